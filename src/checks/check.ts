@@ -1,0 +1,43 @@
+// The shape of a check and of a finding; one file beside this one for each code, all listed in table.ts.
+import type { Span } from '../measure/measure.ts';
+import type { SwingwrightDocument, FileKind } from '../record/document.ts';
+import type { Subject } from './subject.ts';
+
+export type Severity = 'error' | 'warning' | 'information' | 'hint';
+
+/** A minimal edit: nothing outside `span` of the document at `uri` changes. */
+export interface TextEdit {
+  readonly uri: string;
+  readonly span: Span;
+  readonly text: string;
+}
+
+export interface Fix {
+  /** An imperative: "Write the unit out: 47 cm". */
+  readonly title: string;
+  readonly edits: readonly TextEdit[];
+  /** True where it is the one obvious mend. */
+  readonly preferred: boolean;
+}
+
+/** A finding in offsets of its document's text; analysis turns offsets into lines and columns. */
+export interface RawFinding {
+  readonly span: Span;
+  /** One sentence: what was found and what was expected, both with units. */
+  readonly message: string;
+  readonly related?: readonly { readonly uri: string; readonly span: Span; readonly message: string }[];
+  readonly fixes?: readonly Fix[];
+}
+
+export interface Check {
+  /** Stable, kebab-case, named for what is wrong. */
+  readonly code: string;
+  readonly severity: Severity;
+  readonly title: string;
+  /** Markdown: what it means, why it matters, an example that raises it and one that does not, the source. */
+  readonly explanation: string;
+  readonly kinds: readonly FileKind[] | 'all';
+  readonly find: (subject: Subject) => readonly RawFinding[];
+}
+
+export type { SwingwrightDocument };

@@ -1,0 +1,58 @@
+// The shapes that the forward graph takes and gives: plain SI numbers by quantity id, with where each came from.
+
+/** One entered quantity as the model sees it: SI, signed, all readings combined. */
+export interface Observation {
+  readonly id: string;
+  readonly value: number;
+  /** Standard uncertainty, SI, > 0. */
+  readonly u: number;
+}
+
+export interface Situation {
+  readonly hand: 'left' | 'right';
+  /** Kind of the club's head; undefined where no club is known. */
+  readonly clubKind: string | undefined;
+  /** Where the wind comes from, radians counter-clockwise from the target line; undefined in still air. */
+  readonly windBearing: number | undefined;
+  readonly observations: ReadonlyMap<string, Observation>;
+}
+
+/** A value that nobody entered and that the model had to take: always shown as such. */
+export interface Assumption {
+  readonly id: string;
+  readonly value: number;
+  readonly u: number;
+  /** "no wind", "a centred strike": for the reader. */
+  readonly words: string;
+  readonly source: string;
+}
+
+export interface Value {
+  readonly id: string;
+  /** SI, signed. */
+  readonly value: number;
+  /** Standard uncertainty, SI; null where it cannot be given. */
+  readonly u: number | null;
+  readonly kind: 'entered' | 'derived';
+  /** Ids of the entries that it came from, sorted; its own id for an entered value. */
+  readonly from: readonly string[];
+  readonly assumed: readonly Assumption[];
+  /** The share of each entry, assumption (`assumed:<id>`) and modelling step (`model:<rule>`) in the variance; sums to 1. */
+  readonly shares: ReadonlyMap<string, number>;
+  /** The rule that gave it; undefined for entered values. */
+  readonly rule: string | undefined;
+}
+
+/** What stands in the way of a quantity: the ids that would have to be entered. */
+export interface Missing {
+  readonly id: string;
+  readonly needs: readonly string[];
+}
+
+export interface Derivation {
+  /** Entered where entered, else derived; by id. */
+  readonly values: ReadonlyMap<string, Value>;
+  /** What the other entries say of an id, entered or not: never computed from the entry itself. */
+  readonly expected: ReadonlyMap<string, Value>;
+  readonly missing: ReadonlyMap<string, Missing>;
+}

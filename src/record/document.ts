@@ -1,0 +1,171 @@
+// The shapes of the six kinds of file once read: typed values with the place of each in the text; no checking of golf here.
+import type { Measure, Problem, Span, Window } from '../measure/measure.ts';
+import type { Quantity } from '../registry/quantity.ts';
+
+export type FileKind = 'swing' | 'student' | 'template' | 'faults' | 'review' | 'workspace';
+
+/** A word of the user's and where it stands. */
+export interface Located<T> {
+  readonly value: T;
+  readonly span: Span;
+}
+
+/** One measurement inside an entry: short form, long form, or one item of a list. */
+export interface Reading {
+  readonly measure: Measure;
+  readonly doubtful: boolean;
+  readonly note: string | undefined;
+  readonly seen: string | undefined;
+  readonly form: 'short' | 'long';
+  /** The whole of this reading in the text. */
+  readonly span: Span;
+}
+
+/** Everything that a record says of one quantity; `readings` is empty while there is no value yet. */
+export interface Entry {
+  readonly id: string;
+  readonly quantity: Quantity;
+  readonly readings: readonly Reading[];
+  readonly keySpan: Span;
+  /** From the value's first to its last character; where there is no value, the empty place after the colon. */
+  readonly valueSpan: Span;
+}
+
+export type RecordCode =
+  | 'yaml-syntax'
+  | 'duplicate-key'
+  | 'too-many-aliases'
+  | 'too-deep'
+  | 'file-too-large'
+  | 'unknown-key'
+  | 'missing-key'
+  | 'wrong-shape'
+  | 'unknown-word'
+  | 'impossible-date'
+  | 'unsupported-version'
+  | 'no-value-yet'
+  | 'bare-number';
+
+/** A silencing comment: `# accept[code]: reason`, good for its own line, or for the next one when it stands alone. */
+export interface Silence {
+  readonly code: Located<string>;
+  readonly reason: string;
+  readonly span: Span;
+  /** Zero-based line that it covers. */
+  readonly line: number;
+}
+
+export interface StatedFault {
+  readonly fault: Located<string>;
+  readonly at: Located<string> | undefined;
+  readonly note: string | undefined;
+  readonly span: Span;
+}
+
+export interface Goal {
+  readonly shape: Located<string> | undefined;
+  /** By flight key (`start`, `finish`, `carry`, …): a number or a window. */
+  readonly targets: ReadonlyMap<string, { readonly quantity: Quantity; readonly target: Measure | Window; readonly keySpan: Span; readonly span: Span }>;
+  readonly span: Span;
+}
+
+export interface PlannedChange {
+  readonly change: Located<string> | undefined;
+  readonly to: { readonly target: Measure | Window; readonly span: Span } | undefined;
+  readonly because: readonly Located<string>[];
+  readonly proof: Located<string> | undefined;
+  readonly span: Span;
+}
+
+/** A node of the outline: a key, its value in one line, its place. */
+export interface OutlineNode {
+  readonly name: string;
+  readonly detail: string;
+  readonly span: Span;
+  readonly nameSpan: Span;
+  readonly children: readonly OutlineNode[];
+}
+
+interface DocumentBase {
+  readonly text: string;
+  readonly problems: readonly Problem[];
+  readonly silences: readonly Silence[];
+  readonly outline: readonly OutlineNode[];
+}
+
+export interface SwingRecord extends DocumentBase {
+  readonly kind: 'swing';
+  readonly student: Located<string> | undefined;
+  readonly date: Located<string> | undefined;
+  readonly club: Located<string> | undefined;
+  readonly template: Located<string> | undefined;
+  readonly faultsFrom: Located<string> | undefined;
+  /** The path of a shots file, where `shots` is one. */
+  readonly shotsFile: Located<string> | undefined;
+  /** Entries of conditions, checkpoints, delivery, ground, strike and flight, by full id, in the order written. */
+  readonly entries: ReadonlyMap<string, Entry>;
+  /** One map a shot, where `shots` is a list in the record. */
+  readonly shots: readonly ReadonlyMap<string, Entry>[];
+  /** The word written at flight.shape ("draw"), if any. */
+  readonly shape: Located<string> | undefined;
+  readonly faults: readonly StatedFault[];
+  readonly goals: readonly Goal[];
+  readonly plan: readonly PlannedChange[];
+}
+
+export interface BagClub {
+  readonly name: Located<string>;
+  readonly kind: Located<string> | undefined;
+  /** Entries with ids `club.loft`, `club.head_mass`, … */
+  readonly entries: ReadonlyMap<string, Entry>;
+}
+
+export interface StudentFile extends DocumentBase {
+  readonly kind: 'student';
+  readonly name: Located<string> | undefined;
+  readonly hand: Located<'left' | 'right'> | undefined;
+  readonly bodyTable: Located<string> | undefined;
+  /** Entries with ids `student.stature`, `student.mass`. */
+  readonly entries: ReadonlyMap<string, Entry>;
+  readonly bag: ReadonlyMap<string, BagClub>;
+  readonly goals: readonly Goal[];
+}
+
+export interface TemplateWindow {
+  readonly quantity: Quantity;
+  readonly window: Window;
+  readonly keySpan: Span;
+  readonly span: Span;
+}
+
+export interface TemplateFile extends DocumentBase {
+  readonly kind: 'template';
+  readonly title: string | undefined;
+  readonly clubs: readonly Located<string>[];
+  readonly windows: ReadonlyMap<string, TemplateWindow>;
+}
+
+export interface FaultFile extends DocumentBase {
+  readonly kind: 'faults';
+  readonly faults: ReadonlyMap<string, { readonly id: Located<string>; readonly title: string | undefined; readonly span: Span }>;
+  /** Another fault book that this one extends. */
+  readonly extends: Located<string> | undefined;
+}
+
+export interface ReviewFile extends DocumentBase {
+  readonly kind: 'review';
+  readonly of: Located<string> | undefined;
+}
+
+export type SeverityName = 'error' | 'warning' | 'information' | 'hint' | 'off';
+
+export interface WorkspaceFile extends DocumentBase {
+  readonly kind: 'workspace';
+  /** How many standard uncertainties a written ± stands for; 1 unless stated. */
+  readonly coverage: number;
+  readonly severities: ReadonlyMap<string, { readonly severity: SeverityName; readonly keySpan: Span }>;
+  /** Own default standard uncertainties: method → dimension → SI value. */
+  readonly methods: ReadonlyMap<string, import('../registry/quantity.ts').Method>;
+}
+
+export type SwingwrightDocument = SwingRecord | StudentFile | TemplateFile | FaultFile | ReviewFile | WorkspaceFile;

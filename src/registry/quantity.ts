@@ -1,0 +1,65 @@
+// The shape of one registry entry; the entries themselves are generated from schemas/quantities.yaml into generated.ts.
+import type { DirectionWord, Dimension, Notation } from '../measure/measure.ts';
+
+export const checkpoints = [
+  'address',
+  'takeaway',
+  'lead_arm_parallel_back',
+  'top',
+  'lead_arm_parallel_down',
+  'shaft_parallel_down',
+  'impact',
+  'shaft_parallel_through',
+  'finish',
+] as const;
+export type Checkpoint = (typeof checkpoints)[number];
+
+export type Section =
+  | 'checkpoints'
+  | 'delivery'
+  | 'ground'
+  | 'strike'
+  | 'flight'
+  | 'conditions'
+  | 'student'
+  | 'club';
+
+/** A limit or a window in SI, with where it comes from. */
+export interface Range {
+  readonly min: number;
+  readonly max: number;
+  /** A citation, or "common practice", or "judgement". */
+  readonly source: string;
+}
+
+export interface Quantity extends Notation {
+  /** The full id: `checkpoints.impact.shaft_lean`, `delivery.low_point.ahead`, `conditions.wind`, `club.loft`, `student.stature`. */
+  readonly id: string;
+  readonly section: Section;
+  /** Only for quantities of a checkpoint. */
+  readonly checkpoint?: Checkpoint;
+  /** The last key: `shaft_lean`. */
+  readonly key: string;
+  readonly title: string;
+  /** One sentence. */
+  readonly meaning: string;
+  readonly from: string;
+  readonly to: string;
+  readonly dimension: Dimension;
+  readonly directions: readonly DirectionWord[];
+  /** True where left and right change places for a left-handed player. */
+  readonly lateral: boolean;
+  /** Seen in practice; a value outside is information. */
+  readonly practice: Range | undefined;
+  /** What physics or anatomy allows; a value outside is an error. */
+  readonly bounds: Range;
+  /** Default standard uncertainty in SI by method, and `otherwise` where the method is not in the table. */
+  readonly uncertainty: { readonly otherwise: number; readonly by: Readonly<Record<string, number>> };
+}
+
+export interface Method {
+  readonly name: string;
+  readonly meaning: string;
+  /** Default standard uncertainty in SI by dimension, each with its source. */
+  readonly uncertainty: Readonly<Partial<Record<Dimension, { readonly u: number; readonly source: string }>>>;
+}

@@ -1,0 +1,38 @@
+// Looks up quantities, methods and kinds of club in the generated table; knows nothing of records or of physics.
+import { methods, quantities } from './generated.ts';
+import type { Method, Quantity } from './quantity.ts';
+
+const byId: ReadonlyMap<string, Quantity> = new Map(quantities.map((q) => [q.id, q]));
+const methodByName: ReadonlyMap<string, Method> = new Map(methods.map((m) => [m.name, m]));
+
+/** The quantity with this full id, or undefined. */
+export function findQuantity(id: string): Quantity | undefined {
+  return byId.get(id);
+}
+
+export function findMethod(name: string): Method | undefined {
+  return methodByName.get(name);
+}
+
+export const methodNames: readonly string[] = methods.map((m) => m.name);
+
+/**
+ * The standard uncertainty (SI) to use for one measurement of `quantity`: what the coach stated, else the method's
+ * for this quantity or dimension, else the quantity's own. An estimate (`~`) doubles whatever is not stated.
+ * `overrides` are a workspace's own figures by method and dimension (SI).
+ */
+export function standardUncertainty(
+  quantity: Quantity,
+  measure: { stated: number | undefined; method: string | undefined; estimate: boolean },
+  coverage: number,
+  overrides: ReadonlyMap<string, Method> = new Map(),
+): { readonly u: number; readonly origin: 'stated' | 'method' | 'quantity' } {
+  if (measure.stated !== undefined) return { u: measure.stated / coverage, origin: 'stated' };
+  const factor = measure.estimate ? 2 : 1;
+  if (measure.method !== undefined) {
+    const own = overrides.get(measure.method)?.uncertainty[quantity.dimension]?.u;
+    const u = own ?? quantity.uncertainty.by[measure.method] ?? findMethod(measure.method)?.uncertainty[quantity.dimension]?.u;
+    if (u !== undefined) return { u: u * factor, origin: 'method' };
+  }
+  return { u: quantity.uncertainty.otherwise * factor, origin: 'quantity' };
+}

@@ -1,0 +1,55 @@
+// The `check` command: every file's findings in the format asked for, and the exit code that a pipeline reads.
+import { createAnalysisCache } from '../analysis/cache.ts';
+import type { FileState } from '../analysis/result.ts';
+import { settle } from '../analysis/settle.ts';
+import { junitReport } from './formats/junit.ts';
+import { sarifReport } from './formats/sarif.ts';
+import { printable, textReport } from './formats/text.ts';
+import { findFiles, loadFile, toPath } from './files.ts';
+import { startProgress } from './progress.ts';
+import { findingJson, type FileReport } from './report.ts';
+
+export const formats = ['text', 'json', 'sarif', 'junit'] as const;
+export type Format = (typeof formats)[number];
+
+const writers: Record<Format, (reports: readonly FileReport[]) => string> = {
+  text: textReport,
+  json: (reports) =>
+    `${JSON.stringify(
+      reports.flatMap(({ file, findings }) => findings.map((f) => findingJson(file, f))),
+      null,
+      2,
+    )}\n`,
+  sarif: sarifReport,
+  junit: junitReport,
+};
+
+/**
+ * Checks the files at or below `paths` and prints the report.
+ * Gives 0 when no finding is an error, 1 when one is, 2 when something that was asked for could not be read.
+ */
+export async function check(paths: readonly string[], format: Format, signal: AbortSignal): Promise<number> {
+  const { uris, unusable } = await findFiles(paths);
+  const unread = unusable.map(({ path, reason }) => ({ path, reason }));
+  const reports: FileReport[] = [];
+  const files = new Map<string, FileState>();
+  const cache = createAnalysisCache();
+  const progress = startProgress(uris.length);
+  for (const uri of uris) {
+    progress.step(toPath(uri));
+    const own = await loadFile(uri);
+    if (own.kind !== 'text') {
+      unread.push({ path: toPath(uri), reason: own.kind === 'unreadable' ? own.reason : 'it is gone' });
+      continue;
+    }
+    files.set(uri, own);
+    const { findings } = await settle(uri, files, loadFile, signal, cache);
+    reports.push({ file: toPath(uri), findings });
+  }
+  progress.end();
+  for (const { path, reason } of unread)
+    process.stderr.write(`swingwright: cannot check \`${printable(path)}\`: ${printable(reason)}.\n`);
+  if (reports.length > 0 || format !== 'text') process.stdout.write(writers[format](reports));
+  if (unread.length > 0) return 2;
+  return reports.some(({ findings }) => findings.some(({ severity }) => severity === 'error')) ? 1 : 0;
+}

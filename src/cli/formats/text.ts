@@ -1,0 +1,48 @@
+// Reports for people at a terminal; text from files is made harmless before it is printed.
+import pc from 'picocolors';
+import type { Severity } from '../../checks/check.ts';
+import { toPath } from '../files.ts';
+import { countWords, type FileReport } from '../report.ts';
+
+const paint: Record<Severity, (text: string) => string> = {
+  error: pc.red,
+  warning: pc.yellow,
+  information: pc.blue,
+  hint: pc.dim,
+};
+
+const names: Record<Severity, string> = {
+  error: 'error',
+  warning: 'warning',
+  information: 'note',
+  hint: 'hint',
+};
+
+/** One block a file that has findings, then one line that counts them. */
+export function textReport(reports: readonly FileReport[]): string {
+  const blocks = reports.filter(({ findings }) => findings.length > 0).map(fileBlock);
+  const findings = reports.flatMap((report) => report.findings);
+  const files = `${reports.length} file${reports.length === 1 ? '' : 's'}`;
+  return [...blocks, `${files}: ${countWords(findings)}`].join('\n\n') + '\n';
+}
+
+/** Control characters and marks that turn the writing direction, replaced so that no file can steer the terminal. */
+export function printable(text: string): string {
+  // eslint-disable-next-line no-control-regex
+  return text.replace(/[\u0000-\u001f\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/g, '\u{fffd}');
+}
+
+function fileBlock({ file, findings }: FileReport): string {
+  const places = findings.map(({ range }) => `${range.start.line + 1}:${range.start.character + 1}`);
+  const wide = Math.max(...places.map((place) => place.length));
+  const rows = findings.flatMap((finding, at) => {
+    const severity = paint[finding.severity](names[finding.severity].padEnd(7));
+    const head = `  ${places[at]!.padStart(wide)}  ${severity}  ${printable(finding.message)}  ${pc.dim(finding.code)}`;
+    const others = finding.related.map(({ uri, range, message }) => {
+      const place = `${printable(toPath(uri))}:${range.start.line + 1}:${range.start.character + 1}`;
+      return `  ${' '.repeat(wide + 11)}${pc.dim(`${place}  ${printable(message)}`)}`;
+    });
+    return [head, ...others];
+  });
+  return [pc.underline(printable(file)), ...rows].join('\n');
+}

@@ -1,0 +1,71 @@
+#!/usr/bin/env node
+// The command line: names the commands and their options, and turns what they give into an exit code.
+import { Command, InvalidArgumentError, Option } from 'commander';
+import { check, formats, type Format } from './check.ts';
+import { derive } from './derive.ts';
+import { explain } from './explain.ts';
+import { version } from './version.ts';
+
+const couldNotRun = 2;
+
+const stop = new AbortController();
+process.once('SIGINT', () => {
+  stop.abort();
+  process.exit(130);
+});
+// A reader that has seen enough (`| head`) is no failure of ours.
+process.stdout.on('error', (error: NodeJS.ErrnoException) =>
+  process.exit(error.code === 'EPIPE' ? 0 : couldNotRun),
+);
+
+const program = new Command('swingwright')
+  .description('Checks golf lesson records kept as text and computes what follows from them.')
+  .version(version)
+  .exitOverride((error) => process.exit(error.exitCode === 0 ? 0 : couldNotRun))
+  .showHelpAfterError('(`swingwright --help` lists the commands)');
+
+program
+  .command('check')
+  .description('find what is wrong in records, students, templates and fault books')
+  .argument('[paths...]', 'files, or folders to look through', ['.'])
+  .addOption(new Option('--format <format>', 'how to print the findings').choices(formats).default('text'))
+  .addHelpText(
+    'after',
+    '\nExit code: 0 no finding is an error, 1 at least one is, 2 something could not be read.',
+  )
+  .action(async (paths: string[], options: { format: Format }) => {
+    process.exitCode = await check(paths, options.format, stop.signal);
+  });
+
+program
+  .command('derive')
+  .description('compute what follows from one record')
+  .argument('<file>', 'a swing record', nonEmpty)
+  .addOption(
+    new Option('--format <format>', 'how to print the quantities').choices(['text', 'json']).default('text'),
+  )
+  .addHelpText(
+    'after',
+    '\nExit code: 0 no finding is an error, 1 at least one is, 2 the record could not be read.',
+  )
+  .action(async (file: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await derive(file, options.format, stop.signal);
+  });
+
+program
+  .command('explain')
+  .description('say what a finding code means; without a code, list them all')
+  .argument('[code]', 'a finding code, such as wrong-dimension')
+  .action((code: string | undefined) => {
+    process.exitCode = explain(code);
+  });
+
+program.parseAsync().catch((error: unknown) => {
+  process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);
+  process.exitCode = couldNotRun;
+});
+
+function nonEmpty(value: string): string {
+  if (value === '') throw new InvalidArgumentError('expected the path of a record.');
+  return value;
+}

@@ -1,6 +1,6 @@
 // The shape of a check and of a finding; one file beside this one for each code, all listed in table.ts.
 import type { Span } from '../measure/measure.ts';
-import type { SwingwrightDocument, FileKind } from '../record/document.ts';
+import type { SwingwrightDocument, FileKind, Silence } from '../record/document.ts';
 import type { Subject } from './subject.ts';
 
 export type Severity = 'error' | 'warning' | 'information' | 'hint';
@@ -29,6 +29,16 @@ export interface RawFinding {
   readonly fixes?: readonly Fix[];
 }
 
+/** What a check may know of the run that it is part of; only the checks about silences and codes look at it. */
+export interface Run {
+  /** The codes of all checks, in the table's order. */
+  readonly codes: readonly string[];
+  /** The codes that neither a comment nor a workspace can turn off. */
+  readonly lasting: ReadonlySet<string>;
+  /** The silences that have silenced a finding of a check earlier in the table. */
+  readonly silenced: ReadonlySet<Silence>;
+}
+
 export interface Check {
   /** Stable, kebab-case, named for what is wrong. */
   readonly code: string;
@@ -37,7 +47,9 @@ export interface Check {
   /** Markdown: what it means, why it matters, an example that raises it and one that does not, the source. */
   readonly explanation: string;
   readonly kinds: readonly FileKind[] | 'all';
-  readonly find: (subject: Subject) => readonly RawFinding[];
+  /** True where the text cannot be read as meant, so that no comment and no workspace may turn it off. */
+  readonly lasting?: true;
+  readonly find: (subject: Subject, run: Run) => readonly RawFinding[];
 }
 
 export type { SwingwrightDocument };

@@ -1,0 +1,131 @@
+// The one entry of the analysis: a URI and the texts known so far in, document, derivation and findings out; reads no file.
+import type { Subject } from '../checks/subject.ts';
+import { showValue } from '../measure/show.ts';
+import { derive } from '../model/derive.ts';
+import type { FileKind, SwingwrightDocument } from '../record/document.ts';
+import { kindOf } from '../record/kind-of.ts';
+import { methodNames } from '../registry/registry.ts';
+import { derivationOf, keepAnalysis, parsedDocument, unchangedAnalysis } from './cache.ts';
+import type { AnalysisCache } from './cache.ts';
+import { findingsOf } from './findings.ts';
+import { followReferences } from './references.ts';
+import { lookoutOver } from './lookout.ts';
+import type { Lookout } from './lookout.ts';
+import type { Analysis, Snapshot } from './result.ts';
+import { situationOf } from './situation.ts';
+import { findWorkspace } from './workspace.ts';
+
+/**
+ * Analyses the file at `uri` as far as the snapshot goes. Files that are referred to but not in the snapshot are
+ * listed in `wanted` and treated as not there, without a finding; load them and analyse again (see settle.ts).
+ * A URI whose suffix is unknown, or whose text is not there, gives an analysis without findings. Never throws.
+ */
+export function analyse(uri: string, snapshot: Snapshot, cache?: AnalysisCache): Analysis {
+  const kept = unchangedAnalysis(cache, uri, snapshot);
+  if (kept !== undefined) return kept;
+  const analysis = analyseAnew(uri, snapshot, cache);
+  keepAnalysis(cache, analysis, snapshot);
+  return analysis;
+}
+
+function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | undefined): Analysis {
+  const lookout = lookoutOver(snapshot);
+  const state = lookout.file(uri);
+  const kind = kindOf(uri);
+  if (kind === undefined || state?.kind !== 'text') return analysisOfNothing(uri, kind, lookout);
+
+  const nearest = findWorkspace(uri, lookout, cache);
+  const workspace = nearest.workspace;
+  const methods = [...methodNames, ...(workspace?.document.methods.keys() ?? [])];
+  const document = parsedDocument(cache, uri, kind, state.text, methods);
+  const followed = followReferences(uri, document, lookout, (at, of, text) => parsedDocument(cache, at, of, text, methods));
+  const derivation =
+    document.kind === 'swing'
+      ? derivationOf(cache, uri, [document, followed.student?.document, workspace?.document], () =>
+          derive(situationOf(document, followed.student?.document, followed.club, workspace?.document)),
+        )
+      : undefined;
+  const subject: Subject = {
+    uri,
+    document,
+    problems: [...document.problems, ...nearest.problems, ...followed.problems],
+    student: followed.student,
+    club: followed.club,
+    template: followed.template,
+    faultBooks: followed.faultBooks,
+    workspace,
+    derivation,
+    show: showValue,
+  };
+  return {
+    uri,
+    document,
+    subject,
+    derivation,
+    findings: findingsOf(subject),
+    wanted: lookout.wanted(),
+    used: lookout.used(),
+  };
+}
+
+function analysisOfNothing(uri: string, kind: FileKind | undefined, lookout: Lookout): Analysis {
+  const document = emptyDocument(kind);
+  const subject: Subject = {
+    uri,
+    document,
+    problems: [],
+    student: undefined,
+    club: undefined,
+    template: undefined,
+    faultBooks: [],
+    workspace: undefined,
+    derivation: undefined,
+    show: showValue,
+  };
+  const wanted = kind === undefined ? [] : lookout.wanted();
+  return { uri, document, subject, derivation: undefined, findings: [], wanted, used: lookout.used() };
+}
+
+/** A document that says nothing; of a file of unknown kind it is a review of nothing, the kind with the least in it. */
+function emptyDocument(kind: FileKind | undefined): SwingwrightDocument {
+  const nothing = { text: '', problems: [], silences: [], outline: [] };
+  const none = new Map<string, never>();
+  switch (kind) {
+    case 'swing':
+      return {
+        ...nothing,
+        kind,
+        student: undefined,
+        date: undefined,
+        club: undefined,
+        template: undefined,
+        faultsFrom: undefined,
+        shotsFile: undefined,
+        entries: none,
+        shots: [],
+        shape: undefined,
+        faults: [],
+        goals: [],
+        plan: [],
+      };
+    case 'student':
+      return {
+        ...nothing,
+        kind,
+        name: undefined,
+        hand: undefined,
+        bodyTable: undefined,
+        entries: none,
+        bag: none,
+        goals: [],
+      };
+    case 'template':
+      return { ...nothing, kind, title: undefined, clubs: [], windows: none };
+    case 'faults':
+      return { ...nothing, kind, faults: none, extends: undefined };
+    case 'workspace':
+      return { ...nothing, kind, coverage: 1, severities: none, methods: none };
+    default:
+      return { ...nothing, kind: 'review', of: undefined };
+  }
+}

@@ -1,0 +1,93 @@
+// Keeps parsed documents, derivations and whole results as long as the texts that they came from stay the same; knows no clock.
+import type { Derivation } from '../model/value.ts';
+import type { FileKind, SwingwrightDocument } from '../record/document.ts';
+import { parseDocument } from '../record/parse-document.ts';
+import type { Analysis, FileState, Snapshot } from './result.ts';
+
+interface ParsedFile {
+  readonly text: string;
+  readonly methods: string;
+  readonly document: SwingwrightDocument;
+}
+
+interface Derived {
+  readonly sources: readonly unknown[];
+  readonly derivation: Derivation;
+}
+
+interface Analysed {
+  readonly analysis: Analysis;
+  readonly states: readonly (FileState | undefined)[];
+}
+
+/** One entry a URI in each map, so that it never grows beyond the files of the workspace. */
+export interface AnalysisCache {
+  readonly parsed: Map<string, ParsedFile>;
+  readonly derived: Map<string, Derived>;
+  readonly analysed: Map<string, Analysed>;
+}
+
+export function createCache(): AnalysisCache {
+  return { parsed: new Map(), derived: new Map(), analysed: new Map() };
+}
+
+/** Lets go of all that is kept of a file that is no longer there. */
+export function forget(cache: AnalysisCache, uri: string): void {
+  cache.parsed.delete(uri);
+  cache.derived.delete(uri);
+  cache.analysed.delete(uri);
+}
+
+/** The document for this text, parsed anew only when its text or the known methods have changed. */
+export function parsedDocument(
+  cache: AnalysisCache | undefined,
+  uri: string,
+  kind: FileKind,
+  text: string,
+  methods: readonly string[],
+): SwingwrightDocument {
+  const methodKey = methods.join('\n');
+  const kept = cache?.parsed.get(uri);
+  if (kept !== undefined && kept.text === text && kept.methods === methodKey) return kept.document;
+  const document = parseDocument(kind, text, methods);
+  cache?.parsed.set(uri, { text, methods: methodKey, document });
+  return document;
+}
+
+/** What `derive` gave for the same sources, compared by identity, or what it gives now. */
+export function derivationOf(
+  cache: AnalysisCache | undefined,
+  uri: string,
+  sources: readonly unknown[],
+  derive: () => Derivation,
+): Derivation {
+  const kept = cache?.derived.get(uri);
+  if (kept !== undefined && kept.sources.every((source, index) => source === sources[index])) return kept.derivation;
+  const derivation = derive();
+  cache?.derived.set(uri, { sources, derivation });
+  return derivation;
+}
+
+/** The last result for this file, if every file that it depends on still has the same content. */
+export function unchangedAnalysis(
+  cache: AnalysisCache | undefined,
+  uri: string,
+  snapshot: Snapshot,
+): Analysis | undefined {
+  const kept = cache?.analysed.get(uri);
+  if (kept === undefined) return undefined;
+  const same = kept.analysis.used.every((used, index) => sameState(kept.states[index], snapshot.file(used)));
+  return same ? kept.analysis : undefined;
+}
+
+export function keepAnalysis(cache: AnalysisCache | undefined, analysis: Analysis, snapshot: Snapshot): void {
+  cache?.analysed.set(analysis.uri, { analysis, states: analysis.used.map((used) => snapshot.file(used)) });
+}
+
+function sameState(a: FileState | undefined, b: FileState | undefined): boolean {
+  if (a === b) return true;
+  if (a === undefined || b === undefined) return false;
+  if (a.kind === 'text') return b.kind === 'text' && a.text === b.text;
+  if (a.kind === 'unreadable') return b.kind === 'unreadable' && a.reason === b.reason;
+  return b.kind === 'missing';
+}

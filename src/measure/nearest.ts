@@ -1,0 +1,52 @@
+// Finds the known word that a mistyped one most resembles; knows nothing of what the words mean.
+
+/**
+ * The candidate nearest to `word` by edit distance (insert, delete, replace, swap neighbours; letter case ignored), or
+ * undefined where none is near: a third of the letters may be wrong, at least one. A word of two letters or more that
+ * begins a candidate is near to it. Of equally near ones the longest common beginning wins, then the order given.
+ */
+export function findNearest(word: string, candidates: readonly string[]): string | undefined {
+  const typed = word.toLowerCase();
+  // Nothing that is known is this long, and the distance costs the product of both lengths.
+  if (typed.length === 0 || typed.length > 64) return undefined;
+  const allowed = Math.min(Math.ceil(typed.length / 3), typed.length - 1);
+  let best: string | undefined;
+  let bestScore = Infinity;
+  for (const candidate of candidates) {
+    const known = candidate.toLowerCase();
+    const begins = typed.length > 1 && known.startsWith(typed);
+    const distance = begins ? Math.min(1, known.length - typed.length) : editDistance(typed, known, allowed);
+    if (!begins && distance > allowed) continue;
+    const score = distance - commonBeginning(typed, known) / 128;
+    if (score >= bestScore) continue;
+    best = candidate;
+    bestScore = score;
+  }
+  return best;
+}
+
+/** The optimal string alignment distance, or anything above `limit` as soon as it is sure to exceed it. */
+function editDistance(a: string, b: string, limit: number): number {
+  if (Math.abs(a.length - b.length) > limit) return limit + 1;
+  let before: number[] = [];
+  let above: number[] = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const same = a[i - 1] === b[j - 1];
+      let least = Math.min(above[j]! + 1, row[j - 1]! + 1, above[j - 1]! + (same ? 0 : 1));
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        least = Math.min(least, before[j - 2]! + 1);
+      row.push(least);
+    }
+    before = above;
+    above = row;
+  }
+  return above[b.length]!;
+}
+
+function commonBeginning(a: string, b: string): number {
+  let length = 0;
+  while (length < a.length && length < b.length && a[length] === b[length]) length++;
+  return length;
+}

@@ -1,0 +1,49 @@
+// Follows the paths that one file writes down to another by their text alone; whether anything is there is not known here.
+import { URI, Utils } from 'vscode-uri';
+import type { FileKind, Located, SwingwrightDocument } from './document.ts';
+
+export interface Reference {
+  readonly path: Located<string>;
+  /** The kind of file that must stand there; 'any' for a file that is none of ours, such as a list of shots. */
+  readonly expects: FileKind | 'any';
+}
+
+/** The URI that `path` names when it is written in the file at `baseUri`; undefined where it is not a relative path. */
+export function resolveReference(baseUri: string, path: string): string | undefined {
+  if (!isRelative(path)) return undefined;
+  try {
+    return Utils.joinPath(Utils.dirname(URI.parse(baseUri)), path).toString();
+  } catch {
+    return undefined;
+  }
+}
+
+/** Every path that the document writes down, in the order of its keys. */
+export function referencesOf(document: SwingwrightDocument): readonly Reference[] {
+  switch (document.kind) {
+    case 'swing':
+      return present([
+        [document.student, 'student'],
+        [document.template, 'template'],
+        [document.faultsFrom, 'faults'],
+        [document.shotsFile, 'any'],
+      ]);
+    case 'faults':
+      return present([[document.extends, 'faults']]);
+    case 'review':
+      return present([[document.of, 'swing']]);
+    default:
+      return [];
+  }
+}
+
+function present(
+  paths: readonly (readonly [Located<string> | undefined, FileKind | 'any'])[],
+): readonly Reference[] {
+  return paths.flatMap(([path, expects]) => (path === undefined ? [] : [{ path, expects }]));
+}
+
+/** A drive letter, a scheme, a leading slash or a backslash would leave the file system that holds the record. */
+function isRelative(path: string): boolean {
+  return path.trim() !== '' && !/^[/\\]|^[A-Za-z][A-Za-z0-9+.-]*:|\\/.test(path) && !path.includes('\0');
+}

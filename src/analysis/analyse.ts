@@ -3,7 +3,7 @@ import type { Subject } from '../checks/subject.ts';
 import { showValue } from '../measure/show.ts';
 import { derive } from '../model/derive.ts';
 import type { FileKind, SwingwrightDocument } from '../record/document.ts';
-import { kindOf } from '../record/kind-of.ts';
+import { kindOf } from '../record/kind.ts';
 import { methodNames } from '../registry/registry.ts';
 import { derivationOf, keepAnalysis, parsedDocument, unchangedAnalysis } from './cache.ts';
 import type { AnalysisCache } from './cache.ts';
@@ -38,7 +38,9 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
   const workspace = nearest.workspace;
   const methods = [...methodNames, ...(workspace?.document.methods.keys() ?? [])];
   const document = parsedDocument(cache, uri, kind, state.text, methods);
-  const followed = followReferences(uri, document, lookout, (at, of, text) => parsedDocument(cache, at, of, text, methods));
+  const followed = followReferences(uri, document, lookout, (at, of, text) =>
+    parsedDocument(cache, at, of, text, methods),
+  );
   const derivation =
     document.kind === 'swing'
       ? derivationOf(cache, uri, [document, followed.student?.document, workspace?.document], () =>

@@ -1,7 +1,7 @@
 // Keeps parsed documents, derivations and whole results as long as the texts that they came from stay the same; knows no clock.
 import type { Derivation } from '../model/value.ts';
 import type { FileKind, SwingwrightDocument } from '../record/document.ts';
-import { parseDocument } from '../record/parse-document.ts';
+import { parseDocument } from '../record/parse.ts';
 import type { Analysis, FileState, Snapshot } from './result.ts';
 
 interface ParsedFile {
@@ -38,6 +38,9 @@ export function forget(cache: AnalysisCache, uri: string): void {
   cache.analysed.delete(uri);
 }
 
+/** Only these hold measurements that may say `by` which method; the text of the others reads the same whatever is known. */
+const kindsWithMethods: ReadonlySet<FileKind> = new Set(['swing', 'student']);
+
 /** The document for this text, parsed anew only when its text or the known methods have changed. */
 export function parsedDocument(
   cache: AnalysisCache | undefined,
@@ -46,10 +49,11 @@ export function parsedDocument(
   text: string,
   methods: readonly string[],
 ): SwingwrightDocument {
-  const methodKey = methods.join('\n');
+  const withMethods = kindsWithMethods.has(kind);
+  const methodKey = withMethods ? methods.join('\n') : '';
   const kept = cache?.parsed.get(uri);
   if (kept !== undefined && kept.text === text && kept.methods === methodKey) return kept.document;
-  const document = parseDocument(kind, text, methods);
+  const document = withMethods ? parseDocument(kind, text, methods) : parseDocument(kind, text);
   cache?.parsed.set(uri, { text, methods: methodKey, document });
   return document;
 }
@@ -62,7 +66,8 @@ export function derivationOf(
   derive: () => Derivation,
 ): Derivation {
   const kept = cache?.derived.get(uri);
-  if (kept !== undefined && kept.sources.every((source, index) => source === sources[index])) return kept.derivation;
+  if (kept !== undefined && kept.sources.every((source, index) => source === sources[index]))
+    return kept.derivation;
   const derivation = derive();
   cache?.derived.set(uri, { sources, derivation });
   return derivation;

@@ -28,7 +28,9 @@ export async function settle(
   const snapshot = { file: (wanted: string) => files.get(wanted) };
   let analysis = analyse(uri, snapshot, cache);
   for (let round = 0; round < mostRounds && analysis.wanted.length > 0; round += 1) {
-    const loaded = await Promise.all(analysis.wanted.map(async (wanted) => [wanted, await attempt(load, wanted)] as const));
+    const loaded = await Promise.all(
+      analysis.wanted.map(async (wanted) => [wanted, await attempt(load, wanted)] as const),
+    );
     signal.throwIfAborted();
     for (const [wanted, state] of loaded) {
       if (files.get(wanted) === undefined) files.set(wanted, state);

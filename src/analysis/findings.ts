@@ -1,0 +1,85 @@
+// Runs the table of checks over a subject and gives what stands after silences and severities, sorted; knows no check by name.
+import type { Check, RawFinding, Run } from '../checks/check.ts';
+import type { Subject } from '../checks/subject.ts';
+import { checks, codes } from '../checks/table.ts';
+import type { Silence } from '../record/document.ts';
+import { lineTableOf, positionAt, rangeOf } from './positions.ts';
+import type { LineTable } from './positions.ts';
+import type { Finding } from './result.ts';
+import { silencesOver } from './silence.ts';
+
+const lasting: ReadonlySet<string> = new Set(
+  checks.filter((check) => check.lasting === true).map((c) => c.code),
+);
+const ranks = { error: 0, warning: 1, information: 2, hint: 3 } as const;
+
+interface Standing {
+  readonly check: Check;
+  readonly severity: Finding['severity'];
+  readonly raw: RawFinding;
+}
+
+/** Sorted by place, then by severity, then in the table's order. */
+export function findingsOf(subject: Subject): readonly Finding[] {
+  const tableOf = lineTablesOf(subject);
+  const own = tableOf(subject.uri);
+  const standing = standingFindings(subject, own);
+  standing.sort(
+    (a, b) =>
+      a.raw.span.start - b.raw.span.start ||
+      ranks[a.severity] - ranks[b.severity] ||
+      a.raw.span.end - b.raw.span.end,
+  );
+  return standing.map(({ check, severity, raw }) => ({
+    code: check.code,
+    severity,
+    message: raw.message,
+    range: rangeOf(own, raw.span),
+    related: (raw.related ?? []).map(({ uri, span, message }) => ({
+      uri,
+      range: rangeOf(tableOf(uri), span),
+      message,
+    })),
+    fixes: raw.fixes ?? [],
+  }));
+}
+
+function standingFindings(subject: Subject, table: LineTable): Standing[] {
+  const { document, workspace } = subject;
+  const silenced = new Set<Silence>();
+  const run: Run = { codes, lasting, silenced };
+  const standing: Standing[] = [];
+  for (const check of checks) {
+    if (check.kinds !== 'all' && !check.kinds.includes(document.kind)) continue;
+    const chosen = workspace?.document.severities.get(check.code)?.severity;
+    const severity = chosen === 'off' && check.lasting === true ? check.severity : (chosen ?? check.severity);
+    // A check that is off still runs, so that the comments that silence it are not called unused.
+    for (const raw of check.find(subject, run)) {
+      const covering =
+        document.silences.length === 0
+          ? []
+          : silencesOver(check, positionAt(table, raw.span.start).line, document.silences);
+      for (const silence of covering) silenced.add(silence);
+      if (covering.length === 0 && severity !== 'off') standing.push({ check, severity, raw });
+    }
+  }
+  return standing;
+}
+
+/** The line table of each text that a finding may point into, made when first asked for. */
+function lineTablesOf(subject: Subject): (uri: string) => LineTable {
+  const tables = new Map<string, LineTable>();
+  return (uri) => {
+    const kept = tables.get(uri);
+    if (kept !== undefined) return kept;
+    const table = lineTableOf(textAt(subject, uri));
+    tables.set(uri, table);
+    return table;
+  };
+}
+
+function textAt(subject: Subject, uri: string): string {
+  if (uri === subject.uri) return subject.document.text;
+  const others = [subject.student, subject.template, subject.workspace, ...subject.faultBooks];
+  return others.find((other) => other?.uri === uri)?.document.text ?? '';
+}

@@ -1,0 +1,45 @@
+// Builds the model's situation from a record, the student's file and the workspace; knows how readings are weighed, not golf.
+import { combineReadings } from '../model/combine.ts';
+import type { Observation, Situation } from '../model/value.ts';
+import type { BagClub, Entry, StudentFile, SwingRecord, WorkspaceFile } from '../record/document.ts';
+import { standardUncertainty } from '../registry/registry.ts';
+
+/**
+ * Every entry with a reading, of the record, the student and the club, as one observation in SI. A right-handed player
+ * stands where no student is known: checks in which the hand matters look at the student themselves.
+ */
+export function situationOf(
+  record: SwingRecord,
+  student: StudentFile | undefined,
+  club: BagClub | undefined,
+  workspace: WorkspaceFile | undefined,
+): Situation {
+  const observations = new Map<string, Observation>();
+  for (const entries of [record.entries, student?.entries, club?.entries]) {
+    for (const entry of entries?.values() ?? []) {
+      const observation = observationOf(entry, workspace);
+      if (observation !== undefined) observations.set(entry.id, observation);
+    }
+  }
+  return {
+    hand: student?.hand?.value ?? 'right',
+    clubKind: club?.kind?.value,
+    windBearing: windBearingOf(record),
+    observations,
+  };
+}
+
+function observationOf(entry: Entry, workspace: WorkspaceFile | undefined): Observation | undefined {
+  const readings = entry.readings.map((reading) => ({
+    value: reading.measure.value,
+    u: standardUncertainty(entry.quantity, reading.measure, workspace?.coverage ?? 1, workspace?.methods).u,
+    doubtful: reading.doubtful,
+  }));
+  return combineReadings(entry.id, readings);
+}
+
+/** That of the first reading of the wind that names one; rival bearings are not averaged, since half-way is nowhere. */
+function windBearingOf(record: SwingRecord): number | undefined {
+  const wind = record.entries.get('conditions.wind');
+  return wind?.readings.find((reading) => reading.measure.bearing !== undefined)?.measure.bearing;
+}

@@ -1,0 +1,87 @@
+// Quick fixes: the mends that findings bring with them, and accepting a finding with a reason; makes up no mend of its own.
+import { lineTableOf, rangeOf } from '../analysis/positions.ts';
+import type { Analysis, Finding } from '../analysis/result.ts';
+import type { Fix } from '../checks/check.ts';
+import { findAcceptance } from './acceptance.ts';
+import { toDiagnostic, type ExplanationAddress } from './diagnostics.ts';
+import { touches } from './places.ts';
+import type { CodeAction, Edit, SnippetEdit, TextRange } from './shapes.ts';
+
+export interface ActionRequest {
+  readonly range: TextRange;
+  /** The document's version, so that an editor can refuse an edit that comes too late; null where it is not known. */
+  readonly version: number | null;
+  /** Whether the editor can put the cursor on a part of an edit for the reader to type over. */
+  readonly edits: 'plain' | 'snippet';
+  readonly explanation: ExplanationAddress;
+  /** The text of another file, for mends that reach into it; undefined where it is not at hand. */
+  readonly textOf: (uri: string) => string | undefined;
+}
+
+export function findActions(analysis: Analysis, request: ActionRequest): CodeAction[] {
+  const here = analysis.findings.filter((finding) => touches(finding.range, request.range));
+  return [
+    ...here.flatMap((finding) => finding.fixes.flatMap((fix) => fixAction(analysis, finding, fix, request))),
+    ...here.flatMap((finding) => acceptAction(analysis, finding, request)),
+  ];
+}
+
+function fixAction(analysis: Analysis, finding: Finding, fix: Fix, request: ActionRequest): CodeAction[] {
+  const changes = new Map<string, Edit[]>();
+  for (const { uri, span, text } of fix.edits) {
+    const target = uri === analysis.uri ? analysis.document.text : request.textOf(uri);
+    if (target === undefined) return [];
+    const edit = { range: rangeOf(lineTableOf(target), span), newText: text };
+    changes.set(uri, [...(changes.get(uri) ?? []), edit]);
+  }
+  return [action(analysis, finding, fix.title, { isPreferred: fix.preferred, changes, request })];
+}
+
+function acceptAction(analysis: Analysis, finding: Finding, request: ActionRequest): CodeAction[] {
+  const acceptance = findAcceptance(analysis, finding);
+  if (acceptance === undefined) return [];
+  const { range, before, reason, after } = acceptance;
+  const edit: Edit | SnippetEdit =
+    request.edits === 'plain'
+      ? { range, newText: before + reason + after }
+      : {
+          range,
+          snippet: {
+            kind: 'snippet',
+            value: `${escapeSnippet(before)}\${1:${escapeSnippet(reason)}}${escapeSnippet(after)}`,
+          },
+        };
+  const changes = new Map([[analysis.uri, [edit]]]);
+  const title = `Accept ${finding.code} here with a reason`;
+  return [action(analysis, finding, title, { isPreferred: false, changes, request })];
+}
+
+interface ActionParts {
+  readonly isPreferred: boolean;
+  readonly changes: ReadonlyMap<string, readonly (Edit | SnippetEdit)[]>;
+  readonly request: ActionRequest;
+}
+
+function action(
+  { uri: own }: Analysis,
+  finding: Finding,
+  title: string,
+  { isPreferred, changes, request }: ActionParts,
+): CodeAction {
+  return {
+    title,
+    kind: 'quickfix',
+    isPreferred,
+    diagnostics: [toDiagnostic(finding, request.explanation)],
+    edit: {
+      documentChanges: [...changes].map(([uri, edits]) => ({
+        textDocument: { uri, version: uri === own ? request.version : null },
+        edits,
+      })),
+    },
+  };
+}
+
+function escapeSnippet(text: string): string {
+  return text.replace(/[\\$}]/g, '\\$&');
+}

@@ -1,0 +1,115 @@
+// Inlay hints: what the reader cannot see on the line, one switch a family; computes nothing.
+import { lineTableOf, positionAt, type LineTable } from '../analysis/positions.ts';
+import type { Analysis } from '../analysis/result.ts';
+import { showValue } from '../measure/show.ts';
+import type { Value } from '../model/value.ts';
+import type { Entry, SwingwrightDocument } from '../record/document.ts';
+import { findQuantity } from '../registry/registry.ts';
+import { entriesOf } from './entries.ts';
+import { lineText, touches } from './places.ts';
+import type { InlayHint, TextRange } from './shapes.ts';
+import { assumptionsOf, originOf } from './words.ts';
+
+/** One switch a family. */
+export interface HintSwitches {
+  /** The unit that a bare number takes. */
+  readonly units: boolean;
+  /** Face-to-path, behind the face. */
+  readonly faceToPath: boolean;
+  /** The low point that the other entries lead to expect, behind the attack. */
+  readonly lowPoint: boolean;
+  /** The carry and finish that the other entries lead to expect, behind `flight`. */
+  readonly flight: boolean;
+}
+
+export function findHints(analysis: Analysis, range: TextRange, switches: HintSwitches): InlayHint[] {
+  const table = lineTableOf(analysis.document.text);
+  const hints = [
+    ...(switches.units ? unitHints(analysis.document, table) : []),
+    ...(switches.faceToPath ? faceToPathHints(analysis, table) : []),
+    ...(switches.lowPoint ? lowPointHints(analysis, table) : []),
+    ...(switches.flight ? flightHints(analysis, table) : []),
+  ];
+  return hints.filter(({ position }) => touches(range, { start: position, end: position }));
+}
+
+function unitHints(document: SwingwrightDocument, table: LineTable): InlayHint[] {
+  return entriesOf(document).flatMap(({ quantity, readings }) =>
+    readings.flatMap(({ measure, form }) => {
+      if (measure.unit !== undefined || quantity.unit === '') return [];
+      const position = positionAt(table, measure.spans.number.end);
+      return [
+        {
+          position,
+          label: quantity.unit,
+          tooltip: markdown(
+            `A number without a unit is read in ${quantity.unit} here.${form === 'short' ? ' Double-click writes the unit out.' : ''}`,
+          ),
+          paddingLeft: true,
+          ...(form === 'short' ? { textEdits: [{ range: { start: position, end: position }, newText: ` ${quantity.unit}` }] } : {}),
+        },
+      ];
+    }),
+  );
+}
+
+function faceToPathHints(analysis: Analysis, table: LineTable): InlayHint[] {
+  const value = analysis.derivation?.values.get('delivery.face_to_path');
+  const anchor = entryAt(analysis.document, ['delivery.face', 'delivery.path']);
+  if (value?.kind !== 'derived' || anchor === undefined) return [];
+  return behind(anchor, table, `face-to-path ${short(value)}`, [value]);
+}
+
+function lowPointHints(analysis: Analysis, table: LineTable): InlayHint[] {
+  const value = analysis.derivation?.expected.get('delivery.low_point.ahead');
+  const anchor = entryAt(analysis.document, ['delivery.attack', 'delivery.low_point.ahead']);
+  if (value === undefined || anchor === undefined) return [];
+  return behind(anchor, table, `low point expected ${short(value)}`, [value]);
+}
+
+function flightHints(analysis: Analysis, table: LineTable): InlayHint[] {
+  const key = analysis.document.outline.find(({ name }) => name === 'flight');
+  const expected = (['carry', 'finish'] as const).flatMap((name) => {
+    const value = analysis.derivation?.expected.get(`flight.${name}`);
+    return value === undefined ? [] : [{ name, value }];
+  });
+  if (key === undefined || expected.length === 0) return [];
+  const label = `expected ${expected.map(({ name, value }) => `${name} ${short(value)}`).join(', ')}`;
+  const line = positionAt(table, key.nameSpan.start).line;
+  return hintAtEnd(line, table, label, expected.map(({ value }) => value));
+}
+
+function entryAt(document: SwingwrightDocument, ids: readonly string[]): Entry | undefined {
+  if (document.kind !== 'swing') return undefined;
+  return ids.map((id) => document.entries.get(id)).find((entry) => entry !== undefined && entry.readings.length > 0);
+}
+
+function behind(entry: Entry, table: LineTable, label: string, values: readonly Value[]): InlayHint[] {
+  return hintAtEnd(positionAt(table, entry.valueSpan.end).line, table, label, values);
+}
+
+function hintAtEnd(line: number, table: LineTable, label: string, values: readonly Value[]): InlayHint[] {
+  const paragraphs = values.map((value) => {
+    const quantity = findQuantity(value.id);
+    const origin = value.from.length > 0 ? `From ${originOf(value)}.` : 'From no entry of this record.';
+    const assumed = assumptionsOf(value);
+    const title = quantity === undefined ? '' : `**${quantity.title}** ${showValue(quantity, value.value, value.u)}. `;
+    return `${title}${origin}${assumed === '' ? '' : ` Assumes ${assumed}.`}`;
+  });
+  const position = { line, character: lineText(table, line).trimEnd().length };
+  return [{ position, label, tooltip: markdown(paragraphs.join('\n\n')), paddingLeft: true }];
+}
+
+/** "4.0 deg right ± 1.1": the uncertainty stands in the unit of the value, so the unit is said once. */
+function short({ id, value, u }: Value): string {
+  const quantity = findQuantity(id);
+  if (quantity === undefined) return '';
+  const full = showValue(quantity, value, u);
+  const [before, after] = full.split(' ± ');
+  if (before === undefined || after === undefined) return full;
+  return `${before} ± ${after.endsWith(quantity.unit) ? after.slice(0, after.length - quantity.unit.length).trimEnd() : after}`;
+}
+
+function markdown(value: string): { readonly kind: 'markdown'; readonly value: string } {
+  return { kind: 'markdown', value };
+}

@@ -1,0 +1,133 @@
+// The hover on a measured entry: its value, what it means, how sure it is, and what the other entries say of it.
+import type { Analysis } from '../analysis/result.ts';
+import { secondUnit, showValue, showWindow } from '../measure/show.ts';
+import type { Value } from '../model/value.ts';
+import type { Entry, Reading } from '../record/document.ts';
+import { findMethod, standardUncertainty } from '../registry/registry.ts';
+import type { Quantity } from '../registry/quantity.ts';
+import { entriesOf } from './entries.ts';
+import type { Remark } from './hover.ts';
+import { code, escapeMarkdown } from './markdown.ts';
+import { holds } from './places.ts';
+import { assumptionsOf, list, nameOf, originOf } from './words.ts';
+
+export function hoverOnEntry(analysis: Analysis, offset: number): Remark | undefined {
+  const entry = entriesOf(analysis.document).find(
+    ({ keySpan, valueSpan }) => holds(keySpan, offset) || (holds(valueSpan, offset) && valueSpan.end > valueSpan.start),
+  );
+  if (entry === undefined) return undefined;
+  const reading = entry.readings.find(({ span }) => holds(span, offset));
+  const value = reading === undefined ? undefined : valueOf(reading, entry, analysis);
+  return {
+    span: reading?.span ?? entry.keySpan,
+    lines: [
+      headline(entry, value ?? combined(entry, analysis)),
+      ...describe(entry.quantity),
+      ...certainty(entry, reading, analysis),
+      ...expectation(entry, analysis),
+      ...note(reading),
+      practice(entry.quantity),
+    ],
+  };
+}
+
+/** One sentence of meaning, and where the measure is taken. */
+export function describe({ meaning, from, to }: Quantity): string[] {
+  return [meaning, ...(from === '' || to === '' ? [] : [`Measured from ${from} to ${to}.`])];
+}
+
+/** The value in the unit shown and in a second one: "9.0 deg forward ± 1.5 deg = 0.157 rad". */
+export function inTwoUnits(quantity: Quantity, value: number, u: number | null): string {
+  const other = secondUnit(quantity);
+  const second = other === undefined ? '' : ` = ${showValue(quantity, value, null, other)}`;
+  return `${showValue(quantity, value, u)}${second}`;
+}
+
+export function practice(quantity: Quantity): string {
+  const { practice: usual, bounds } = quantity;
+  const range = usual ?? bounds;
+  const words = usual === undefined ? 'Possible' : 'Usual';
+  return `*${words}: ${showWindow(quantity, range.min, range.max)} (${escapeMarkdown(range.source)}).*`;
+}
+
+function headline({ quantity, readings }: Entry, value: Pick<Value, 'value' | 'u'> | undefined): string {
+  const title = `**${quantity.title}**`;
+  if (value !== undefined) return `${title}: ${inTwoUnits(quantity, value.value, value.u)}`;
+  return readings.length === 0 ? `${title}: no value yet; a bare number is read in ${quantity.unit}` : title;
+}
+
+/** All readings of an entry as the model takes them together. */
+function combined(entry: Entry, { derivation, document, subject }: Analysis): Pick<Value, 'value' | 'u'> | undefined {
+  const value = document.kind === 'swing' && document.entries.get(entry.id) === entry && derivation?.values.get(entry.id);
+  if (value) return value;
+  const [only] = entry.readings;
+  return only === undefined ? undefined : valueOf(only, entry, { subject });
+}
+
+function valueOf(
+  { measure, doubtful }: Reading,
+  { quantity }: Entry,
+  { subject }: Pick<Analysis, 'subject'>,
+): { readonly value: number; readonly u: number | null } {
+  // How much a doubtful reading is widened is the model's to say, so here it has no uncertainty of its own.
+  if (doubtful) return { value: measure.value, u: null };
+  return { value: measure.value, u: uncertaintyOf(quantity, measure, subject).u };
+}
+
+function uncertaintyOf(
+  quantity: Quantity,
+  measure: Reading['measure'],
+  { workspace }: Analysis['subject'],
+): ReturnType<typeof standardUncertainty> {
+  return standardUncertainty(quantity, measure, workspace?.document.coverage ?? 1, workspace?.document.methods);
+}
+
+function certainty({ quantity, readings }: Entry, at: Reading | undefined, { subject }: Analysis): string[] {
+  const reading = at ?? (readings.length === 1 ? readings[0] : undefined);
+  if (reading === undefined) return readings.length > 1 ? [`${readings.length} readings, taken together.`] : [];
+  if (reading.doubtful) return ['Marked doubtful: it counts for less than other readings.'];
+  const { measure } = reading;
+  const { u, origin } = uncertaintyOf(quantity, measure, subject);
+  const amount = showSpread(quantity, u);
+  const doubled = measure.estimate && origin !== 'stated' ? ', doubled because it is marked `~` as an estimate' : '';
+  if (origin === 'stated') return [`Uncertainty: ${amount}, as stated.`];
+  if (origin === 'quantity') return [`Uncertainty: ${amount}, usual for this quantity${doubled}; nothing is stated.`];
+  const method = measure.method ?? '';
+  const meaning = findMethod(method)?.uncertainty[quantity.dimension]?.source;
+  const source = meaning === undefined ? '' : ` (${escapeMarkdown(meaning)})`;
+  return [`Uncertainty: ${amount}, usual for ${code(method)}${source}${doubled}.`];
+}
+
+/** A spread alone, without sign or direction: "± 1.5 deg". */
+function showSpread(quantity: Quantity, u: number): string {
+  const [, spread] = showValue(quantity, 0, u).split(' ± ');
+  return spread === undefined ? showValue({ ...quantity, directions: [] }, u) : `± ${spread}`;
+}
+
+function expectation(entry: Entry, { derivation, document }: Analysis): string[] {
+  if (derivation === undefined || document.kind !== 'swing' || document.entries.get(entry.id) !== entry) return [];
+  const expected = derivation.expected.get(entry.id);
+  if (expected !== undefined) return [expectedLine(entry, expected, derivation.values.get(entry.id))];
+  const missing = derivation.missing.get(entry.id);
+  if (missing === undefined || missing.needs.length === 0) return [];
+  return [`Nothing else in the record speaks of it yet: that would take ${list(missing.needs.map(nameOf), 4)}.`];
+}
+
+function expectedLine({ quantity, readings }: Entry, expected: Value, entered: Value | undefined): string {
+  const origin = expected.from.length > 0 ? ` (from ${originOf(expected)})` : '';
+  const assumed = assumptionsOf(expected);
+  const assumes = assumed === '' ? '' : ` Assumes ${assumed}.`;
+  const line = `The other entries expect ${showValue(quantity, expected.value, expected.u)}${origin}`;
+  if (entered === undefined || readings.length === 0 || expected.u === null || entered.u === null) return `${line}.${assumes}`;
+  const spread = Math.hypot(expected.u, entered.u);
+  const apart = spread > 0 ? Math.abs(entered.value - expected.value) / spread : undefined;
+  return `${line}${apart === undefined ? '' : `: ${apart.toFixed(1)} standard uncertainties apart`}.${assumes}`;
+}
+
+function note(reading: Reading | undefined): string[] {
+  if (reading === undefined) return [];
+  return [
+    ...(reading.note === undefined ? [] : [`Note: ${escapeMarkdown(reading.note)}`]),
+    ...(reading.seen === undefined ? [] : [`Seen: ${escapeMarkdown(reading.seen)}`]),
+  ];
+}

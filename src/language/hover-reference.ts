@@ -1,0 +1,81 @@
+// The hover on a reference, on the club's name and on a fault's name: what stands in the file that it leads to.
+import type { Analysis } from '../analysis/result.ts';
+import { showValue } from '../measure/show.ts';
+import type { BagClub, Entry, SwingwrightDocument } from '../record/document.ts';
+import type { Remark } from './hover.ts';
+import { code, escapeMarkdown } from './markdown.ts';
+import { holds } from './places.ts';
+import { findReferences } from './references.ts';
+import { list } from './words.ts';
+
+export function hoverOnReference(analysis: Analysis, offset: number): Remark | undefined {
+  const reference = findReferences(analysis).find(({ text }) => holds(text.span, offset));
+  if (reference !== undefined) {
+    const { text, document, opens } = reference;
+    return {
+      span: text.span,
+      lines: document === undefined ? [`Leads to a ${opens}.`] : summaryOf(document),
+    };
+  }
+  return hoverOnClub(analysis, offset) ?? hoverOnFault(analysis, offset);
+}
+
+function hoverOnClub({ document, subject }: Analysis, offset: number): Remark | undefined {
+  if (document.kind !== 'swing' || document.club === undefined || !holds(document.club.span, offset)) return undefined;
+  const { span, value } = document.club;
+  if (subject.club !== undefined) return { span, lines: clubLines(subject.club) };
+  const known = [...(subject.student?.document.bag.keys() ?? [])];
+  if (known.length === 0) return undefined;
+  return { span, lines: [`${code(value)} is not in the bag, which holds ${list(known.map(code))}.`] };
+}
+
+function hoverOnFault({ document, subject }: Analysis, offset: number): Remark | undefined {
+  if (document.kind !== 'swing') return undefined;
+  const places = [...document.faults.map(({ fault }) => fault), ...document.plan.flatMap(({ because }) => because)];
+  const at = places.find(({ span }) => holds(span, offset));
+  if (at === undefined) return undefined;
+  const book = subject.faultBooks.find(({ document: { faults } }) => faults.has(at.value));
+  const fault = book?.document.faults.get(at.value);
+  if (fault === undefined) return undefined;
+  return { span: at.span, lines: [`**${escapeMarkdown(fault.title ?? at.value)}**`, `A fault from ${code(fileName(book!.uri))}.`] };
+}
+
+function summaryOf(document: SwingwrightDocument): string[] {
+  switch (document.kind) {
+    case 'student':
+      return [
+        `**${escapeMarkdown(document.name?.value ?? 'A student')}**${document.hand === undefined ? '' : `, plays ${document.hand.value}-handed`}`,
+        ...measured([...document.entries.values()]),
+        ...(document.bag.size === 0 ? [] : [`In the bag: ${list([...document.bag.keys()].map(code), 14)}.`]),
+      ];
+    case 'template':
+      return [
+        `**${escapeMarkdown(document.title ?? 'A template')}**`,
+        `${count(document.windows.size, 'window')}${document.clubs.length === 0 ? '' : ` for ${list(document.clubs.map(({ value }) => code(value)))}`}.`,
+      ];
+    case 'faults':
+      return ['**A fault book**', `${count(document.faults.size, 'fault')}: ${list([...document.faults.keys()].map(code), 8)}.`];
+    case 'swing':
+      return [`**A swing record**${document.date === undefined ? '' : ` of ${escapeMarkdown(document.date.value)}`}`];
+    default:
+      return [`A file of the kind ${code(document.kind)}.`];
+  }
+}
+
+function clubLines({ name, kind, entries }: BagClub): string[] {
+  return [`**${escapeMarkdown(name.value)}**${kind === undefined ? '' : `, a ${escapeMarkdown(kind.value)}`}`, ...measured([...entries.values()])];
+}
+
+function measured(entries: readonly Entry[]): string[] {
+  return entries.flatMap(({ quantity, readings: [first] }) =>
+    first === undefined ? [] : [`${quantity.title}: ${showValue(quantity, first.measure.value)}`],
+  );
+}
+
+function count(number: number, word: string): string {
+  return `${number} ${word}${number === 1 ? '' : 's'}`;
+}
+
+function fileName(uri: string): string {
+  return decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
+}

@@ -1,0 +1,61 @@
+// The hover on what is aimed at: goals, windows of a template and planned changes, beside the value of today.
+import type { Analysis } from '../analysis/result.ts';
+import type { Measure, Span, Window } from '../measure/measure.ts';
+import { secondUnit, showValue, showWindow } from '../measure/show.ts';
+import { findQuantity } from '../registry/registry.ts';
+import type { Quantity } from '../registry/quantity.ts';
+import { goalsOf, windowsOf } from './entries.ts';
+import { describe, practice } from './hover-entry.ts';
+import type { Remark } from './hover.ts';
+import { holds } from './places.ts';
+
+interface Aim {
+  readonly quantity: Quantity;
+  readonly target: Measure | Window | undefined;
+  readonly spans: readonly Span[];
+  /** "Goal", "Window", "Planned". */
+  readonly word: string;
+}
+
+export function hoverOnTarget(analysis: Analysis, offset: number): Remark | undefined {
+  for (const { quantity, target, spans, word } of aimsOf(analysis)) {
+    const span = spans.find((candidate) => holds(candidate, offset));
+    if (span === undefined) continue;
+    const lines = [headline(quantity, target, word), ...describe(quantity), ...today(quantity, analysis), practice(quantity)];
+    return { span, lines };
+  }
+  return undefined;
+}
+
+function aimsOf({ document }: Analysis): Aim[] {
+  const goals = goalsOf(document).flatMap(({ targets }) =>
+    [...targets.values()].map(({ quantity, target, keySpan, span }) => ({ quantity, target, spans: [keySpan, span], word: 'Goal' })),
+  );
+  const windows = windowsOf(document).map(({ quantity, window, keySpan, span }) => ({
+    quantity,
+    target: window,
+    spans: [keySpan, span],
+    word: 'Window',
+  }));
+  const plans = document.kind !== 'swing' ? [] : document.plan.flatMap(({ change, to }): Aim[] => {
+    const quantity = change === undefined ? undefined : findQuantity(change.value);
+    if (change === undefined || quantity === undefined) return [];
+    return [{ quantity, target: to?.target, spans: [change.span, ...(to === undefined ? [] : [to.span])], word: 'Planned' }];
+  });
+  return [...goals, ...windows, ...plans];
+}
+
+function headline(quantity: Quantity, target: Measure | Window | undefined, word: string): string {
+  const title = `**${quantity.title}**`;
+  if (target === undefined) return title;
+  const show = (unit?: string): string =>
+    target.kind === 'window' ? showWindow(quantity, target.from, target.to, unit) : showValue(quantity, target.value, null, unit);
+  const other = secondUnit(quantity);
+  return `${title}. ${word}: ${show()}${other === undefined ? '' : ` = ${show(other)}`}`;
+}
+
+function today(quantity: Quantity, { derivation }: Analysis): string[] {
+  const value = derivation?.values.get(quantity.id);
+  if (value === undefined) return [];
+  return [`In this record: ${showValue(quantity, value.value, value.u)}${value.kind === 'derived' ? ', computed' : ''}.`];
+}

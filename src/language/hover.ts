@@ -1,0 +1,40 @@
+// What a hover says, wherever the cursor stands: asks each kind of place in turn; computes nothing.
+import { lineTableOf, rangeOf } from '../analysis/positions.ts';
+import type { Analysis } from '../analysis/result.ts';
+import type { Span } from '../measure/measure.ts';
+import { hoverOnCode } from './hover-code.ts';
+import { hoverOnEntry } from './hover-entry.ts';
+import { hoverOnKey } from './hover-key.ts';
+import { hoverOnReference } from './hover-reference.ts';
+import { hoverOnTarget } from './hover-target.ts';
+import { offsetAt } from './places.ts';
+import type { Hover, Position } from './shapes.ts';
+
+/** What one kind of place has to say: Markdown lines, and the text that they are about. */
+export interface Remark {
+  readonly span: Span;
+  readonly lines: readonly string[];
+}
+
+const places: readonly ((analysis: Analysis, offset: number) => Remark | undefined)[] = [
+  hoverOnCode,
+  hoverOnEntry,
+  hoverOnTarget,
+  hoverOnReference,
+  hoverOnKey,
+];
+
+/** More than this is a page, not a hover. */
+export const mostLines = 12;
+
+export function findHover(analysis: Analysis, position: Position): Hover | undefined {
+  const table = lineTableOf(analysis.document.text);
+  const offset = offsetAt(table, position);
+  for (const place of places) {
+    const remark = place(analysis, offset);
+    if (remark === undefined) continue;
+    const value = remark.lines.slice(0, mostLines).join('  \n');
+    return { contents: { kind: 'markdown', value }, range: rangeOf(table, remark.span) };
+  }
+  return undefined;
+}

@@ -1,0 +1,78 @@
+// The shapes that the language floor gives: plain objects, shaped as editors expect them; nothing of a protocol library.
+import type { Position, TextRange } from '../analysis/result.ts';
+
+export type { Position, TextRange };
+
+/** 1 error, 2 warning, 3 information, 4 hint. */
+export type DiagnosticSeverity = 1 | 2 | 3 | 4;
+
+export interface Diagnostic {
+  readonly range: TextRange;
+  readonly severity: DiagnosticSeverity;
+  readonly code: string;
+  readonly codeDescription?: { readonly href: string };
+  readonly source: 'swingwright';
+  readonly message: string;
+  readonly relatedInformation?: readonly {
+    readonly location: { readonly uri: string; readonly range: TextRange };
+    readonly message: string;
+  }[];
+}
+
+export interface Markdown {
+  readonly kind: 'markdown';
+  readonly value: string;
+}
+
+export interface InlayHint {
+  readonly position: Position;
+  readonly label: string;
+  readonly tooltip: Markdown;
+  readonly paddingLeft: boolean;
+  /** Accepting the hint writes it into the text. */
+  readonly textEdits?: readonly Edit[];
+}
+
+export interface Hover {
+  readonly contents: Markdown;
+  readonly range: TextRange;
+}
+
+export interface DocumentSymbol {
+  readonly name: string;
+  readonly detail: string;
+  readonly kind: number;
+  readonly range: TextRange;
+  readonly selectionRange: TextRange;
+  readonly children: readonly DocumentSymbol[];
+}
+
+export interface DocumentLink {
+  readonly range: TextRange;
+  readonly target: string;
+  readonly tooltip: string;
+}
+
+export interface Edit {
+  readonly range: TextRange;
+  readonly newText: string;
+}
+
+/** An edit with places for the reader to type over, for editors that know such edits. */
+export interface SnippetEdit {
+  readonly range: TextRange;
+  readonly snippet: { readonly kind: 'snippet'; readonly value: string };
+}
+
+export interface CodeAction {
+  readonly title: string;
+  readonly kind: 'quickfix';
+  readonly isPreferred: boolean;
+  readonly diagnostics: readonly Diagnostic[];
+  readonly edit: {
+    readonly documentChanges: readonly {
+      readonly textDocument: { readonly uri: string; readonly version: number | null };
+      readonly edits: readonly (Edit | SnippetEdit)[];
+    }[];
+  };
+}

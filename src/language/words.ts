@@ -1,0 +1,38 @@
+// Names of quantities and values as the reader meets them in hovers and hints; computes nothing.
+import { showValue } from '../measure/show.ts';
+import type { Value } from '../model/value.ts';
+import { findQuantity } from '../registry/registry.ts';
+import type { Quantity } from '../registry/quantity.ts';
+import { code } from './markdown.ts';
+
+/** "shaft lean at impact", "carry"; an id that the registry does not hold stands as it is. */
+export function nameOf(id: string): string {
+  const quantity = findQuantity(id);
+  return quantity === undefined ? code(id) : quantityName(quantity);
+}
+
+export function quantityName({ title, checkpoint }: Quantity): string {
+  const name = /^[A-Z][a-z]/.test(title) ? title[0]!.toLowerCase() + title.slice(1) : title;
+  return checkpoint === undefined ? name : `${name} at ${checkpoint.replaceAll('_', ' ')}`;
+}
+
+/** "a, b and c", cut after a few so that a hover stays short. */
+export function list(words: readonly string[], most = 5): string {
+  const shown = words.length > most ? [...words.slice(0, most - 1), `${words.length - most + 1} more`] : words;
+  return shown.length < 2 ? shown.join('') : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)!}`;
+}
+
+/** "carry, wind and loft", longest share of the variance first. */
+export function originOf({ from, shares }: Value): string {
+  const byShare = [...from].sort((a, b) => (shares.get(b) ?? 0) - (shares.get(a) ?? 0));
+  return list(byShare.map(nameOf));
+}
+
+/** "no wind, a centred strike"; empty where nothing was assumed. */
+export function assumptionsOf({ assumed }: Value): string {
+  return list([...new Set(assumed.map(({ words }) => words))]);
+}
+
+export function shown(quantity: Quantity, { value, u }: { readonly value: number; readonly u: number | null }): string {
+  return showValue(quantity, value, u);
+}

@@ -6,7 +6,10 @@ setUp();
 run(process.execPath, ['build/bundle.mjs']);
 
 const suites = [
-  ['unit, published and property tests', ['node_modules/mocha/bin/mocha.js', '--reporter', 'build/reporter.cjs']],
+  [
+    'unit, published and property tests',
+    ['node_modules/mocha/bin/mocha.js', '--reporter', 'build/reporter.cjs'],
+  ],
   ['tests inside VS Code', ['test/host/run.mjs']],
 ];
 

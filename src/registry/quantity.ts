@@ -63,3 +63,12 @@ export interface Method {
   /** Default standard uncertainty in SI by dimension, each with its source. */
   readonly uncertainty: Readonly<Partial<Record<Dimension, { readonly u: number; readonly source: string }>>>;
 }
+
+/** A word for the shape of a shot: signs for a right-handed player, right positive; undefined where the word says nothing of it. */
+export interface Shape {
+  readonly word: string;
+  readonly start: -1 | 0 | 1 | undefined;
+  readonly curve: -1 | 0 | 1 | undefined;
+  /** True for a curve that is more than was wanted. */
+  readonly large: boolean;
+}

@@ -1,9 +1,10 @@
 // Looks up quantities, methods and kinds of club in the generated table; knows nothing of records or of physics.
-import { methods, quantities } from './generated.ts';
-import type { Method, Quantity } from './quantity.ts';
+import { methods, quantities, shapes } from './generated.ts';
+import type { Method, Quantity, Shape } from './quantity.ts';
 
 const byId: ReadonlyMap<string, Quantity> = new Map(quantities.map((q) => [q.id, q]));
 const methodByName: ReadonlyMap<string, Method> = new Map(methods.map((m) => [m.name, m]));
+const shapeByWord: ReadonlyMap<string, Shape> = new Map(shapes.map((s) => [s.word, s]));
 
 /** The quantity with this full id, or undefined. */
 export function findQuantity(id: string): Quantity | undefined {
@@ -12,6 +13,11 @@ export function findQuantity(id: string): Quantity | undefined {
 
 export function findMethod(name: string): Method | undefined {
   return methodByName.get(name);
+}
+
+/** What a word for the shape of a shot means, or undefined where the trade has no such word. */
+export function findShape(word: string): Shape | undefined {
+  return shapeByWord.get(word);
 }
 
 export const methodNames: readonly string[] = methods.map((m) => m.name);
@@ -31,7 +37,10 @@ export function standardUncertainty(
   const factor = measure.estimate ? 2 : 1;
   if (measure.method !== undefined) {
     const own = overrides.get(measure.method)?.uncertainty[quantity.dimension]?.u;
-    const u = own ?? quantity.uncertainty.by[measure.method] ?? findMethod(measure.method)?.uncertainty[quantity.dimension]?.u;
+    const u =
+      own ??
+      quantity.uncertainty.by[measure.method] ??
+      findMethod(measure.method)?.uncertainty[quantity.dimension]?.u;
     if (u !== undefined) return { u: u * factor, origin: 'method' };
   }
   return { u: quantity.uncertainty.otherwise * factor, origin: 'quantity' };

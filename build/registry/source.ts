@@ -1,0 +1,159 @@
+// Reads schemas/quantities.yaml into rows in SI and says what is wrong with an entry; knows no file and writes nothing.
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import { parse } from 'yaml';
+import type { Dimension, DirectionWord } from '../../src/measure/measure.ts';
+import { differenceToSI, findUnit, toSI } from '../../src/measure/units.ts';
+import type { CheckpointRow, PlainRow, QuantityRow } from '../../src/registry/expand.ts';
+import {
+  checkpoints,
+  type Checkpoint,
+  type Method,
+  type Range,
+  type Shape,
+} from '../../src/registry/quantity.ts';
+import { sourceSchema, type SourceEntry, type SourceFile, type SourceRange } from './source-schema.ts';
+
+/** What quantities.yaml says, in SI; `entries` keeps the words of the file for the reference page. */
+export interface Registry {
+  readonly checkpoints: Readonly<Record<Checkpoint, { readonly title: string; readonly meaning: string }>>;
+  readonly clubKinds: Readonly<Record<string, string>>;
+  readonly shapes: readonly Shape[];
+  readonly directions: Readonly<Record<string, readonly DirectionWord[]>>;
+  readonly methods: readonly Method[];
+  readonly checkpointRows: readonly CheckpointRow[];
+  readonly plainRows: readonly PlainRow[];
+  readonly source: SourceFile;
+}
+
+/** Throws an Error that names the entry and what was expected there. */
+export function readRegistry(text: string): Registry {
+  const source = parse(text) as SourceFile;
+  const validate = new Ajv2020({ allErrors: true, allowUnionTypes: true }).compile(sourceSchema);
+  if (!validate(source)) {
+    const lines = (validate.errors ?? []).map(
+      (e) => `${e.instancePath}: ${e.message} ${JSON.stringify(e.params)}`,
+    );
+    throw new Error(`quantities.yaml has a wrong shape:\n${lines.join('\n')}`);
+  }
+  const named = Object.keys(source.checkpoints);
+  if (named.join() !== checkpoints.join()) throw new Error(`checkpoints must be ${checkpoints.join(', ')}`);
+
+  const directions = Object.fromEntries(
+    Object.entries(source.directions).map(([name, set]) => [name, directionWords(set)]),
+  );
+  const sections = Object.entries(source.quantities);
+  const checkpointRows = Object.entries(source.quantities.checkpoints).map(([path, entry]) =>
+    checkpointRow(path, entry, directions),
+  );
+  const plainRows = sections
+    .filter(([section]) => section !== 'checkpoints')
+    .flatMap(([section, entries]) =>
+      Object.entries(entries).map(([path, entry]) =>
+        plainRow(section as PlainRow['section'], path, entry, directions),
+      ),
+    );
+  return {
+    checkpoints: source.checkpoints as Registry['checkpoints'],
+    clubKinds: source.club_kinds,
+    shapes: Object.entries(source.shapes).map(([word, { start, curve, large }]) => ({
+      word,
+      start,
+      curve,
+      large: large ?? false,
+    })),
+    directions,
+    methods: Object.entries(source.methods).map(([name, method]) => ({
+      name,
+      meaning: method.meaning,
+      uncertainty: Object.fromEntries(
+        Object.entries(method.uncertainty).map(([dimension, { u, unit, source: from }]) => {
+          requireDimension(`methods.${name}.${dimension}`, unit, dimension as Dimension);
+          return [dimension, { u: differenceToSI(u, unit), source: from }];
+        }),
+      ),
+    })),
+    checkpointRows,
+    plainRows,
+    source,
+  };
+}
+
+function checkpointRow(path: string, entry: SourceEntry, directions: Registry['directions']): CheckpointRow {
+  const { source, window, ...windows } = entry.practice;
+  if (window !== undefined) throw new Error(`${path}: practice needs a window for each checkpoint`);
+  const at = entry.at === 'all' ? checkpoints : checkpoints.filter((c) => entry.at?.includes(c));
+  for (const named of Object.keys({ ...windows, ...entry.bounds.at })) {
+    if (!at.includes(named as Checkpoint)) throw new Error(`${path} does not belong to ${named}`);
+  }
+  const practiceAt = Object.entries(windows).map(([c, edges]) => [
+    c,
+    range({ window: edges, source }, entry.unit),
+  ]);
+  const boundsAt = Object.entries(entry.bounds.at ?? {}).map(([c, bounds]) => [c, range(bounds, entry.unit)]);
+  return {
+    ...shared(path, entry, directions),
+    at,
+    practiceAt: Object.fromEntries(practiceAt),
+    boundsAt: Object.fromEntries(boundsAt),
+  };
+}
+
+function plainRow(
+  section: PlainRow['section'],
+  path: string,
+  entry: SourceEntry,
+  directions: Registry['directions'],
+): PlainRow {
+  const { source, window } = entry.practice;
+  if (window === undefined) throw new Error(`${section}.${path}: practice needs a window`);
+  return { ...shared(path, entry, directions), section, practice: range({ window, source }, entry.unit) };
+}
+
+function shared(path: string, entry: SourceEntry, directions: Registry['directions']): QuantityRow {
+  requireDimension(path, entry.unit, entry.dimension);
+  const words = entry.directions === 'none' ? [] : directions[entry.directions];
+  if (words === undefined)
+    throw new Error(`${path}: no set of direction words is called ${entry.directions}`);
+  const by = Object.entries(entry.uncertainty.by).map(([name, u]) => [name, differenceToSI(u, entry.unit)]);
+  return {
+    path,
+    title: entry.title,
+    meaning: entry.meaning,
+    from: entry.from,
+    to: entry.to,
+    dimension: entry.dimension,
+    unit: entry.unit,
+    decimals: entry.decimals,
+    directions: words,
+    lateral: entry.lateral ?? false,
+    bounds: range(entry.bounds, entry.unit),
+    uncertainty: {
+      otherwise: differenceToSI(entry.uncertainty.otherwise, entry.unit),
+      by: Object.fromEntries(by),
+    },
+  };
+}
+
+function range({ window: [min, max], source }: SourceRange, unit: string): Range {
+  return { min: toSI(min, unit), max: toSI(max, unit), source };
+}
+
+function directionWords(set: SourceFile['directions'][string]): readonly DirectionWord[] {
+  if (set.bearings !== undefined) {
+    return Object.entries(set.bearings).map(([word, degrees]) => ({
+      word,
+      sign: 1,
+      bearing: toSI(degrees, 'deg'),
+    }));
+  }
+  return [
+    ...(set.positive ?? []).map((word): DirectionWord => ({ word, sign: 1 })),
+    ...(set.negative ?? []).map((word): DirectionWord => ({ word, sign: -1 })),
+  ];
+}
+
+function requireDimension(where: string, unit: string, dimension: Dimension): void {
+  const found = findUnit(unit);
+  if (found?.name !== unit) throw new Error(`${where}: "${unit}" is not the printed spelling of a unit`);
+  if (found.dimension !== dimension) throw new Error(`${where}: "${unit}" is a unit of ${found.dimension}`);
+}

@@ -1,0 +1,58 @@
+// Unfolds the generated rows, of which one may stand for nine checkpoints, into quantities; knows no single quantity.
+import { checkpoints, type Checkpoint, type Quantity, type Range, type Section } from './quantity.ts';
+
+/** Everything that a quantity is, wherever it stands. `path` is the id below the section (and below the checkpoint). */
+export interface QuantityRow extends Omit<
+  Quantity,
+  'id' | 'section' | 'checkpoint' | 'key' | 'practice' | 'bounds'
+> {
+  readonly path: string;
+  readonly bounds: Range;
+}
+
+export interface PlainRow extends QuantityRow {
+  readonly section: Exclude<Section, 'checkpoints'>;
+  readonly practice: Range | undefined;
+}
+
+export interface CheckpointRow extends QuantityRow {
+  readonly at: readonly Checkpoint[];
+  readonly practiceAt: Readonly<Partial<Record<Checkpoint, Range>>>;
+  /** Only where a checkpoint's bounds differ from the row's. */
+  readonly boundsAt: Readonly<Partial<Record<Checkpoint, Range>>>;
+}
+
+/** Checkpoint by checkpoint in their order, then section by section, each in the order of the rows. */
+export function expand(
+  checkpointRows: readonly CheckpointRow[],
+  plainRows: readonly PlainRow[],
+): readonly Quantity[] {
+  return [
+    ...checkpoints.flatMap((checkpoint) =>
+      checkpointRows.filter((row) => row.at.includes(checkpoint)).map((row) => atCheckpoint(row, checkpoint)),
+    ),
+    ...plainRows.map(plain),
+  ];
+}
+
+function atCheckpoint(row: CheckpointRow, checkpoint: Checkpoint): Quantity {
+  const { path, at: _at, practiceAt, boundsAt, ...shared } = row;
+  return {
+    ...shared,
+    id: `checkpoints.${checkpoint}.${path}`,
+    section: 'checkpoints',
+    checkpoint,
+    key: lastKey(path),
+    practice: practiceAt[checkpoint],
+    bounds: boundsAt[checkpoint] ?? row.bounds,
+  };
+}
+
+function plain(row: PlainRow): Quantity {
+  const { path, ...shared } = row;
+  return { ...shared, id: `${row.section}.${path}`, key: lastKey(path) };
+}
+
+function lastKey(path: string): string {
+  return path.slice(path.lastIndexOf('.') + 1);
+}

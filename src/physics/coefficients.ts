@@ -1,4 +1,5 @@
 // Published sets of drag and lift coefficients of a golf ball behind one shape; knows nothing of trajectories.
+import { createCurve } from './curve.ts';
 
 export interface CoefficientSet {
   readonly name: string;
@@ -55,10 +56,16 @@ const rowSpin = (3500 * Math.PI) / 30;
 const rowViscosity = 1.5e-5;
 const dragSlope = (0.32 - 0.27) / (0.3 - 0.02);
 const liftExponent = Math.log(0.25 / 0.08) / Math.log(0.3 / 0.02);
-const rowReynolds = Float64Array.from(bearmanHarveyRow.speed, (v) => (2 * rowRadius * v) / rowViscosity);
+const rowReynolds = bearmanHarveyRow.speed.map((v) => (2 * rowRadius * v) / rowViscosity);
 const rowS = bearmanHarveyRow.speed.map((v) => (rowRadius * rowSpin) / v);
-const spinlessDrag = Float64Array.from(bearmanHarveyRow.drag, (c, i) => c - dragSlope * (rowS[i] ?? 0));
-const liftFactor = Float64Array.from(bearmanHarveyRow.lift, (c, i) => c / (rowS[i] ?? 1) ** liftExponent);
+const spinlessDrag = createCurve(
+  rowReynolds,
+  bearmanHarveyRow.drag.map((c, i) => c - dragSlope * (rowS[i] ?? 0)),
+);
+const liftFactor = createCurve(
+  rowReynolds,
+  bearmanHarveyRow.lift.map((c, i) => c / (rowS[i] ?? 1) ** liftExponent),
+);
 
 /**
  * C_D = D(Re) + 0.179 S; C_L = L(Re) S^0.420.
@@ -66,7 +73,7 @@ const liftFactor = Float64Array.from(bearmanHarveyRow.lift, (c, i) => c / (rowS[
  * Read from the source: the row at 3500 rpm (hexagonal dimples), along which V sets both Re and S; and, for the
  * conventional ball, C_D 0.27 → 0.32 and C_L 0.08 → 0.25 as S goes 0.02 → 0.3, nearly independent of Re for
  * 1.26e5–2.38e5. Judged by us: that the slope of C_D and the power of C_L in S that those ends give (0.179, 0.420) hold
- * for the hexagonal ball too; D and L then are what reproduces the row exactly, linear in Re between its points. That
+ * for the hexagonal ball too; D and L then are what reproduces the row exactly, a monotone cubic in Re between its points. That
  * D comes out constant to 0.003 for Re ≥ 1.5e5 speaks for it. Also judged: ν 1.5e-5 m²/s in the tunnel.
  */
 export const bearmanHarvey: CoefficientSet = {
@@ -74,8 +81,8 @@ export const bearmanHarvey: CoefficientSet = {
   source:
     'Bearman & Harvey 1976, Aeronaut. Q. 27:112–122, hexagonal dimples, one tabulated row spread over S by us',
   validity: '3.7e4 < Re < 2.4e5 and 0.02 < S < 0.55; Re held at its ends, S continued to 0 and to 0.6',
-  drag: (re, s) => interpolated(spinlessDrag, re) + dragSlope * heldSpin(s),
-  lift: (re, s) => interpolated(liftFactor, re) * heldSpin(s) ** liftExponent,
+  drag: (re, s) => spinlessDrag(re) + dragSlope * heldSpin(s),
+  lift: (re, s) => liftFactor(re) * heldSpin(s) ** liftExponent,
 };
 
 /** All published sets; their spread is the uncertainty of the aerodynamics. */
@@ -96,15 +103,4 @@ export function scaledSet(
 /** Beyond S = 0.6 nothing was measured: coefficients stay what they are there. */
 function heldSpin(s: number): number {
   return s > 0.6 ? 0.6 : s > 0 ? s : 0;
-}
-
-function interpolated(values: Float64Array, re: number): number {
-  const last = rowReynolds.length - 1;
-  if (!(re > rowReynolds[0]!)) return values[0]!;
-  if (re >= rowReynolds[last]!) return values[last]!;
-  let i = 1;
-  while (rowReynolds[i]! < re) i++;
-  const left = rowReynolds[i - 1]!;
-  const share = (re - left) / (rowReynolds[i]! - left);
-  return values[i - 1]! + share * (values[i]! - values[i - 1]!);
 }

@@ -1,46 +1,35 @@
 // The flight of the ball through the air, from launch to its first touch of level ground; knows nothing of the club.
-import type { Air } from './air.ts';
-import { ruleBall, type Ball } from './ball.ts';
 import type { CoefficientSet } from './coefficients.ts';
-import { createIntegrator, type Control } from './runge-kutta.ts';
-import { windAt, type Wind } from './wind.ts';
+import { motionInAir, SPIN, VX, VY, VZ, X, Y, Z, type Laws, type Surroundings } from './flight-forces.ts';
+import { createIntegrator, type Control, type Derivative } from './runge-kutta.ts';
+import { vector, type Vector } from './vector.ts';
 
 export interface FlightLaunch {
   /** m/s */
   readonly ballSpeed: number;
-  /** rad above the horizontal */
+  /** rad above the horizontal. */
   readonly launchAngle: number;
-  /** rad, right of the target line positive */
+  /** rad, right of the target line positive. */
   readonly start: number;
-  /** rad/s, ≥ 0 */
+  /** rad/s, ≥ 0. */
   readonly spin: number;
-  /** Tilt of the spin axis from level, rad; positive curves to the right */
+  /** Tilt of the spin axis from level, rad; positive curves to the right. */
   readonly spinTilt: number;
 }
 
-export interface Surroundings {
-  readonly air: Pick<Air, 'density' | 'kinematicViscosity'>;
-  readonly wind?: Wind;
-}
-
-export interface FlightOptions {
-  readonly ball?: Ball;
-  /** m/s² */
-  readonly gravity?: number;
-  /** c in dω/dt = −c ω V/r; 2.0e-5 if left out. */
-  readonly spinDecay?: number;
-  /** Relative error of one step; 1e-6 if left out, which keeps the carry to about a millimetre. */
+export interface FlightOptions extends Laws {
+  /** Relative error of one step; 1e-6 if left out, which keeps the carry to about a centimetre. */
   readonly tolerance?: number;
-  /** How many points of the path to give, evenly spaced in time, both ends included; none if left out. */
+  /** How many points of the path to give, evenly spaced in time, both ends included; none if less than 2. */
   readonly samples?: number;
 }
 
 export interface PathPoint {
   /** s */
   readonly time: number;
-  /** m toward the target */
+  /** m toward the target. */
   readonly ahead: number;
-  /** m, right positive */
+  /** m, right positive. */
   readonly right: number;
   /** m */
   readonly up: number;
@@ -64,7 +53,7 @@ export interface Flight {
   readonly finish: number;
   /** How far right of the line on which it started it lands, m: finish = carry · sin(start + asin(curve/carry)). */
   readonly curve: number;
-  /** m */
+  /** Greatest height, m. */
   readonly apex: number;
   /** s */
   readonly apexTime: number;
@@ -76,16 +65,14 @@ export interface Flight {
   readonly path?: readonly PathPoint[];
 }
 
-const [X, Y, Z, VX, VY, VZ, SPIN] = [0, 1, 2, 3, 4, 5, 6] as const;
+/** No ball flies a minute; a law of forces that lets it is not of this world. */
+const longest = 60;
 const integrator = createIntegrator(7);
 const initial = new Float64Array(7);
 const weights = Float64Array.from([10, 10, 10, 10, 10, 10, 100]);
-const longest = 60;
 
 /**
- * Flies the ball: m v' = −½ ρ A V² C_D v̂ + ½ ρ A V² C_L (ω̂ × v̂) − m g ẑ, with V the speed through the moving air, Re = 2 r V/ν,
- * S = r ω/V with ω the part of the spin across v; the spin axis keeps its direction; dω/dt = −2.0e-5 ω V/r
- * (Penner 2001, Am. J. Phys. 69:563, eq. 16, after Smits & Smith 1994).
+ * Flies the ball by `motionInAir` from a launch at ground level to level ground.
  *
  * @returns undefined where the ball does not rise, does not come down within a minute, or an input is no number.
  */
@@ -96,51 +83,8 @@ export function fly(
   options: FlightOptions = {},
 ): Flight | undefined {
   if (!isFlyable(launch, surroundings)) return undefined;
-  const ball = options.ball ?? ruleBall;
-  const gravity = options.gravity ?? 9.80665;
-  const decay = (options.spinDecay ?? 2.0e-5) / ball.radius;
-  const { density, kinematicViscosity } = surroundings.air;
-  const force = (0.5 * density * Math.PI * ball.radius * ball.radius) / ball.mass;
-  const reynolds = (2 * ball.radius) / kinematicViscosity;
-  const radius = ball.radius;
-  const wind = surroundings.wind;
-  const windX = wind === undefined ? 0 : -wind.speed * Math.cos(wind.from);
-  const windY = wind === undefined ? 0 : -wind.speed * Math.sin(wind.from);
   const axis = spinAxis(launch);
-  const [axisX, axisY, axisZ] = [axis.x, axis.y, axis.z];
-
-  function derivative(_t: number, y: Float64Array, out: Float64Array): void {
-    const share = wind === undefined ? 0 : windAt(wind, y[Z]!);
-    const ux = y[VX]! - share * windX;
-    const uy = y[VY]! - share * windY;
-    const uz = y[VZ]!;
-    const speed = Math.sqrt(ux * ux + uy * uy + uz * uz);
-    const sideX = axisY * uz - axisZ * uy;
-    const sideY = axisZ * ux - axisX * uz;
-    const sideZ = axisX * uy - axisY * ux;
-    const side = Math.sqrt(sideX * sideX + sideY * sideY + sideZ * sideZ);
-    const spin = y[SPIN]!;
-    // Below a micrometre a second the coefficients have no meaning and the forces are nothing.
-    const moving = speed > 1e-6;
-    const re = reynolds * speed;
-    const s = moving ? (radius * spin * side) / (speed * speed) : 0;
-    const drag = moving ? force * speed * set.drag(re, s) : 0;
-    const lift = moving && side > 1e-12 * speed ? (force * speed * speed * set.lift(re, s)) / side : 0;
-    out[X] = y[VX]!;
-    out[Y] = y[VY]!;
-    out[Z] = uz;
-    out[VX] = lift * sideX - drag * ux;
-    out[VY] = lift * sideY - drag * uy;
-    out[VZ] = lift * sideZ - drag * uz - gravity;
-    out[SPIN] = -decay * spin * speed;
-  }
-
-  initial.fill(0);
-  const level = launch.ballSpeed * Math.cos(launch.launchAngle);
-  initial[VX] = level * Math.cos(launch.start);
-  initial[VY] = -level * Math.sin(launch.start);
-  initial[VZ] = launch.ballSpeed * Math.sin(launch.launchAngle);
-  initial[SPIN] = launch.spin;
+  const derivative = motionInAir(axis, surroundings, set, options);
   const control: Control = {
     tolerance: options.tolerance ?? 1e-6,
     weights,
@@ -148,79 +92,104 @@ export function fly(
     end: longest,
     maximumSteps: 5000,
   };
+  setInitial(launch);
+  const marks = marksOf(derivative, control);
+  if (marks === undefined) return undefined;
+  const flight = flightOf(launch, axis, marks);
+  const samples = Math.floor(options.samples ?? 0);
+  return samples >= 2 ? { ...flight, path: pathOf(derivative, control, marks.time, samples) } : flight;
+}
 
-  let rising = true;
+interface Marks {
+  readonly apex: number;
+  readonly apexTime: number;
+  readonly time: number;
+}
+
+function marksOf(derivative: Derivative, control: Control): Marks | undefined {
   let apex = 0;
   let apexTime = 0;
   let time = Number.NaN;
-  function visit(): 'go' | 'stop' {
-    let falling = integrator.from;
-    if (rising && integrator.state[VZ]! <= 0) {
-      rising = false;
-      falling = integrator.root(VZ, integrator.from, integrator.to);
+  let rising = true;
+  const outcome = integrator.run(derivative, initial, control, () => {
+    const { from, to, state } = integrator;
+    let falling = from;
+    if (rising && state[VZ]! <= 0) {
+      falling = integrator.root(VZ, from, to);
       const top = integrator.at(falling, Z);
       if (top > apex) [apex, apexTime] = [top, falling];
-    } else if (integrator.state[VZ]! > 0) {
-      rising = true;
     }
-    if (integrator.state[Z]! > 0) return 'go';
-    time = integrator.root(Z, falling, integrator.to);
+    rising = state[VZ]! > 0;
+    if (state[Z]! > 0) return 'go';
+    time = integrator.root(Z, falling, to);
     return 'stop';
-  }
-
-  const outcome = integrator.run(derivative, initial, control, visit);
-  if (outcome !== 'stopped' || !(apex > 0)) return undefined;
-  return flightOf(launch, axis, apex, apexTime, time);
+  });
+  return outcome === 'stopped' && apex > 0 && time > 0 ? { apex, apexTime, time } : undefined;
 }
 
-function flightOf(
-  launch: FlightLaunch,
-  axis: { readonly x: number; readonly y: number; readonly z: number },
-  apex: number,
-  apexTime: number,
-  time: number,
-): Flight | undefined {
-  const at = (component: number) => integrator.at(time, component);
+/** A second pass over the same steps, now that the time of flight is known. */
+function pathOf(derivative: Derivative, control: Control, time: number, samples: number): PathPoint[] {
+  const path: PathPoint[] = [{ time: 0, ahead: 0, right: 0, up: 0 }];
+  integrator.run(derivative, initial, control, () => {
+    while (path.length < samples) {
+      const t = (time * path.length) / (samples - 1);
+      if (t > integrator.to) return 'go';
+      path.push({
+        time: t,
+        ahead: integrator.at(t, X),
+        right: 0 - integrator.at(t, Y),
+        up: path.length === samples - 1 ? 0 : integrator.at(t, Z),
+      });
+    }
+    return 'stop';
+  });
+  return path;
+}
+
+function flightOf(launch: FlightLaunch, axis: Vector, marks: Marks): Flight {
+  const at = (component: number) => integrator.at(marks.time, component);
   const [x, y, vx, vy, vz, spin] = [at(X), at(Y), at(VX), at(VY), at(VZ), at(SPIN)] as const;
   const level = Math.hypot(vx, vy);
-  const heading = level > 0 ? Math.atan2(-vy, vx) : launch.start;
+  const heading = level > 0 ? Math.atan2(0 - vy, vx) : launch.start;
   return {
     carry: Math.hypot(x, y),
-    finish: -y,
-    curve: -x * Math.sin(launch.start) - y * Math.cos(launch.start),
-    apex,
-    apexTime,
+    finish: 0 - y,
+    curve: 0 - (x * Math.sin(launch.start) + y * Math.cos(launch.start)),
+    ...marks,
     descent: Math.atan2(-vz, level),
-    time,
     landing: {
       speed: Math.hypot(level, vz),
       heading,
       spin,
-      backSpin: -spin * (axis.x * Math.sin(heading) + axis.y * Math.cos(heading)),
+      backSpin: 0 - spin * (axis.x * Math.sin(heading) + axis.y * Math.cos(heading)),
     },
   };
 }
 
-/** Unit vector of the spin in the world frame; back spin points to the right. */
-function spinAxis(launch: FlightLaunch): { x: number; y: number; z: number } {
-  const level = -Math.cos(launch.spinTilt);
-  return {
-    x: level * Math.sin(launch.start),
-    y: level * Math.cos(launch.start),
-    z: -Math.sin(launch.spinTilt),
-  };
+function setInitial(launch: FlightLaunch): void {
+  const level = launch.ballSpeed * Math.cos(launch.launchAngle);
+  initial.fill(0);
+  initial[VX] = level * Math.cos(launch.start);
+  initial[VY] = -level * Math.sin(launch.start);
+  initial[VZ] = launch.ballSpeed * Math.sin(launch.launchAngle);
+  initial[SPIN] = launch.spin;
 }
 
-function isFlyable(launch: FlightLaunch, surroundings: Surroundings): boolean {
-  const wind = surroundings.wind;
-  const numbers = [launch.ballSpeed, launch.launchAngle, launch.start, launch.spin, launch.spinTilt];
+/** Back spin points to the right of the start line; a tilt to the right turns its end down. */
+function spinAxis(launch: FlightLaunch): Vector {
+  const level = -Math.cos(launch.spinTilt);
+  return vector(level * Math.sin(launch.start), level * Math.cos(launch.start), -Math.sin(launch.spinTilt));
+}
+
+function isFlyable(launch: FlightLaunch, { air, wind }: Surroundings): boolean {
   return (
-    numbers.every(Number.isFinite) &&
     launch.ballSpeed > 0 &&
-    Math.sin(launch.launchAngle) > 0 &&
     launch.spin >= 0 &&
-    surroundings.air.density >= 0 &&
-    surroundings.air.kinematicViscosity > 0 &&
+    Math.sin(launch.launchAngle) > 0 &&
+    Math.cos(launch.launchAngle) >= 0 &&
+    air.density >= 0 &&
+    air.kinematicViscosity > 0 &&
+    [launch.ballSpeed, launch.start, launch.spin, launch.spinTilt, air.density].every(Number.isFinite) &&
     (wind === undefined || (Number.isFinite(wind.speed) && Number.isFinite(wind.from)))
   );
 }

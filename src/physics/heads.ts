@@ -16,6 +16,8 @@ export interface Head {
   };
   /** How far the centre of mass lies behind the centre of the face, along its normal, m. */
   readonly depth: number;
+  /** Where the normal through the centre of mass meets the face, from the face's centre, m; the centre if left out. */
+  readonly foot?: { /** Toward the toe positive. */ readonly across: number; readonly height: number };
   /** Radius of the face in the horizontal section, m; Infinity where flat. */
   readonly bulge: number;
   /** Radius of the face in the vertical section, m; Infinity where flat. */
@@ -36,7 +38,7 @@ export interface RepresentativeHead {
 const gramSquareCentimetre = 1e-7;
 const judgement = 'judgement: common sizes of such heads, no measured head behind it';
 
-/** The slope that Penner 2001 uses; a thin face only lifts the line so that it passes the rules' limit. */
+/** Penner's slope (Am. J. Phys. 69:563), lifted so that a thin face has the rules' limit of 0.822 at its test speed. */
 const thinFace = { atRest: 0.822 + 0.0029 * 48.77, perSpeed: 0.0029 };
 
 export const representativeHeads: Readonly<Record<HeadKind, RepresentativeHead>> = {
@@ -45,6 +47,7 @@ export const representativeHeads: Readonly<Record<HeadKind, RepresentativeHead>>
       mass: 0.204,
       inertia: inertia(5679, 4085, 2843),
       depth: 0.0423,
+      foot: { across: 0.001, height: 0.0029 },
       bulge: 0.305,
       roll: 0.305,
       restitution: thinFace,
@@ -52,9 +55,10 @@ export const representativeHeads: Readonly<Record<HeadKind, RepresentativeHead>>
     massUncertainty: 0.004,
     restitutionUncertainty: 0.015,
     source:
-      'a measured driver head (Proceedings 2020, 49(1):47): mass, depth, three inertias, bulge; which inertia belongs ' +
-      'to which axis is read from their size; roll taken equal to the bulge; restitution at the rules’ limit of 0.822 ' +
-      'at 48.77 m/s (R&A / USGA Equipment Rules, part 2), by judgement',
+      'a measured driver head (Proceedings 2020, 49(1):47, table 1): mass, centre of mass, diagonal of the inertia, ' +
+      'bulge; its products of inertia (733 and 530 g cm²) are left out; roll taken equal to the bulge; restitution at ' +
+      'the rules’ limit of 0.822 at 48.77 m/s (R&A / USGA Equipment Rules, part 2) by judgement, which gives the 0.83 ' +
+      'of that head at 46 m/s',
   },
   fairway: {
     head: {

@@ -73,8 +73,7 @@ export function softCoverFriction(tangentialSpeed: number): number {
  * Standard rigid-body impact with friction (e.g. Stronge, Impact Mechanics, 2000); for a head that cannot turn it
  * reduces to v_n = (1 + e) V cos Φ/(1 + m/M), v_t = V sin Φ/(1 + m/M + 5/2) of Jorgensen and Penner 2001.
  *
- * Left out: the rotation of the head before the strike, the pull of the shaft during it (0.5 ms), and the
- * distance between the face's centre and the foot of the normal through the centre of mass.
+ * Left out: the rotation of the head before the strike, and the pull of the shaft during it (0.5 ms).
  *
  * @returns undefined where the face does not close on the ball, or an input is not a finite number.
  */
@@ -141,7 +140,10 @@ function contactBodies(delivery: Delivery, head: Head, ball: Ball, normal: Vecto
   };
   return {
     ballArm: scale(normal, -ball.radius),
-    headArm: add(add(scale(centreNormal, head.depth - recess), scale(toe, across)), scale(up, height)),
+    headArm: add(
+      scale(centreNormal, head.depth - recess),
+      add(scale(toe, across - (head.foot?.across ?? 0)), scale(up, height - (head.foot?.height ?? 0))),
+    ),
     inverseMass: 1 / ball.mass + 1 / head.mass,
     inverseBallInertia: 1 / ballInertia(ball),
     turn: (torque) =>

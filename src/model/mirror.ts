@@ -1,0 +1,31 @@
+// Turns a left-hander's situation into a right-hander's and the values back again; the only place that knows of hands.
+import { findQuantity } from '../registry/registry.ts';
+import type { Situation, Value } from './value.ts';
+
+/** The situation as for a right-handed player; what is said of left and right changes its sign, the wind its side. */
+export function mirroredSituation(situation: Situation): Situation {
+  if (situation.hand === 'right') return situation;
+  const observations = [...situation.observations].map(
+    ([key, o]) => [key, isLateral(o.id) ? { ...o, value: negated(o.value) } : o] as const,
+  );
+  const { windBearing } = situation;
+  return {
+    ...situation,
+    windBearing: windBearing === undefined ? undefined : negated(windBearing),
+    observations: new Map(observations),
+  };
+}
+
+/** A value computed as for a right-handed player, as it is for this one. */
+export function mirroredValue(value: Value, hand: Situation['hand']): Value {
+  return hand === 'left' && isLateral(value.id) ? { ...value, value: negated(value.value) } : value;
+}
+
+function isLateral(id: string): boolean {
+  return findQuantity(id)?.lateral ?? false;
+}
+
+/** Zero stays plain zero, so that nobody reads "−0". */
+function negated(value: number): number {
+  return 0 - value;
+}

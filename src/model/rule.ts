@@ -1,0 +1,53 @@
+// The shape of one step of the forward graph; knows neither the steps themselves nor how they are chained.
+
+import type { QuantityId } from '../registry/generated.ts';
+
+/** Quantities that no record has a place for and that the steps pass between them or assume. */
+export type InnerId = 'club.shaft_kick' | 'strike.sole_height' | 'conditions.ground_give' | 'flight.run';
+export type ModelId = QuantityId | InnerId;
+
+/** What a step may know beside its inputs; already mirrored, so every player is a right-hander here. */
+export interface Context {
+  /** Kind of the club's head; undefined where no club is known. */
+  readonly clubKind: string | undefined;
+  /** Where the wind comes from, radians counter-clockwise from the target line; undefined where there is none. */
+  readonly windBearing: number | undefined;
+}
+
+/** How far a step may be from nature, as a standard uncertainty of each output: a parameter, not part of `compute`. */
+export interface Discrepancy {
+  /** SI, one for each output in order, ≥ 0; `outputs` is what `compute` gave for `inputs`. */
+  readonly of: (inputs: readonly number[], outputs: readonly number[], context: Context) => readonly number[];
+  /** One sentence: the published spread that it stands for, or "judgement". */
+  readonly reason: string;
+}
+
+/** One step from causes to effects: a pure function of plain SI numbers, for a right-handed player. */
+export interface Rule {
+  /** Kebab-case, stable, unique. */
+  readonly name: string;
+  /** The chain for the reader: "face-to-path = face − path". */
+  readonly formula: string;
+  /** Author, year, equation; or "definition"; or "judgement". */
+  readonly source: string;
+  readonly inputs: readonly ModelId[];
+  readonly outputs: readonly ModelId[];
+  /** One number for each output in order; undefined outside the range where the step holds. */
+  readonly compute: (inputs: readonly number[], context: Context) => readonly number[] | undefined;
+  readonly discrepancy: Discrepancy;
+  /** Whether the step can be taken at all with such a club; always where left out. */
+  readonly appliesTo?: (context: Context) => boolean;
+  /** A cheaper function with practically the same slopes as `compute`, only ever used for differences. */
+  readonly slopesFrom?: Rule['compute'];
+}
+
+/** For steps that hold by definition. */
+export const exact: Discrepancy = {
+  of: (_inputs, outputs) => outputs.map(() => 0),
+  reason: 'None: it holds by definition.',
+};
+
+/** The same standard uncertainties (SI, in the order of the outputs) whatever the inputs are. */
+export function constantDiscrepancy(us: readonly number[], reason: string): Discrepancy {
+  return { of: () => us, reason };
+}

@@ -1,7 +1,7 @@
 // Where the comment that accepts a finding goes; knows only how the comment is written, not what the finding means.
 import { lineTableOf, rangeOf, type LineTable } from '../analysis/positions.ts';
 import type { Analysis, Finding } from '../analysis/result.ts';
-import { parseDocument } from '../record/parse-document.ts';
+import { parseDocument } from '../record/parse.ts';
 import { methodNames } from '../registry/registry.ts';
 import { lineText } from './places.ts';
 import type { TextRange } from './shapes.ts';
@@ -51,9 +51,10 @@ function endOfLine(table: LineTable, line: number, code: string): Insertion {
 }
 
 /** Asks the reader itself: the comment must be found on the finding's line, and must not have broken what is there. */
-function isRead({ document }: Analysis, finding: Finding, { offset, before, after }: Insertion): boolean {
+function isRead({ document, subject }: Analysis, finding: Finding, { offset, before, after }: Insertion): boolean {
   const { text, kind } = document;
-  const edited = parseDocument(kind, text.slice(0, offset) + before + reason + after + text.slice(offset), methodNames);
+  const changed = text.slice(0, offset) + before + reason + after + text.slice(offset);
+  const edited = parseDocument(kind, changed, [...methodNames, ...(subject.workspace?.document.methods.keys() ?? [])]);
   const line = finding.range.start.line + (after === '' ? 0 : 1);
   return (
     edited.silences.some((silence) => silence.code.value === finding.code && silence.line === line) &&

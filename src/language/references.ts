@@ -1,9 +1,9 @@
-// The references of a document and the files that they lead to; resolves and reads nothing itself.
+// The references of a document and what was read where they lead; resolves and reads nothing itself.
 import type { Analysis } from '../analysis/result.ts';
-import type { FaultFile, Located, StudentFile, SwingwrightDocument, TemplateFile } from '../record/document.ts';
-import { resolveReference } from '../record/resolve-reference.ts';
+import type { FileKind, Located, SwingwrightDocument } from '../record/document.ts';
+import { referencesOf, resolveReference } from '../record/reference.ts';
 
-export interface Reference {
+export interface FollowedReference {
   /** As written, and where. */
   readonly text: Located<string>;
   /** The URI that it leads to. */
@@ -14,33 +14,22 @@ export interface Reference {
   readonly document: SwingwrightDocument | undefined;
 }
 
-/** In the order in which a record names them. */
-export function findReferences({ uri, document, subject }: Analysis): Reference[] {
-  const reference = (
-    text: Located<string> | undefined,
-    opens: string,
-    followed?: { readonly document: StudentFile | TemplateFile | FaultFile },
-  ): Reference[] => {
-    const target = text === undefined ? undefined : resolveReference(uri, text.value);
-    return text === undefined || target === undefined ? [] : [{ text, target, opens, document: followed?.document }];
-  };
-  switch (document.kind) {
-    case 'swing':
-      return [
-        ...reference(document.student, "student's file", subject.student),
-        ...reference(document.template, 'template', subject.template),
-        ...reference(document.faultsFrom, 'fault book', subject.faultBooks[0]),
-        ...reference(document.shotsFile, 'file of shots'),
-      ];
-    case 'faults':
-      return reference(
-        document.extends,
-        'fault book',
-        subject.faultBooks.find((book) => book.uri !== uri),
-      );
-    case 'review':
-      return reference(document.of, 'record under review');
-    default:
-      return [];
-  }
+const names: Readonly<Record<FileKind | 'any', string>> = {
+  swing: 'record',
+  student: "student's file",
+  template: 'template',
+  faults: 'fault book',
+  review: 'review',
+  workspace: 'workspace file',
+  any: 'file of shots',
+};
+
+export function findReferences({ uri, document, subject }: Analysis): FollowedReference[] {
+  const followed = [subject.student, subject.template, ...subject.faultBooks];
+  return referencesOf(document).flatMap(({ path, expects }) => {
+    const target = resolveReference(uri, path.value);
+    if (target === undefined) return [];
+    const found = followed.find((other) => other?.uri === target);
+    return [{ text: path, target, opens: names[expects], document: found?.document }];
+  });
 }

@@ -41,7 +41,8 @@ export interface Hover {
 export interface DocumentSymbol {
   readonly name: string;
   readonly detail: string;
-  readonly kind: number;
+  /** As the language server protocol numbers them: namespace, field, string, number, array. */
+  readonly kind: 3 | 8 | 15 | 16 | 18;
   readonly range: TextRange;
   readonly selectionRange: TextRange;
   readonly children: readonly DocumentSymbol[];

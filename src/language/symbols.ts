@@ -4,7 +4,6 @@ import type { Analysis } from '../analysis/result.ts';
 import type { OutlineNode } from '../record/document.ts';
 import type { DocumentSymbol } from './shapes.ts';
 
-/** Kinds of symbol as the language server protocol numbers them. */
 const kinds = { group: 3, number: 16, text: 15, list: 18, field: 8 } as const;
 
 const longest = 60;
@@ -29,7 +28,7 @@ function toSymbol(node: OutlineNode, lines: LineTable): DocumentSymbol {
   };
 }
 
-function kindOf({ children, detail }: OutlineNode): number {
+function kindOf({ children, detail }: OutlineNode): DocumentSymbol['kind'] {
   if (children.length > 0) return kinds.group;
   if (detail.startsWith('[')) return kinds.list;
   if (/^[~+-]?\s*[.\d]/.test(detail)) return kinds.number;

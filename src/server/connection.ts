@@ -1,0 +1,218 @@
+// Wires a connection to the language floor: which request is answered by which function; the same in Node and in a web worker.
+import {
+  DidChangeConfigurationNotification,
+  LSPErrorCodes,
+  ResponseError,
+  TextDocuments,
+  TextDocumentSyncKind,
+  type CancellationToken,
+  type Connection,
+  type InitializeParams,
+  type InitializeResult,
+} from 'vscode-languageserver';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import { URI } from 'vscode-uri';
+import {
+  explain,
+  findActions,
+  findDiagnostics,
+  findHints,
+  findHover,
+  findLinks,
+  findSymbols,
+  type HintSwitches,
+} from '../language/index.ts';
+import { createDesk, type Result } from './desk.ts';
+import { createFiles } from './files.ts';
+import {
+  explainRequest,
+  readRequest,
+  type ExplainParams,
+  type FileState,
+  type InitializationOptions,
+} from './protocol.ts';
+import { defaultHints, hintsSection, readHints } from './settings.ts';
+
+/** How files are read where the client does not answer `swingwright/read`. */
+export type ReadFile = (uri: string) => Promise<FileState>;
+
+/** What is known of the client once it has introduced itself. */
+interface Client {
+  readonly reads: boolean;
+  readonly configuration: boolean;
+  readonly registersConfiguration: boolean;
+  readonly refreshesHints: boolean;
+  readonly snippets: boolean;
+  readonly explanations: string | undefined;
+}
+
+/** Milliseconds without a keystroke before findings are shown: shorter than a person notices, longer than a fast typist's gap. */
+const pause = 60;
+
+/** Serves one editor until the connection ends. */
+export function serve(connection: Connection, readFile: ReadFile): void {
+  let client: Client = introduced({ capabilities: {} });
+  const documents = new TextDocuments(TextDocument);
+  /** Open documents by the one spelling of their URI that the analysis knows; clients may use others. */
+  const open = new Map<string, TextDocument>();
+  const hints = new Map<string, Promise<HintSwitches>>();
+
+  const files = createFiles({
+    openText: (uri) => open.get(uri)?.getText(),
+    read: (uri) => (client.reads ? connection.sendRequest<FileState>(readRequest, { uri }) : readFile(uri)),
+  });
+  const explanation = (code: string): string | undefined => client.explanations?.replace('{code}', encodeURIComponent(code));
+  const desk = createDesk({
+    files,
+    versionOf: (uri) => open.get(uri)?.version,
+    publish: ({ uri, version, analysis }, cause) => {
+      const diagnostics = findDiagnostics(analysis, explanation);
+      void connection.sendDiagnostics({ uri: open.get(uri)?.uri ?? uri, version, diagnostics: mutable(diagnostics) });
+      if (cause !== uri && client.refreshesHints) connection.languages.inlayHint.refresh().catch(report);
+    },
+    report,
+    pause,
+  });
+
+  connection.onInitialize((params) => {
+    client = introduced(params);
+    return capabilities;
+  });
+  connection.onInitialized(() => {
+    if (client.registersConfiguration)
+      connection.client
+        .register(DidChangeConfigurationNotification.type, { section: hintsSection })
+        .catch(report);
+  });
+  connection.onShutdown(() => desk.dispose());
+
+  documents.onDidChangeContent(({ document }) => {
+    open.set(normal(document.uri), document);
+    desk.changed(normal(document.uri));
+  });
+  documents.onDidClose(({ document }) => {
+    const uri = normal(document.uri);
+    open.delete(uri);
+    hints.delete(uri);
+    files.forget(uri);
+    desk.closed(uri);
+    void connection.sendDiagnostics({ uri: document.uri, diagnostics: [] });
+    desk.changed(uri);
+  });
+  connection.onDidChangeWatchedFiles(({ changes }) => {
+    for (const { uri } of changes) {
+      files.forget(normal(uri));
+      desk.changed(normal(uri));
+    }
+  });
+  connection.onDidChangeConfiguration(() => {
+    hints.clear();
+    if (client.refreshesHints) connection.languages.inlayHint.refresh().catch(report);
+  });
+
+  connection.onHover(({ textDocument, position }, token) =>
+    answer(textDocument.uri, token, ({ analysis }) => findHover(analysis, position) ?? null),
+  );
+  connection.onDocumentSymbol(({ textDocument }, token) =>
+    answer(textDocument.uri, token, ({ analysis }) => mutable(findSymbols(analysis))),
+  );
+  connection.onDocumentLinks(({ textDocument }, token) =>
+    answer(textDocument.uri, token, ({ analysis }) => findLinks(analysis)),
+  );
+  connection.onCodeAction(({ textDocument, range, context }, token) => {
+    const { only } = context;
+    if (only !== undefined && !only.some((kind) => kind === '' || kind === 'quickfix')) return [];
+    return answer(textDocument.uri, token, ({ analysis, version }) =>
+      mutable(
+        findActions(analysis, {
+          range,
+          version,
+          edits: client.snippets ? 'snippet' : 'plain',
+          explanation,
+          textOf: (uri) => {
+            const state = files.get(uri);
+            return state?.kind === 'text' ? state.text : undefined;
+          },
+        }),
+      ),
+    );
+  });
+  connection.languages.inlayHint.on(async ({ textDocument, range }, token) => {
+    const switches = await hintsFor(textDocument.uri);
+    return answer(textDocument.uri, token, ({ analysis }) => mutable(findHints(analysis, range, switches)));
+  });
+  connection.onRequest(explainRequest, ({ code }: ExplainParams) => explain(code) ?? null);
+
+  documents.listen(connection);
+  connection.listen();
+
+  /** Answers from the analysis of the version that the client sees now, or says that there is none such any more. */
+  async function answer<T>(uri: string, token: CancellationToken, give: (result: Result) => T): Promise<T | null> {
+    if (!open.has(normal(uri))) return null;
+    let result: Result | undefined;
+    try {
+      result = await desk.current(normal(uri), signalOf(token));
+    } catch (error) {
+      if (token.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'Cancelled.');
+      throw error;
+    }
+    if (result === undefined)
+      throw new ResponseError(LSPErrorCodes.ContentModified, 'The document changed before the answer was ready.');
+    return give(result);
+  }
+
+  function hintsFor(uri: string): Promise<HintSwitches> {
+    if (!client.configuration) return Promise.resolve(defaultHints);
+    const asked =
+      hints.get(normal(uri)) ??
+      connection.workspace.getConfiguration({ scopeUri: uri, section: hintsSection }).then(readHints, () => defaultHints);
+    hints.set(normal(uri), asked);
+    return asked;
+  }
+
+  function report(error: unknown): void {
+    connection.console.error(error instanceof Error ? (error.stack ?? error.message) : String(error));
+  }
+}
+
+const capabilities: InitializeResult = {
+  serverInfo: { name: 'swingwright' },
+  capabilities: {
+    textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
+    hoverProvider: true,
+    documentSymbolProvider: true,
+    documentLinkProvider: {},
+    codeActionProvider: { codeActionKinds: ['quickfix'] },
+    inlayHintProvider: true,
+  },
+};
+
+function normal(uri: string): string {
+  return URI.parse(uri).toString();
+}
+
+function introduced({ capabilities, initializationOptions }: Pick<InitializeParams, 'capabilities' | 'initializationOptions'>): Client {
+  const said = (initializationOptions ?? {}) as InitializationOptions;
+  const { workspace } = capabilities;
+  return {
+    reads: said.reads === true,
+    configuration: workspace?.configuration === true,
+    registersConfiguration: workspace?.didChangeConfiguration?.dynamicRegistration === true,
+    refreshesHints: workspace?.inlayHint?.refreshSupport === true,
+    snippets: workspace?.workspaceEdit?.snippetEditSupport === true,
+    explanations: typeof said.explanations === 'string' ? said.explanations : undefined,
+  };
+}
+
+function signalOf(token: CancellationToken): AbortSignal {
+  const stop = new AbortController();
+  if (token.isCancellationRequested) stop.abort();
+  token.onCancellationRequested(() => stop.abort());
+  return stop.signal;
+}
+
+/** The protocol library's types are writable; nothing writes to what is sent. */
+type Mutable<T> = T extends object ? { -readonly [K in keyof T]: Mutable<T[K]> } : T;
+function mutable<T>(value: T): Mutable<T> {
+  return value as Mutable<T>;
+}

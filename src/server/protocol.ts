@@ -1,0 +1,24 @@
+// What client and server say to each other beyond the language server protocol; plain names and shapes, nothing of either side.
+import type { FileState } from '../analysis/result.ts';
+
+export type { FileState };
+
+/** Server to client: the text of a file that is not open, as the editor's own file systems give it. */
+export const readRequest = 'swingwright/read';
+export interface ReadParams {
+  readonly uri: string;
+}
+
+/** Client to server: the page that explains a finding code, as Markdown; null where there is no such code. */
+export const explainRequest = 'swingwright/explain';
+export interface ExplainParams {
+  readonly code: string;
+}
+
+/** What a client may say of itself when it starts the server; an editor that says nothing gets the plain protocol. */
+export interface InitializationOptions {
+  /** True where the client answers `swingwright/read`. */
+  readonly reads?: boolean;
+  /** The address of explanations with `{code}` in it. */
+  readonly explanations?: string;
+}

@@ -1,0 +1,16 @@
+// The settings that the server reads, and what holds where the editor says nothing; package.json tells the same defaults.
+import type { HintSwitches } from '../language/index.ts';
+
+export const hintsSection = 'swingwright.hints';
+
+export const defaultHints: HintSwitches = { units: true, faceToPath: true, lowPoint: true, flight: true };
+
+/** Whatever an editor sends: anything but a switch is taken as not said. */
+export function readHints(sent: unknown): HintSwitches {
+  const said = typeof sent === 'object' && sent !== null ? (sent as Record<string, unknown>) : {};
+  const or = (name: keyof HintSwitches): boolean => {
+    const value = said[name];
+    return typeof value === 'boolean' ? value : defaultHints[name];
+  };
+  return { units: or('units'), faceToPath: or('faceToPath'), lowPoint: or('lowPoint'), flight: or('flight') };
+}

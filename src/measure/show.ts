@@ -1,18 +1,144 @@
 // Shows computed values as people read them, rounded to what is known of them; its text need not be read back.
-import type { Notation } from './measure.ts';
+import type { DirectionWord, Notation } from './measure.ts';
+import { differenceFromSI, differenceToSI, findUnit, fromSI } from './units.ts';
 
-/** "2.3 deg right ± 0.4 deg"; `value` and `u` in SI. "no value" where the value is not finite. */
+const noValue = 'no value';
+
+/**
+ * "2.3 deg right ± 0.4 deg"; `value` and the standard uncertainty `u` in SI, `unit` instead of the quantity's own. The
+ * value has the decimals of `u`, or the notation's where `u` is missing or not positive. "no value" where the value is
+ * not finite. Throws RangeError only if `notation.unit` is not in the unit table.
+ */
 export function showValue(notation: Notation, value: number, u?: number | null, unit?: string): string {
-  return `${value} ${unit ?? notation.unit} ± ${u}`;
+  if (!Number.isFinite(value)) return noValue;
+  const shown = unitToShow(unit, notation);
+  const usual = usualDecimals(notation, shown);
+  const spread = u === undefined || u === null ? NaN : differenceFromSI(u, shown);
+  const decimals = Math.min(spreadDecimals(spread) ?? usual, usual + 3, 15);
+  const spreadText = spread > 0 && Number.isFinite(spread) ? fixed(spread, decimals) : '0';
+  const isKnown = Number(spreadText) > 0;
+  const side = showSide(notation, fromSI(value, shown), decimals);
+  const number = isKnown || Number(side.number) !== 0 ? side.number : '0';
+  const text = `${number}${suffix(shown)}${suffix(side.word)}`;
+  return isKnown ? `${text} ± ${spreadText}${suffix(shown)}` : text;
 }
 
-/** "2..5 deg left", "1 deg left..2 deg right"; `from` and `to` in SI. */
+/** "2..5 deg left", "0..5 yd left", and across zero "1 deg left..2 deg right"; `from` ≤ `to` in SI. Errors as `showValue`. */
 export function showWindow(notation: Notation, from: number, to: number, unit?: string): string {
-  return `${from}..${to} ${unit ?? notation.unit}`;
+  if (!Number.isFinite(from) || !Number.isFinite(to)) return noValue;
+  const shown = unitToShow(unit, notation);
+  const [low, high] = [fromSI(from, shown), fromSI(to, shown)];
+  const decimals = windowDecimals(low, high, usualDecimals(notation, shown));
+  const first = showSide(notation, low, decimals);
+  const second = showSide(notation, high, decimals);
+  const word = first.word ?? second.word;
+  if (first.word !== undefined && second.word !== undefined && first.word !== second.word) {
+    return `${plain(first)}${suffix(shown)}${suffix(first.word)}..${plain(second)}${suffix(shown)}${suffix(second.word)}`;
+  }
+  const turned = word !== undefined && low < 0;
+  const numbers = turned ? `${plain(second)}..${plain(first)}` : `${plain(first)}..${plain(second)}`;
+  return `${numbers}${suffix(shown)}${suffix(word)}`;
 }
 
 /** The other unit that a hover shows beside the quantity's own, if there is a sensible one. */
 export function secondUnit(notation: Notation): string | undefined {
-  void notation;
-  return undefined;
+  return counterparts[findUnit(notation.unit)?.name ?? ''];
+}
+
+/** The unit that coaches used to the other system would say. */
+const counterparts: Readonly<Record<string, string>> = {
+  mm: 'in',
+  cm: 'in',
+  m: 'yd',
+  in: 'cm',
+  ft: 'm',
+  yd: 'm',
+  rad: 'deg',
+  'm/s': 'mph',
+  'km/h': 'mph',
+  mph: 'm/s',
+  'ft/s': 'm/s',
+  kn: 'm/s',
+  'rad/s': 'rpm',
+  'rev/s': 'rpm',
+  g: 'oz',
+  kg: 'lb',
+  lb: 'kg',
+  oz: 'g',
+  '°C': '°F',
+  '°F': '°C',
+  K: '°C',
+  hPa: 'inHg',
+  kPa: 'inHg',
+  Pa: 'hPa',
+  mbar: 'inHg',
+  inHg: 'hPa',
+  mmHg: 'hPa',
+};
+
+interface Side {
+  readonly number: string;
+  readonly word: string | undefined;
+}
+
+/** The rounded number with its direction word; a minus only where no word says it, and neither for what rounds to zero. */
+function showSide(notation: Notation, value: number, decimals: number): Side {
+  const size = fixed(Math.abs(value), decimals);
+  if (Number(size) === 0) return { number: size, word: undefined };
+  const word = signWord(notation, value)?.word;
+  return { number: word === undefined && value < 0 ? `-${size}` : size, word };
+}
+
+/** A bearing cannot be told from a sign, so its words are not used. */
+function signWord(notation: Notation, value: number): DirectionWord | undefined {
+  return notation.directions.find(
+    (direction) => direction.bearing === undefined && direction.sign === Math.sign(value),
+  );
+}
+
+function unitToShow(unit: string | undefined, notation: Notation): string {
+  const wanted = unit === undefined ? undefined : findUnit(unit);
+  if (wanted?.dimension === notation.dimension) return wanted.name;
+  return findUnit(notation.unit)?.name ?? notation.unit;
+}
+
+/** The notation's decimals, moved by the powers of ten between its own unit and the one shown. */
+function usualDecimals(notation: Notation, shown: string): number {
+  const ratio = differenceToSI(1, shown) / differenceToSI(1, notation.unit);
+  return Math.max(0, notation.decimals + Math.round(Math.log10(ratio)));
+}
+
+/**
+ * The decimals at which an uncertainty has two significant digits if the first is 1 or 2, else one; negative for tens and
+ * hundreds. GUM (JCGM 100:2008) 7.2.6 wants at most two digits; that one is enough from 3 on is the rule of DIN 1333,
+ * from memory. Undefined where the uncertainty is not positive.
+ */
+function spreadDecimals(spread: number): number | undefined {
+  if (!(spread > 0) || !Number.isFinite(spread)) return undefined;
+  const scientific = spread.toExponential();
+  const exponent = Number(scientific.slice(scientific.indexOf('e') + 1));
+  const digits = scientific.startsWith('1') || scientific.startsWith('2') ? 2 : 1;
+  return digits - 1 - exponent;
+}
+
+/** More decimals where the usual ones would make both ends of a window the same. */
+function windowDecimals(low: number, high: number, usual: number): number {
+  let decimals = usual;
+  while (decimals < usual + 3 && low !== high && fixed(low, decimals) === fixed(high, decimals)) decimals++;
+  return decimals;
+}
+
+function fixed(value: number, decimals: number): string {
+  if (decimals >= 0) return value.toFixed(decimals);
+  const step = 10 ** -decimals;
+  return String(Math.round(value / step) * step);
+}
+
+/** A window's number without the zeros that say nothing: "2", "2.5". */
+function plain(side: Side): string {
+  return String(Number(side.number));
+}
+
+function suffix(word: string | undefined): string {
+  return word ? ` ${word}` : '';
 }

@@ -38,7 +38,7 @@ export const dimensionTitles: Readonly<Record<Dimension, string>> = {
   inertia: 'moment of inertia',
   temperature: 'temperature',
   pressure: 'pressure',
-  fraction: 'share',
+  fraction: 'percentage',
   ratio: 'ratio',
 };
 

@@ -12,8 +12,10 @@ declare module 'mathjs' {
     new (value: number, unit: string): ConvertibleUnit;
     parse(text: string): ConvertibleUnit;
   }
-  export const createFractionClass: (scope: Record<string, unknown>) => unknown;
-  export const createUnitClass: (scope: Record<string, unknown>) => UnitClass;
+  export const createFractionClass: (
+    scope: object,
+  ) => new (value: number) => { readonly n: bigint; readonly d: bigint };
+  export const createUnitClass: (scope: object) => UnitClass;
 }
 
 export interface Unit {
@@ -23,7 +25,7 @@ export interface Unit {
   readonly aliases: readonly string[];
 }
 
-/** SI = value × times ÷ over + zero; one of `times` and `over` is 1, so that 57 cm is 0.57 m to the last bit. */
+/** SI = value × times ÷ over + zero; both whole numbers where the factor is a fraction, so that 7 in is 0.1778 m to the last bit. */
 interface Scale {
   readonly times: number;
   readonly over: number;
@@ -42,11 +44,6 @@ export function findUnit(text: string): Unit | undefined {
 /** The units of a dimension, in the order that messages list them. */
 export function unitsOf(dimension: Dimension): readonly Unit[] {
   return byDimension.get(dimension) ?? [];
-}
-
-/** Every unit of the table. */
-export function allUnits(): readonly Unit[] {
-  return units;
 }
 
 /** The value in SI (m, rad, m/s, rad/s, s, kg, kg m², K, Pa; shares and ratios plain). Throws RangeError on a name that `findUnit` does not know. */
@@ -83,6 +80,8 @@ function lookUp(text: string): ScaledUnit | undefined {
   return bySpelling.get(text) ?? byLowerCase.get(text.toLowerCase());
 }
 
+const Fraction = createFractionClass({});
+
 /**
  * The unit class of mathjs over plain numbers only: none of its typed functions, matrices or big numbers, which would be
  * four times the size. It is frozen, for its `createUnit` would otherwise change the table for the whole process.
@@ -105,7 +104,7 @@ const MathUnit = Object.freeze(
     number: Number,
     Complex: {},
     BigNumber: null,
-    Fraction: createFractionClass({}),
+    Fraction,
   }),
 );
 
@@ -117,9 +116,11 @@ function scale(row: UnitRow): Scale {
 }
 
 function ratioScale(factor: number, zero: number): Scale {
-  const inverse = Math.round(1 / factor);
-  const divides = factor < 1 && Math.abs(factor * inverse - 1) < 1e-15;
-  return divides ? { times: 1, over: inverse, zero } : { times: factor, over: 1, zero };
+  const fraction = new Fraction(factor);
+  const [times, over] = [Number(fraction.n), Number(fraction.d)];
+  // Within two units in the last place: the factors of angles are no fractions, and any found for them is off by more.
+  const isExact = Math.abs(times / over / factor - 1) < 4.5e-16;
+  return isExact ? { times, over, zero } : { times: factor, over: 1, zero };
 }
 
 const units: readonly ScaledUnit[] = unitRows.map((row) =>

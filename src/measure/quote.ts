@@ -1,0 +1,25 @@
+// Puts a user's text into a message: in backticks, on one line, cut when long; knows nothing else.
+
+const longest = 40;
+
+/** The text in backticks, with runs of white space as one space and no backtick of its own. */
+export function quote(text: string): string {
+  const line = collapseSpaces(text.length > 4 * longest ? text.slice(0, 4 * longest) : text).replaceAll(
+    '`',
+    "'",
+  );
+  return line.length > longest ? `\`${line.slice(0, longest - 1)}…\`` : `\`${line}\``;
+}
+
+/** The text with every run of white space as one space, and none at its ends. */
+export function collapseSpaces(text: string): string {
+  return text.trim().split(/\s+/).join(' ');
+}
+
+/** "`ahead` or `behind`", "`eye`, `video` or `tape`"; at most eight, then "…". */
+export function quoteList(words: readonly string[]): string {
+  if (words.length > 8) return `${words.slice(0, 8).map(quote).join(', ')}, …`;
+  const quoted = words.map(quote);
+  if (quoted.length < 2) return quoted.join('');
+  return `${quoted.slice(0, -1).join(', ')} or ${quoted.at(-1)}`;
+}

@@ -28,7 +28,10 @@ export function findAcceptance(analysis: Analysis, finding: Finding): Acceptance
   const table = lineTableOf(text);
   const line = finding.range.start.line;
   const taken = silences.some((silence) => silence.line === line);
-  const places = [...(taken ? [] : [lineAbove(table, line, finding.code)]), endOfLine(table, line, finding.code)];
+  const places = [
+    ...(taken ? [] : [lineAbove(table, line, finding.code)]),
+    endOfLine(table, line, finding.code),
+  ];
   const place = places.find((candidate) => isRead(analysis, finding, candidate));
   if (place === undefined) return undefined;
   return {
@@ -51,10 +54,17 @@ function endOfLine(table: LineTable, line: number, code: string): Insertion {
 }
 
 /** Asks the reader itself: the comment must be found on the finding's line, and must not have broken what is there. */
-function isRead({ document, subject }: Analysis, finding: Finding, { offset, before, after }: Insertion): boolean {
+function isRead(
+  { document, subject }: Analysis,
+  finding: Finding,
+  { offset, before, after }: Insertion,
+): boolean {
   const { text, kind } = document;
   const changed = text.slice(0, offset) + before + reason + after + text.slice(offset);
-  const edited = parseDocument(kind, changed, [...methodNames, ...(subject.workspace?.document.methods.keys() ?? [])]);
+  const edited = parseDocument(kind, changed, [
+    ...methodNames,
+    ...(subject.workspace?.document.methods.keys() ?? []),
+  ]);
   const line = finding.range.start.line + (after === '' ? 0 : 1);
   return (
     edited.silences.some((silence) => silence.code.value === finding.code && silence.line === line) &&

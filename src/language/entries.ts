@@ -6,9 +6,9 @@ export function entriesOf(document: SwingwrightDocument): readonly Entry[] {
     case 'swing':
       return [document.entries, ...document.shots].flatMap((entries) => [...entries.values()]);
     case 'student':
-      return [document.entries, ...[...document.bag.values()].map(({ entries }) => entries)].flatMap((entries) => [
-        ...entries.values(),
-      ]);
+      return [document.entries, ...[...document.bag.values()].map(({ entries }) => entries)].flatMap(
+        (entries) => [...entries.values()],
+      );
     default:
       return [];
   }

@@ -46,7 +46,9 @@ function unitHints(document: SwingwrightDocument, table: LineTable): InlayHint[]
             `A number without a unit is read in ${quantity.unit} here.${form === 'short' ? ' Double-click writes the unit out.' : ''}`,
           ),
           paddingLeft: true,
-          ...(form === 'short' ? { textEdits: [{ range: { start: position, end: position }, newText: ` ${quantity.unit}` }] } : {}),
+          ...(form === 'short'
+            ? { textEdits: [{ range: { start: position, end: position }, newText: ` ${quantity.unit}` }] }
+            : {}),
         },
       ];
     }),
@@ -76,12 +78,19 @@ function flightHints(analysis: Analysis, table: LineTable): InlayHint[] {
   if (key === undefined || expected.length === 0) return [];
   const label = `expected ${expected.map(({ name, value }) => `${name} ${short(value)}`).join(', ')}`;
   const line = positionAt(table, key.nameSpan.start).line;
-  return hintAtEnd(line, table, label, expected.map(({ value }) => value));
+  return hintAtEnd(
+    line,
+    table,
+    label,
+    expected.map(({ value }) => value),
+  );
 }
 
 function entryAt(document: SwingwrightDocument, ids: readonly string[]): Entry | undefined {
   if (document.kind !== 'swing') return undefined;
-  return ids.map((id) => document.entries.get(id)).find((entry) => entry !== undefined && entry.readings.length > 0);
+  return ids
+    .map((id) => document.entries.get(id))
+    .find((entry) => entry !== undefined && entry.readings.length > 0);
 }
 
 function behind(entry: Entry, table: LineTable, label: string, values: readonly Value[]): InlayHint[] {
@@ -93,7 +102,8 @@ function hintAtEnd(line: number, table: LineTable, label: string, values: readon
     const quantity = findQuantity(value.id);
     const origin = value.from.length > 0 ? `From ${originOf(value)}.` : 'From no entry of this record.';
     const assumed = assumptionsOf(value);
-    const title = quantity === undefined ? '' : `**${quantity.title}** ${showValue(quantity, value.value, value.u)}. `;
+    const title =
+      quantity === undefined ? '' : `**${quantity.title}** ${showValue(quantity, value.value, value.u)}. `;
     return `${title}${origin}${assumed === '' ? '' : ` Assumes ${assumed}.`}`;
   });
   const position = { line, character: lineText(table, line).trimEnd().length };

@@ -9,7 +9,8 @@ export function hoverOnCode({ document }: Analysis, offset: number): Remark | un
   const silence = document.silences.find(({ code: { span } }) => holds(span, offset));
   if (silence === undefined) return undefined;
   const check = findCheck(silence.code.value);
-  if (check === undefined) return { span: silence.code.span, lines: [`There is no finding ${code(silence.code.value)}.`] };
+  if (check === undefined)
+    return { span: silence.code.span, lines: [`There is no finding ${code(silence.code.value)}.`] };
   const [first = ''] = check.explanation.trim().split(/\n\s*\n/);
   return {
     span: silence.code.span,

@@ -13,7 +13,8 @@ import { assumptionsOf, list, nameOf, originOf } from './words.ts';
 
 export function hoverOnEntry(analysis: Analysis, offset: number): Remark | undefined {
   const entry = entriesOf(analysis.document).find(
-    ({ keySpan, valueSpan }) => holds(keySpan, offset) || (holds(valueSpan, offset) && valueSpan.end > valueSpan.start),
+    ({ keySpan, valueSpan }) =>
+      holds(keySpan, offset) || (holds(valueSpan, offset) && valueSpan.end > valueSpan.start),
   );
   if (entry === undefined) return undefined;
   const reading = entry.readings.find(({ span }) => holds(span, offset));
@@ -57,8 +58,12 @@ function headline({ quantity, readings }: Entry, value: Pick<Value, 'value' | 'u
 }
 
 /** All readings of an entry as the model takes them together. */
-function combined(entry: Entry, { derivation, document, subject }: Analysis): Pick<Value, 'value' | 'u'> | undefined {
-  const value = document.kind === 'swing' && document.entries.get(entry.id) === entry && derivation?.values.get(entry.id);
+function combined(
+  entry: Entry,
+  { derivation, document, subject }: Analysis,
+): Pick<Value, 'value' | 'u'> | undefined {
+  const value =
+    document.kind === 'swing' && document.entries.get(entry.id) === entry && derivation?.values.get(entry.id);
   if (value) return value;
   const [only] = entry.readings;
   return only === undefined ? undefined : valueOf(only, entry, { subject });
@@ -79,19 +84,27 @@ function uncertaintyOf(
   measure: Reading['measure'],
   { workspace }: Analysis['subject'],
 ): ReturnType<typeof standardUncertainty> {
-  return standardUncertainty(quantity, measure, workspace?.document.coverage ?? 1, workspace?.document.methods);
+  return standardUncertainty(
+    quantity,
+    measure,
+    workspace?.document.coverage ?? 1,
+    workspace?.document.methods,
+  );
 }
 
 function certainty({ quantity, readings }: Entry, at: Reading | undefined, { subject }: Analysis): string[] {
   const reading = at ?? (readings.length === 1 ? readings[0] : undefined);
-  if (reading === undefined) return readings.length > 1 ? [`${readings.length} readings, taken together.`] : [];
+  if (reading === undefined)
+    return readings.length > 1 ? [`${readings.length} readings, taken together.`] : [];
   if (reading.doubtful) return ['Marked doubtful: it counts for less than other readings.'];
   const { measure } = reading;
   const { u, origin } = uncertaintyOf(quantity, measure, subject);
   const amount = showSpread(quantity, u);
-  const doubled = measure.estimate && origin !== 'stated' ? ', doubled because it is marked `~` as an estimate' : '';
+  const doubled =
+    measure.estimate && origin !== 'stated' ? ', doubled because it is marked `~` as an estimate' : '';
   if (origin === 'stated') return [`Uncertainty: ${amount}, as stated.`];
-  if (origin === 'quantity') return [`Uncertainty: ${amount}, usual for this quantity${doubled}; nothing is stated.`];
+  if (origin === 'quantity')
+    return [`Uncertainty: ${amount}, usual for this quantity${doubled}; nothing is stated.`];
   const method = measure.method ?? '';
   const meaning = findMethod(method)?.uncertainty[quantity.dimension]?.source;
   const source = meaning === undefined ? '' : ` (${escapeMarkdown(meaning)})`;
@@ -105,12 +118,15 @@ function showSpread(quantity: Quantity, u: number): string {
 }
 
 function expectation(entry: Entry, { derivation, document }: Analysis): string[] {
-  if (derivation === undefined || document.kind !== 'swing' || document.entries.get(entry.id) !== entry) return [];
+  if (derivation === undefined || document.kind !== 'swing' || document.entries.get(entry.id) !== entry)
+    return [];
   const expected = derivation.expected.get(entry.id);
   if (expected !== undefined) return [expectedLine(entry, expected, derivation.values.get(entry.id))];
   const missing = derivation.missing.get(entry.id);
   if (missing === undefined || missing.needs.length === 0) return [];
-  return [`Nothing else in the record speaks of it yet: that would take ${list(missing.needs.map(nameOf), 4)}.`];
+  return [
+    `Nothing else in the record speaks of it yet: that would take ${list(missing.needs.map(nameOf), 4)}.`,
+  ];
 }
 
 function expectedLine({ quantity, readings }: Entry, expected: Value, entered: Value | undefined): string {
@@ -118,7 +134,8 @@ function expectedLine({ quantity, readings }: Entry, expected: Value, entered: V
   const assumed = assumptionsOf(expected);
   const assumes = assumed === '' ? '' : ` Assumes ${assumed}.`;
   const line = `The other entries expect ${showValue(quantity, expected.value, expected.u)}${origin}`;
-  if (entered === undefined || readings.length === 0 || expected.u === null || entered.u === null) return `${line}.${assumes}`;
+  if (entered === undefined || readings.length === 0 || expected.u === null || entered.u === null)
+    return `${line}.${assumes}`;
   const spread = Math.hypot(expected.u, entered.u);
   const apart = spread > 0 ? Math.abs(entered.value - expected.value) / spread : undefined;
   return `${line}${apart === undefined ? '' : `: ${apart.toFixed(1)} standard uncertainties apart`}.${assumes}`;

@@ -33,7 +33,8 @@ export function hoverOnKey(analysis: Analysis, offset: number): Remark | undefin
   const { document } = analysis;
   if (document.kind !== 'swing' && document.kind !== 'template') return undefined;
   for (const section of document.outline) {
-    if (holds(section.nameSpan, offset)) return sectionRemark(section, section.name, sectionMeanings[section.name], analysis);
+    if (holds(section.nameSpan, offset))
+      return sectionRemark(section, section.name, sectionMeanings[section.name], analysis);
     if (section.name !== 'checkpoints') continue;
     const node = section.children.find(({ nameSpan }) => holds(nameSpan, offset));
     const checkpoint = checkpoints.find((name) => name === node?.name);

@@ -21,7 +21,8 @@ export function hoverOnReference(analysis: Analysis, offset: number): Remark | u
 }
 
 function hoverOnClub({ document, subject }: Analysis, offset: number): Remark | undefined {
-  if (document.kind !== 'swing' || document.club === undefined || !holds(document.club.span, offset)) return undefined;
+  if (document.kind !== 'swing' || document.club === undefined || !holds(document.club.span, offset))
+    return undefined;
   const { span, value } = document.club;
   if (subject.club !== undefined) return { span, lines: clubLines(subject.club) };
   const known = [...(subject.student?.document.bag.keys() ?? [])];
@@ -31,13 +32,19 @@ function hoverOnClub({ document, subject }: Analysis, offset: number): Remark | 
 
 function hoverOnFault({ document, subject }: Analysis, offset: number): Remark | undefined {
   if (document.kind !== 'swing') return undefined;
-  const places = [...document.faults.map(({ fault }) => fault), ...document.plan.flatMap(({ because }) => because)];
+  const places = [
+    ...document.faults.map(({ fault }) => fault),
+    ...document.plan.flatMap(({ because }) => because),
+  ];
   const at = places.find(({ span }) => holds(span, offset));
   if (at === undefined) return undefined;
   const book = subject.faultBooks.find(({ document: { faults } }) => faults.has(at.value));
   const fault = book?.document.faults.get(at.value);
   if (fault === undefined) return undefined;
-  return { span: at.span, lines: [`**${escapeMarkdown(fault.title ?? at.value)}**`, `A fault from ${code(fileName(book!.uri))}.`] };
+  return {
+    span: at.span,
+    lines: [`**${escapeMarkdown(fault.title ?? at.value)}**`, `A fault from ${code(fileName(book!.uri))}.`],
+  };
 }
 
 function summaryOf(document: SwingwrightDocument): string[] {
@@ -54,16 +61,24 @@ function summaryOf(document: SwingwrightDocument): string[] {
         `${count(document.windows.size, 'window')}${document.clubs.length === 0 ? '' : ` for ${list(document.clubs.map(({ value }) => code(value)))}`}.`,
       ];
     case 'faults':
-      return ['**A fault book**', `${count(document.faults.size, 'fault')}: ${list([...document.faults.keys()].map(code), 8)}.`];
+      return [
+        '**A fault book**',
+        `${count(document.faults.size, 'fault')}: ${list([...document.faults.keys()].map(code), 8)}.`,
+      ];
     case 'swing':
-      return [`**A swing record**${document.date === undefined ? '' : ` of ${escapeMarkdown(document.date.value)}`}`];
+      return [
+        `**A swing record**${document.date === undefined ? '' : ` of ${escapeMarkdown(document.date.value)}`}`,
+      ];
     default:
       return [`A file of the kind ${code(document.kind)}.`];
   }
 }
 
 function clubLines({ name, kind, entries }: BagClub): string[] {
-  return [`**${escapeMarkdown(name.value)}**${kind === undefined ? '' : `, a ${escapeMarkdown(kind.value)}`}`, ...measured([...entries.values()])];
+  return [
+    `**${escapeMarkdown(name.value)}**${kind === undefined ? '' : `, a ${escapeMarkdown(kind.value)}`}`,
+    ...measured([...entries.values()]),
+  ];
 }
 
 function measured(entries: readonly Entry[]): string[] {

@@ -21,7 +21,12 @@ export function hoverOnTarget(analysis: Analysis, offset: number): Remark | unde
   for (const { quantity, target, spans, word } of aimsOf(analysis)) {
     const span = spans.find((candidate) => holds(candidate, offset));
     if (span === undefined) continue;
-    const lines = [headline(quantity, target, word), ...describe(quantity), ...today(quantity, analysis), practice(quantity)];
+    const lines = [
+      headline(quantity, target, word),
+      ...describe(quantity),
+      ...today(quantity, analysis),
+      practice(quantity),
+    ];
     return { span, lines };
   }
   return undefined;
@@ -29,7 +34,12 @@ export function hoverOnTarget(analysis: Analysis, offset: number): Remark | unde
 
 function aimsOf({ document }: Analysis): Aim[] {
   const goals = goalsOf(document).flatMap(({ targets }) =>
-    [...targets.values()].map(({ quantity, target, keySpan, span }) => ({ quantity, target, spans: [keySpan, span], word: 'Goal' })),
+    [...targets.values()].map(({ quantity, target, keySpan, span }) => ({
+      quantity,
+      target,
+      spans: [keySpan, span],
+      word: 'Goal',
+    })),
   );
   const windows = windowsOf(document).map(({ quantity, window, keySpan, span }) => ({
     quantity,
@@ -37,11 +47,21 @@ function aimsOf({ document }: Analysis): Aim[] {
     spans: [keySpan, span],
     word: 'Window',
   }));
-  const plans = document.kind !== 'swing' ? [] : document.plan.flatMap(({ change, to }): Aim[] => {
-    const quantity = change === undefined ? undefined : findQuantity(change.value);
-    if (change === undefined || quantity === undefined) return [];
-    return [{ quantity, target: to?.target, spans: [change.span, ...(to === undefined ? [] : [to.span])], word: 'Planned' }];
-  });
+  const plans =
+    document.kind !== 'swing'
+      ? []
+      : document.plan.flatMap(({ change, to }): Aim[] => {
+          const quantity = change === undefined ? undefined : findQuantity(change.value);
+          if (change === undefined || quantity === undefined) return [];
+          return [
+            {
+              quantity,
+              target: to?.target,
+              spans: [change.span, ...(to === undefined ? [] : [to.span])],
+              word: 'Planned',
+            },
+          ];
+        });
   return [...goals, ...windows, ...plans];
 }
 
@@ -49,7 +69,9 @@ function headline(quantity: Quantity, target: Measure | Window | undefined, word
   const title = `**${quantity.title}**`;
   if (target === undefined) return title;
   const show = (unit?: string): string =>
-    target.kind === 'window' ? showWindow(quantity, target.from, target.to, unit) : showValue(quantity, target.value, null, unit);
+    target.kind === 'window'
+      ? showWindow(quantity, target.from, target.to, unit)
+      : showValue(quantity, target.value, null, unit);
   const other = secondUnit(quantity);
   return `${title}. ${word}: ${show()}${other === undefined ? '' : ` = ${show(other)}`}`;
 }
@@ -57,5 +79,7 @@ function headline(quantity: Quantity, target: Measure | Window | undefined, word
 function today(quantity: Quantity, { derivation }: Analysis): string[] {
   const value = derivation?.values.get(quantity.id);
   if (value === undefined) return [];
-  return [`In this record: ${showValue(quantity, value.value, value.u)}${value.kind === 'derived' ? ', computed' : ''}.`];
+  return [
+    `In this record: ${showValue(quantity, value.value, value.u)}${value.kind === 'derived' ? ', computed' : ''}.`,
+  ];
 }

@@ -4,7 +4,9 @@
 export function escapeMarkdown(text: string): string {
   return text
     .replace(/\s+/g, ' ')
-    .replace(/[\\`*_{}[\]()#+\-.!|<>~&]/g, (sign) => (sign === '<' ? '&lt;' : sign === '&' ? '&amp;' : `\\${sign}`));
+    .replace(/[\\`*_{}[\]()#+\-.!|<>~&]/g, (sign) =>
+      sign === '<' ? '&lt;' : sign === '&' ? '&amp;' : `\\${sign}`,
+    );
 }
 
 /** User text in backticks, fenced by more backticks than it holds. */

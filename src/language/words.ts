@@ -18,7 +18,8 @@ export function quantityName({ title, checkpoint }: Quantity): string {
 
 /** "a, b and c", cut after a few so that a hover stays short. */
 export function list(words: readonly string[], most = 5): string {
-  const shown = words.length > most ? [...words.slice(0, most - 1), `${words.length - most + 1} more`] : words;
+  const shown =
+    words.length > most ? [...words.slice(0, most - 1), `${words.length - most + 1} more`] : words;
   return shown.length < 2 ? shown.join('') : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)!}`;
 }
 
@@ -33,6 +34,9 @@ export function assumptionsOf({ assumed }: Value): string {
   return list([...new Set(assumed.map(({ words }) => words))]);
 }
 
-export function shown(quantity: Quantity, { value, u }: { readonly value: number; readonly u: number | null }): string {
+export function shown(
+  quantity: Quantity,
+  { value, u }: { readonly value: number; readonly u: number | null },
+): string {
   return showValue(quantity, value, u);
 }

@@ -20,11 +20,13 @@ import {
   findHover,
   findLinks,
   findSymbols,
+  listCodes,
   type HintSwitches,
 } from '../language/index.ts';
 import { createDesk, type Result } from './desk.ts';
 import { createFiles } from './files.ts';
 import {
+  codesRequest,
   explainRequest,
   readRequest,
   type ExplainParams,
@@ -61,13 +63,18 @@ export function serve(connection: Connection, readFile: ReadFile): void {
     openText: (uri) => open.get(uri)?.getText(),
     read: (uri) => (client.reads ? connection.sendRequest<FileState>(readRequest, { uri }) : readFile(uri)),
   });
-  const explanation = (code: string): string | undefined => client.explanations?.replace('{code}', encodeURIComponent(code));
+  const explanation = (code: string): string | undefined =>
+    client.explanations?.replace('{code}', encodeURIComponent(code));
   const desk = createDesk({
     files,
     versionOf: (uri) => open.get(uri)?.version,
     publish: ({ uri, version, analysis }, cause) => {
       const diagnostics = findDiagnostics(analysis, explanation);
-      void connection.sendDiagnostics({ uri: open.get(uri)?.uri ?? uri, version, diagnostics: mutable(diagnostics) });
+      void connection.sendDiagnostics({
+        uri: open.get(uri)?.uri ?? uri,
+        version,
+        diagnostics: mutable(diagnostics),
+      });
       if (cause !== uri && client.refreshesHints) connection.languages.inlayHint.refresh().catch(report);
     },
     report,
@@ -142,22 +149,31 @@ export function serve(connection: Connection, readFile: ReadFile): void {
     return answer(textDocument.uri, token, ({ analysis }) => mutable(findHints(analysis, range, switches)));
   });
   connection.onRequest(explainRequest, ({ code }: ExplainParams) => explain(code) ?? null);
+  connection.onRequest(codesRequest, () => listCodes());
 
   documents.listen(connection);
   connection.listen();
 
   /** Answers from the analysis of the version that the client sees now, or says that there is none such any more. */
-  async function answer<T>(uri: string, token: CancellationToken, give: (result: Result) => T): Promise<T | null> {
+  async function answer<T>(
+    uri: string,
+    token: CancellationToken,
+    give: (result: Result) => T,
+  ): Promise<T | null> {
     if (!open.has(normal(uri))) return null;
     let result: Result | undefined;
     try {
       result = await desk.current(normal(uri), signalOf(token));
     } catch (error) {
-      if (token.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'Cancelled.');
+      if (token.isCancellationRequested)
+        throw new ResponseError(LSPErrorCodes.RequestCancelled, 'Cancelled.');
       throw error;
     }
     if (result === undefined)
-      throw new ResponseError(LSPErrorCodes.ContentModified, 'The document changed before the answer was ready.');
+      throw new ResponseError(
+        LSPErrorCodes.ContentModified,
+        'The document changed before the answer was ready.',
+      );
     return give(result);
   }
 
@@ -165,7 +181,9 @@ export function serve(connection: Connection, readFile: ReadFile): void {
     if (!client.configuration) return Promise.resolve(defaultHints);
     const asked =
       hints.get(normal(uri)) ??
-      connection.workspace.getConfiguration({ scopeUri: uri, section: hintsSection }).then(readHints, () => defaultHints);
+      connection.workspace
+        .getConfiguration({ scopeUri: uri, section: hintsSection })
+        .then(readHints, () => defaultHints);
     hints.set(normal(uri), asked);
     return asked;
   }
@@ -191,7 +209,10 @@ function normal(uri: string): string {
   return URI.parse(uri).toString();
 }
 
-function introduced({ capabilities, initializationOptions }: Pick<InitializeParams, 'capabilities' | 'initializationOptions'>): Client {
+function introduced({
+  capabilities,
+  initializationOptions,
+}: Pick<InitializeParams, 'capabilities' | 'initializationOptions'>): Client {
   const said = (initializationOptions ?? {}) as InitializationOptions;
   const { workspace } = capabilities;
   return {

@@ -86,7 +86,8 @@ export function createDesk({ files, versionOf, publish, report, pause }: DeskOpt
     current,
     changed: (uri) => {
       if (versionOf(uri) !== undefined) schedule(uri, uri);
-      for (const [dependant, files] of used) if (dependant !== uri && files.includes(uri)) schedule(dependant, uri);
+      for (const [dependant, files] of used)
+        if (dependant !== uri && files.includes(uri)) schedule(dependant, uri);
     },
     closed: (uri) => {
       stop(uri);

@@ -22,3 +22,10 @@ export interface InitializationOptions {
   /** The address of explanations with `{code}` in it. */
   readonly explanations?: string;
 }
+
+/** Client to server: every finding code there is, with its title. */
+export const codesRequest = 'swingwright/codes';
+export interface ListedCode {
+  readonly code: string;
+  readonly title: string;
+}

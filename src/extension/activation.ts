@@ -1,0 +1,46 @@
+// Starts the language client and all that hangs on it; the same wherever the extension runs.
+import * as vscode from 'vscode';
+import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
+import { readRequest, type InitializationOptions, type ReadParams } from '../server/protocol.ts';
+import { explainCommand, registerExplanations } from './explanations.ts';
+import { readFile } from './files.ts';
+import { registerStatus } from './status.ts';
+
+export const language = 'swing-yaml';
+
+const filePatterns = ['**/*.{swing,student,template,faults,review}.yaml', '**/swingwright.yaml'];
+
+/** Makes a client for this place, starts it, and stops it when the extension is left. */
+export async function runClient(
+  context: vscode.ExtensionContext,
+  createClient: (options: LanguageClientOptions) => Promise<BaseLanguageClient>,
+): Promise<void> {
+  const output = vscode.window.createOutputChannel('Swingwright', { log: true });
+  const watchers = filePatterns.map((pattern) => vscode.workspace.createFileSystemWatcher(pattern));
+  const initializationOptions: InitializationOptions = {
+    reads: true,
+    explanations: `command:${explainCommand}?${encodeURIComponent('["')}{code}${encodeURIComponent('"]')}`,
+  };
+  const client = await createClient({
+    documentSelector: [{ language }],
+    synchronize: { fileEvents: watchers },
+    initializationOptions,
+    outputChannel: output,
+  });
+  client.onRequest(readRequest, ({ uri }: ReadParams) => readFile(vscode.Uri.parse(uri, true)));
+  context.subscriptions.push(
+    output,
+    ...watchers,
+    client,
+    registerExplanations(client),
+    registerStatus(client),
+    vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),
+    vscode.commands.registerCommand('swingwright.showOutput', () => output.show()),
+  );
+  await client.start();
+}
+
+async function restart(client: BaseLanguageClient): Promise<void> {
+  if (client.needsStop()) await client.stop();
+  await client.start();
+}

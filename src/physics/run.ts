@@ -22,13 +22,13 @@ export interface Run {
 }
 
 /**
- * Turf by firmness. `soft` is the green of Penner 2002 with friction 0.40 and rolling resistance 0.131 (from memory);
- * that firmer turf gives way half or a quarter less is judgement.
+ * Turf by firmness. `medium` is the green of Penner 2002 with friction 0.40 and rolling resistance 0.131 (from memory);
+ * that softer turf gives way a fifth more and firmer turf a seventh less is judgement.
  */
 export const grounds: Readonly<Record<Firmness, Ground>> = {
-  soft: { give: 1, friction: 0.4, rollingResistance: 0.131 },
-  medium: { give: 0.75, friction: 0.4, rollingResistance: 0.131 },
-  firm: { give: 0.5, friction: 0.4, rollingResistance: 0.131 },
+  soft: { give: 1.2, friction: 0.4, rollingResistance: 0.131 },
+  medium: { give: 1, friction: 0.4, rollingResistance: 0.131 },
+  firm: { give: 0.85, friction: 0.4, rollingResistance: 0.131 },
 };
 
 const gravity = 9.80665;
@@ -44,8 +44,9 @@ const mostBounces = 50;
  * θ_c = 15.4° (v/18.6 m/s)(φ/44.4°), φ the angle of the arriving ball to the vertical. Normal restitution
  * e = 0.510 − 0.0375 v_n + 0.000903 v_n², 0.120 above 20 m/s; along the plane it rolls without slip where friction can
  * stop the slip, else it slides. No air between bounces. Then it rolls: v²/(2 · 5/7 ρ g).
- * Source: Penner 2002, The run of a golf ball, Can. J. Phys. 80:931, all from memory, φ from the vertical included.
- * Made for greens and landings of 10–30 m/s; side spin at the landing is left out.
+ * Source: Penner 2002, The run of a golf ball, Can. J. Phys. 80:931, all from memory; least sure is that φ is counted
+ * from the vertical, which the runs of drives that it gives speak for. Made from bounces on greens near 18.6 m/s and
+ * 44.4°; far from there, as for low, fast landings, it is a guess. Side spin at the landing is left out.
  *
  * @returns undefined where the landing is not a speed downward.
  */

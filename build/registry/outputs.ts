@@ -1,9 +1,54 @@
 // Gives every generated file by its path, as text, from the text of quantities.yaml; reads and writes no file of the project.
+import type { Dimension } from '../../src/measure/measure.ts';
+import { siUnits } from '../../src/measure/unit-table.ts';
+import { expand } from '../../src/registry/expand.ts';
+import { writeReference } from './reference.ts';
+import {
+  faultsSchema,
+  reviewSchema,
+  studentSchema,
+  templateSchema,
+  workspaceSchema,
+} from './schemas/others.ts';
+import type { Schema } from './schemas/parts.ts';
+import { swingSchema } from './schemas/swing.ts';
+import type { Vocabulary } from './schemas/vocabulary.ts';
 import { readRegistry } from './source.ts';
 import { writeTable } from './table.ts';
+import { compileValidators } from './validators.ts';
 
 /** Paths relative to the project's root; the same text gives the same files. */
 export async function generate(quantitiesYaml: string): Promise<ReadonlyMap<string, string>> {
   const registry = readRegistry(quantitiesYaml);
-  return new Map([['src/registry/generated.ts', writeTable(registry)]]);
+  const vocabulary: Vocabulary = {
+    quantities: expand(registry.checkpointRows, registry.plainRows),
+    shapes: registry.shapes,
+    clubKinds: Object.keys(registry.clubKinds),
+    methods: registry.methods,
+    dimensions: Object.keys(siUnits) as Dimension[],
+    checkpoints: registry.checkpoints,
+  };
+  const schemas: ReadonlyMap<string, Schema> = new Map([
+    ['swing', swingSchema(vocabulary)],
+    ['student', studentSchema(vocabulary)],
+    ['template', templateSchema(vocabulary)],
+    ['faults', faultsSchema()],
+    ['review', reviewSchema()],
+    ['workspace', workspaceSchema(vocabulary)],
+  ]);
+  const validators = await compileValidators(
+    new Map(
+      [...schemas].map(([kind, schema]) => [`validate${kind[0]?.toUpperCase()}${kind.slice(1)}`, schema]),
+    ),
+  );
+  return new Map([
+    ['src/registry/generated.ts', writeTable(registry)],
+    ...[...schemas].map(([kind, schema]): [string, string] => [
+      `schemas/${kind}.schema.json`,
+      `${JSON.stringify(schema, null, 2)}\n`,
+    ]),
+    ['src/record/validators.generated.js', validators.code],
+    ['src/record/validators.generated.d.ts', validators.declarations],
+    ['schemas/QUANTITIES.md', writeReference(registry)],
+  ]);
 }

@@ -797,8 +797,8 @@ const plainRows: readonly PlainRow[] = [
     from: 'the ground below the heel, with the club soled', to: 'the end of the grip',
     dimension: 'length', unit: 'in', decimals: 2,
     directions: [], lateral: false,
-    bounds: r(0.4572, 1.2191999999999998, s[71]),
-    uncertainty: { otherwise: 0.00635, by: { eye: 0.038099999999999995, tape: 0.00635, 'bending bar': 0.003048, specification: 0.00635 } },
+    bounds: r(0.4572, 1.2192, s[71]),
+    uncertainty: { otherwise: 0.00635, by: { eye: 0.0381, tape: 0.00635, 'bending bar': 0.003048, specification: 0.00635 } },
     practice: r(0.5588, 1.1811, s[72]),
   },
   {

@@ -1,5 +1,5 @@
 // The `check` command: every file's findings in the format asked for, and the exit code that a pipeline reads.
-import { createAnalysisCache } from '../analysis/cache.ts';
+import { createCache } from '../analysis/cache.ts';
 import type { FileState } from '../analysis/result.ts';
 import { settle } from '../analysis/settle.ts';
 import { junitReport } from './formats/junit.ts';
@@ -33,7 +33,7 @@ export async function check(paths: readonly string[], format: Format, signal: Ab
   const unread = unusable.map(({ path, reason }) => ({ path, reason }));
   const reports: FileReport[] = [];
   const files = new Map<string, FileState>();
-  const cache = createAnalysisCache();
+  const cache = createCache();
   const progress = startProgress(uris.length);
   for (const uri of uris) {
     progress.step(toPath(uri));

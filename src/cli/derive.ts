@@ -1,6 +1,6 @@
 // The `derive` command: every quantity of one record, entered or computed, as a table or as JSON.
 import pc from 'picocolors';
-import { createAnalysisCache } from '../analysis/cache.ts';
+import { createCache } from '../analysis/cache.ts';
 import type { Analysis, FileState } from '../analysis/result.ts';
 import { settle } from '../analysis/settle.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
@@ -22,7 +22,7 @@ export async function derive(path: string, format: 'text' | 'json', signal: Abor
     return 2;
   }
   const files = new Map<string, FileState>([[uri, own]]);
-  const analysis = await settle(uri, files, loadFile, signal, createAnalysisCache());
+  const analysis = await settle(uri, files, loadFile, signal, createCache());
   if (analysis.derivation === undefined) {
     process.stderr.write(
       `swingwright: \`${printable(path)}\` is not a swing record; expected a file that ends in \`.swing.yaml\`.\n`,

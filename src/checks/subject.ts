@@ -1,6 +1,13 @@
 // What a check may look at: one document, the documents it refers to, and what the model made of it.
 import type { Derivation } from '../model/value.ts';
-import type { FaultFile, StudentFile, SwingwrightDocument, TemplateFile, WorkspaceFile, BagClub } from '../record/document.ts';
+import type {
+  FaultFile,
+  StudentFile,
+  SwingwrightDocument,
+  TemplateFile,
+  WorkspaceFile,
+  BagClub,
+} from '../record/document.ts';
 import type { Problem } from '../measure/measure.ts';
 import type { Quantity } from '../registry/quantity.ts';
 

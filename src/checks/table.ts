@@ -1,7 +1,98 @@
 // All checks, in the order in which they run and are listed; the checks about silences come last. Holds no check itself.
+import { ballSpeedAgainstClubSpeed } from './ball-speed-against-club-speed.ts';
+import { bareNumber } from './bare-number.ts';
 import type { Check } from './check.ts';
+import { circularReference } from './circular-reference.ts';
+import { directionWithSign } from './direction-with-sign.ts';
+import { divotBehindLowPoint } from './divot-behind-low-point.ts';
+import { duplicateKey } from './duplicate-key.ts';
+import { faceToPathAgainstFace } from './face-to-path-against-face.ts';
+import { fileTooLarge } from './file-too-large.ts';
+import { finishAgainstCurve } from './finish-against-curve.ts';
+import { impossibleDate } from './impossible-date.ts';
+import { loftAgainstLean } from './loft-against-lean.ts';
+import { lowPointAgainstAttack } from './low-point-against-attack.ts';
+import { measureNotAllowed } from './measure-not-allowed.ts';
+import { missingDirection } from './missing-direction.ts';
+import { missingKey } from './missing-key.ts';
+import { missingReference } from './missing-reference.ts';
+import { noValueYet } from './no-value-yet.ts';
+import { numberOutOfRange } from './number-out-of-range.ts';
+import { outsideBounds } from './outside-bounds.ts';
+import { outsidePractice } from './outside-practice.ts';
+import { pathAgainstArc } from './path-against-arc.ts';
+import { rivalReadings } from './rival-readings.ts';
+import { shapeAgainstCurve } from './shape-against-curve.ts';
+import { silenceWithoutReason } from './silence-without-reason.ts';
+import { tooDeep } from './too-deep.ts';
+import { tooManyAliases } from './too-many-aliases.ts';
+import { uncertaintyNotPositive } from './uncertainty-not-positive.ts';
+import { unknownClub } from './unknown-club.ts';
+import { unknownCode } from './unknown-code.ts';
+import { unknownDirection } from './unknown-direction.ts';
+import { unknownFault } from './unknown-fault.ts';
+import { unknownKey } from './unknown-key.ts';
+import { unknownMethod } from './unknown-method.ts';
+import { unknownUnit } from './unknown-unit.ts';
+import { unknownWord } from './unknown-word.ts';
+import { unreadableMeasure } from './unreadable-measure.ts';
+import { unreadableReference } from './unreadable-reference.ts';
+import { unsupportedVersion } from './unsupported-version.ts';
+import { unusedSilence } from './unused-silence.ts';
+import { windowNotAllowed } from './window-not-allowed.ts';
+import { windowReversed } from './window-reversed.ts';
+import { wrongDimension } from './wrong-dimension.ts';
+import { wrongKindOfFile } from './wrong-kind-of-file.ts';
+import { wrongShape } from './wrong-shape.ts';
+import { yamlSyntax } from './yaml-syntax.ts';
 
-export const checks: readonly Check[] = [];
+export const checks: readonly Check[] = [
+  yamlSyntax,
+  duplicateKey,
+  tooManyAliases,
+  tooDeep,
+  fileTooLarge,
+  unsupportedVersion,
+  unknownKey,
+  missingKey,
+  wrongShape,
+  unknownWord,
+  impossibleDate,
+  noValueYet,
+  unreadableMeasure,
+  numberOutOfRange,
+  unknownUnit,
+  wrongDimension,
+  bareNumber,
+  unknownDirection,
+  missingDirection,
+  directionWithSign,
+  unknownMethod,
+  uncertaintyNotPositive,
+  windowReversed,
+  windowNotAllowed,
+  measureNotAllowed,
+  missingReference,
+  unreadableReference,
+  wrongKindOfFile,
+  circularReference,
+  unknownClub,
+  unknownFault,
+  outsideBounds,
+  outsidePractice,
+  rivalReadings,
+  faceToPathAgainstFace,
+  pathAgainstArc,
+  lowPointAgainstAttack,
+  divotBehindLowPoint,
+  loftAgainstLean,
+  ballSpeedAgainstClubSpeed,
+  finishAgainstCurve,
+  shapeAgainstCurve,
+  silenceWithoutReason,
+  unknownCode,
+  unusedSilence,
+];
 
 const byCode: ReadonlyMap<string, Check> = new Map(checks.map((check) => [check.code, check]));
 

@@ -1,0 +1,33 @@
+// Makes a check out of the problems of one code that reading a document has found; knows no code by name.
+import type { Problem } from '../measure/measure.ts';
+import type { Check, Fix, RawFinding } from './check.ts';
+import type { Subject } from './subject.ts';
+
+export interface ProblemCheck extends Omit<Check, 'find' | 'kinds'> {
+  readonly kinds?: Check['kinds'];
+  readonly fixes?: (problem: Problem, subject: Subject) => readonly Fix[];
+}
+
+export function fromProblems(check: ProblemCheck): Check {
+  const { fixes, ...rest } = check;
+  return {
+    ...rest,
+    kinds: check.kinds ?? 'all',
+    find: (subject) =>
+      subject.problems
+        .filter((problem) => problem.code === check.code)
+        .map((problem) => findingOf(problem, subject, fixes?.(problem, subject) ?? [])),
+  };
+}
+
+/** "Found `cn`; expected a unit of length (mm, cm, m, in, ft, yd), perhaps `cm`." */
+export function sentenceOf(problem: Pick<Problem, 'found' | 'expected' | 'nearest'>): string {
+  const { found, expected, nearest } = problem;
+  const isSaid = nearest === undefined || expected.includes(`\`${nearest}\``);
+  return `Found ${found}; expected ${expected}${isSaid ? '' : `, perhaps \`${nearest}\``}.`;
+}
+
+function findingOf(problem: Problem, subject: Subject, fixes: readonly Fix[]): RawFinding {
+  const related = (problem.related ?? []).map((other) => ({ uri: subject.uri, ...other }));
+  return { span: problem.span, message: sentenceOf(problem), related, fixes };
+}

@@ -1,0 +1,19 @@
+// The check that says which number needs a direction.
+import { explain } from './explain.ts';
+import { fromProblems } from './from-problems.ts';
+
+export const missingDirection = fromProblems({
+  code: 'missing-direction',
+  severity: 'error',
+  title: 'Direction missing',
+  explanation: explain({
+    found: 'The number needs a direction and has none.',
+    matters:
+      'The wind from ahead shortens a shot and the wind from behind lengthens it; a window that runs from one side to the other needs a direction at both ends.',
+    raises: `conditions:
+  wind: 3 m/s`,
+    accepts: `conditions:
+  wind: 3 m/s from left`,
+    source: 'the measure notation of this project.',
+  }),
+});

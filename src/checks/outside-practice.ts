@@ -1,0 +1,35 @@
+// The check that says which numbers are possible but not seen on a lesson tee.
+import { showWindow } from '../measure/show.ts';
+import type { Check } from './check.ts';
+import { explain } from './explain.ts';
+import { isOutside, readingsOutside } from './reach.ts';
+
+export const outsidePractice: Check = {
+  code: 'outside-practice',
+  severity: 'information',
+  title: 'Outside what is usual',
+  explanation: explain({
+    found:
+      'The number is possible, but outside what is seen on a lesson tee, children and tall adults included.',
+    matters: 'It may well be right; a second look costs little.',
+    raises: `delivery:
+  attack: 20 deg down`,
+    accepts: `delivery:
+  attack: 4 deg down`,
+    source:
+      'the window seen in practice of each quantity in the registry, most of them common practice without a source.',
+  }),
+  kinds: ['swing', 'student'],
+  find: (subject) =>
+    readingsOutside(subject, ({ practice }) => practice).flatMap(({ quantity, value, span }) => {
+      const { practice, bounds, title } = quantity;
+      if (practice === undefined || isOutside(value, bounds)) return [];
+      const usual = showWindow(quantity, practice.min, practice.max);
+      return [
+        {
+          span,
+          message: `${title} ${subject.show(quantity, value)} is unusual; seen in practice: ${usual}.`,
+        },
+      ];
+    }),
+};

@@ -1,0 +1,41 @@
+// Finds the readings and targets that lie outside a range of their quantity; the range is the caller's.
+import type { Span } from '../measure/measure.ts';
+import type { Quantity, Range } from '../registry/quantity.ts';
+import { entriesOf, targetsOf } from './entries.ts';
+import type { Subject } from './subject.ts';
+
+export interface Outlier {
+  readonly quantity: Quantity;
+  /** SI; of a window, the end that lies outside. */
+  readonly value: number;
+  readonly span: Span;
+}
+
+/** Allowance for the last bit that a conversion of units may cost: `100 %` or `48 in` are not outside. */
+const rounding = 1e-9;
+
+export function isOutside(value: number, range: Range): boolean {
+  const allowance = rounding * Math.max(1, Math.abs(range.min), Math.abs(range.max));
+  return value < range.min - allowance || value > range.max + allowance;
+}
+
+export function readingsOutside(
+  subject: Subject,
+  rangeOf: (quantity: Quantity) => Range | undefined,
+): readonly Outlier[] {
+  return entriesOf(subject.document).flatMap(({ quantity, readings }) => {
+    const range = rangeOf(quantity);
+    if (range === undefined) return [];
+    return readings
+      .filter(({ measure }) => isOutside(measure.value, range))
+      .map(({ measure, span }) => ({ quantity, value: measure.value, span }));
+  });
+}
+
+export function targetsOutside(subject: Subject, rangeOf: (quantity: Quantity) => Range): readonly Outlier[] {
+  return targetsOf(subject.document).flatMap(({ quantity, target, span }) => {
+    const ends = target.kind === 'window' ? [target.from, target.to] : [target.value];
+    const value = ends.find((end) => isOutside(end, rangeOf(quantity)));
+    return value === undefined ? [] : [{ quantity, value, span }];
+  });
+}

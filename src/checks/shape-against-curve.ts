@@ -1,0 +1,138 @@
+// The check that holds the word for a shot's shape against its start and curve, for the player's hand, in flight and goals.
+import type { Measure, Span, Window } from '../measure/measure.ts';
+import type { Goal, Located } from '../record/document.ts';
+import type { Shape } from '../registry/quantity.ts';
+import { findShape } from '../registry/registry.ts';
+import { relatedEntries, threshold } from './agreement.ts';
+import type { Check, RawFinding } from './check.ts';
+import { explain } from './explain.ts';
+import { handOf } from './handed.ts';
+import type { Subject } from './subject.ts';
+
+type Part = 'start' | 'curve';
+type Hand = 'left' | 'right';
+
+const leftHanded = 'student: 1\nhand: left';
+
+export const shapeAgainstCurve: Check = {
+  code: 'shape-against-curve',
+  severity: 'warning',
+  title: 'Shape does not fit start and curve',
+  explanation: explain({
+    found: 'The word for the shape says one side and the start or the curve says the other.',
+    matters:
+      'A draw curves left for a right-handed player and right for a left-handed one; without a known hand nothing is said.',
+    raises: {
+      'lesson.swing.yaml': `swing: 1
+student: mira.student.yaml
+flight: { shape: draw, curve: 14 yd left by radar }`,
+      'mira.student.yaml': leftHanded,
+    },
+    accepts: {
+      'lesson.swing.yaml': `swing: 1
+student: mira.student.yaml
+flight: { shape: draw, curve: 14 yd right by radar }`,
+      'mira.student.yaml': leftHanded,
+    },
+    source: 'the meaning of the words in the trade; common practice.',
+  }),
+  kinds: ['swing', 'student'],
+  find: (subject) => {
+    const hand = handOf(subject);
+    const { document } = subject;
+    if (hand === undefined || (document.kind !== 'swing' && document.kind !== 'student')) return [];
+    const flown = document.kind === 'swing' ? flownFindings(document.shape, subject, hand) : [];
+    return [...flown, ...document.goals.flatMap((goal) => goalFindings(goal, subject, hand))];
+  },
+};
+
+/** 1 right, −1 left, undefined where the word says nothing of it or says straight: how straight is straight is not ours to say. */
+function sideOf(shape: Shape, part: Part, hand: Hand): 1 | -1 | undefined {
+  const sign = shape[part];
+  if (sign === undefined || sign === 0) return undefined;
+  return sign > 0 === (hand === 'right') ? 1 : -1;
+}
+
+function flownFindings(
+  word: Located<string> | undefined,
+  subject: Subject,
+  hand: Hand,
+): readonly RawFinding[] {
+  const shape = word && findShape(word.value);
+  if (word === undefined || shape === undefined) return [];
+  return (['start', 'curve'] as const).flatMap((part) => {
+    const side = sideOf(shape, part, hand);
+    const value = subject.derivation?.values.get(`flight.${part}`);
+    if (side === undefined || value === undefined || value.u === null) return [];
+    if (!(-side * value.value > threshold * value.u)) return [];
+    const related = relatedEntries(subject, value.from);
+    return [{ span: word.span, message: sentence(word.value, part, side, hand, 'it went'), related }];
+  });
+}
+
+function goalFindings(goal: Goal, subject: Subject, hand: Hand): readonly RawFinding[] {
+  const shape = goal.shape && findShape(goal.shape.value);
+  if (goal.shape === undefined || shape === undefined) return [];
+  const { value: word, span } = goal.shape;
+  return (['start', 'curve'] as const).flatMap((part) => {
+    const side = sideOf(shape, part, hand);
+    const wanted =
+      part === 'start' ? targetOf(goal, 'start') : (targetOf(goal, 'curve') ?? impliedCurve(goal, subject));
+    if (side === undefined || wanted === undefined) return [];
+    if (side > 0 ? wanted.to >= 0 : wanted.from <= 0) return [];
+    const related = wanted.spans.map((at) => ({ uri: subject.uri, span: at, message: 'The target' }));
+    return [{ span, message: sentence(word, part, side, hand, 'the goal sends it'), related }];
+  });
+}
+
+function sentence(word: string, part: Part, side: 1 | -1, hand: Hand, verb: string): string {
+  const does = part === 'start' ? 'starts' : 'curves';
+  const found = `Shape \`${word}\` ${does} ${sideName(side)} for a ${hand}-handed player`;
+  return `${found}, but by the ${part} ${verb} ${sideName(-side)}; expected both on one side.`;
+}
+
+function sideName(side: number): string {
+  return side > 0 ? 'right' : 'left';
+}
+
+/** In SI, positive to the right, from the least to the most. */
+interface Wanted {
+  readonly from: number;
+  readonly to: number;
+  readonly spans: readonly Span[];
+}
+
+function targetOf(goal: Goal, key: string): Wanted | undefined {
+  const found = goal.targets.get(key) ?? goal.targets.get(`flight.${key}`);
+  if (found === undefined) return undefined;
+  return { ...ends(found.target), spans: [found.span] };
+}
+
+function ends(target: Measure | Window): { readonly from: number; readonly to: number } {
+  return target.kind === 'window' ? target : { from: target.value, to: target.value };
+}
+
+/**
+ * What start and finish leave for the curve: finish − carry · sin(start), a little less for slanted landings, which no sign
+ * hangs on. Without any carry known, only what holds for every carry is said.
+ */
+function impliedCurve(goal: Goal, subject: Subject): Wanted | undefined {
+  const start = targetOf(goal, 'start');
+  const finish = targetOf(goal, 'finish');
+  if (start === undefined || finish === undefined) return undefined;
+  const flown = subject.derivation?.values.get('flight.carry')?.value;
+  const carry =
+    targetOf(goal, 'carry') ?? (flown === undefined ? { from: 0, to: Infinity } : { from: flown, to: flown });
+  const sides = [start.from, start.to].flatMap((angle) =>
+    [carry.from, carry.to].map((far) => sideways(far, angle)),
+  );
+  return {
+    from: finish.from - Math.max(...sides),
+    to: finish.to - Math.min(...sides),
+    spans: [...start.spans, ...finish.spans],
+  };
+}
+
+function sideways(carry: number, angle: number): number {
+  return angle === 0 ? 0 : carry * Math.sin(angle);
+}

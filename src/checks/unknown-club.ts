@@ -1,0 +1,69 @@
+// The check that says which club is not in the student's bag.
+import { findNearest } from '../measure/nearest.ts';
+import type { Check, RawFinding } from './check.ts';
+import { explain } from './explain.ts';
+import { writeNearest } from './fixes.ts';
+import { sentenceOf } from './from-problems.ts';
+import type { Subject } from './subject.ts';
+
+const student = `student: 1
+hand: left
+bag:
+  hybrid: { kind: hybrid, loft: 22 deg }`;
+
+export const unknownClub: Check = {
+  code: 'unknown-club',
+  severity: 'error',
+  title: 'Club not in the bag',
+  explanation: explain({
+    found: "The record names a club that is not in the student's bag.",
+    matters: 'Its loft, length and kind are not known, so that nothing that hangs on them can be derived.',
+    raises: {
+      'lesson.swing.yaml': 'swing: 1\nstudent: mira.student.yaml\nclub: hybird',
+      'mira.student.yaml': student,
+    },
+    accepts: {
+      'lesson.swing.yaml': 'swing: 1\nstudent: mira.student.yaml\nclub: hybrid',
+      'mira.student.yaml': student,
+    },
+    source: 'the file format of this project.',
+  }),
+  kinds: ['swing'],
+  find: (subject) => {
+    if (subject.document.kind !== 'swing' || subject.club !== undefined || subject.student === undefined)
+      return [];
+    const { club } = subject.document;
+    // A bag that could not be read may well hold the club.
+    const isBroken = subject.student.document.problems.some((problem) => unreadable.has(problem.code));
+    return club === undefined || isBroken ? [] : [findingOf(club, subject, subject.student)];
+  },
+};
+
+const unreadable: ReadonlySet<string> = new Set([
+  'yaml-syntax',
+  'too-deep',
+  'too-many-aliases',
+  'file-too-large',
+]);
+
+function findingOf(
+  club: { readonly value: string; readonly span: RawFinding['span'] },
+  subject: Subject,
+  student: NonNullable<Subject['student']>,
+): RawFinding {
+  const clubs = [...student.document.bag.values()];
+  const names = clubs.map(({ name }) => name.value);
+  const listed = names.map((name) => `\`${name}\``).join(', ');
+  const nearest = findNearest(club.value, names);
+  const named = { span: club.span, ...(nearest === undefined ? {} : { nearest }) };
+  const expected =
+    names.length === 0 ? "a club of the student's bag, which is empty" : `a club of the bag (${listed})`;
+  const first = clubs[0];
+  return {
+    span: club.span,
+    message: sentenceOf({ ...named, found: `the club \`${club.value}\``, expected }),
+    related:
+      first === undefined ? [] : [{ uri: student.uri, span: first.name.span, message: `The bag: ${listed}` }],
+    fixes: writeNearest(named, subject),
+  };
+}

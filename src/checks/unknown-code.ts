@@ -1,0 +1,42 @@
+// The check that says which code in a comment or in the workspace's severities is no code of a check.
+import { findNearest } from '../measure/nearest.ts';
+import type { Located } from '../record/document.ts';
+import type { Check, RawFinding } from './check.ts';
+import { explain } from './explain.ts';
+import { writeNearest } from './fixes.ts';
+import { sentenceOf } from './from-problems.ts';
+import type { Subject } from './subject.ts';
+
+export const unknownCode: Check = {
+  code: 'unknown-code',
+  severity: 'warning',
+  title: 'Unknown code',
+  explanation: explain({
+    found: 'A comment or the severities of the workspace name a code that no check has.',
+    matters: 'Nothing is silenced or changed by it.',
+    raises: `delivery:
+  attack: 20 deg down # accept[outside-practise]: a steep chop`,
+    accepts: `delivery:
+  attack: 20 deg down # accept[outside-practice]: a steep chop`,
+    source: 'the table of checks.',
+  }),
+  kinds: 'all',
+  find: (subject, { codes }) =>
+    namedCodes(subject)
+      .filter((named) => !codes.includes(named.value))
+      .map((named) => findingOf(named, codes, subject)),
+};
+
+function namedCodes({ document }: Subject): readonly Located<string>[] {
+  const inComments = document.silences.map(({ code }) => code);
+  if (document.kind !== 'workspace') return inComments;
+  const inSeverities = [...document.severities].map(([value, { keySpan }]) => ({ value, span: keySpan }));
+  return [...inSeverities, ...inComments];
+}
+
+function findingOf(named: Located<string>, codes: readonly string[], subject: Subject): RawFinding {
+  const nearest = findNearest(named.value, codes);
+  const problem = { span: named.span, ...(nearest === undefined ? {} : { nearest }) };
+  const message = sentenceOf({ ...problem, found: `\`${named.value}\``, expected: 'the code of a check' });
+  return { span: named.span, message, fixes: writeNearest(problem, subject) };
+}

@@ -18,7 +18,7 @@ export interface FlightLaunch {
 }
 
 export interface FlightOptions extends Laws {
-  /** Relative error of one step; 1e-6 if left out, which keeps the carry to about a centimetre. */
+  /** Relative error of one step; 1e-6 if left out, which keeps the carry to 2 cm, or 7 cm where drag has corners. */
   readonly tolerance?: number;
   /** How many points of the path to give, evenly spaced in time, both ends included; none if less than 2. */
   readonly samples?: number;

@@ -111,7 +111,8 @@ export function strike(
     norm(drag) > friction * press
       ? slidImpulse(bodies, normal, scale(drag, 1 / norm(drag)), friction, dot(leaving, normal))
       : undefined;
-  return launchOf(slid ?? gripped, delivery, bodies, ball, slid !== undefined);
+  const launch = launchOf(slid ?? gripped, delivery, bodies, ball, slid !== undefined);
+  return Number.isFinite(launch.ballSpeed + launch.spin) ? launch : undefined;
 }
 
 interface Bodies {
@@ -225,6 +226,7 @@ function isStrikeable(delivery: Delivery, head: Head, ball: Ball): boolean {
   const places = [delivery.across ?? 0, delivery.height ?? 0, head.depth];
   const bodies = [head.mass, head.inertia.vertical, head.inertia.heelToe, head.inertia.frontBack];
   return (
+    delivery.speed > 0 &&
     [...numbers, ...places].every(Number.isFinite) &&
     [...bodies, head.bulge, head.roll, ball.mass, ball.radius].every((size) => size > 0)
   );

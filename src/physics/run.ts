@@ -78,7 +78,7 @@ export function run(
   distance += rolled(motion, ground);
   const turn = landing.heading - (carry > 0 ? Math.asin(finish / carry) : landing.heading);
   const total = Math.hypot(carry + distance * Math.cos(turn), distance * Math.sin(turn));
-  return { distance, total, bounces };
+  return Number.isFinite(total) ? { distance, total, bounces } : undefined;
 }
 
 interface Motion {

@@ -10,14 +10,14 @@ const noValue = 'no value';
  * not finite. Throws RangeError only if `notation.unit` is not in the unit table.
  */
 export function showValue(notation: Notation, value: number, u?: number | null, unit?: string): string {
-  if (!Number.isFinite(value)) return noValue;
   const shown = unitToShow(unit, notation);
   const usual = usualDecimals(notation, shown);
   const spread = u === undefined || u === null ? NaN : differenceFromSI(u, shown);
   const decimals = Math.min(spreadDecimals(spread) ?? usual, usual + 3, 15);
-  const spreadText = spread > 0 && Number.isFinite(spread) ? fixed(spread, decimals) : '0';
-  const isKnown = Number(spreadText) > 0;
   const side = showSide(notation, fromSI(value, shown), decimals);
+  if (side === undefined) return noValue;
+  const spreadText = fixed(spread, decimals);
+  const isKnown = Number(spreadText) > 0 && Number.isFinite(Number(spreadText));
   const number = isKnown || Number(side.number) !== 0 ? side.number : '0';
   const text = `${number}${suffix(shown)}${suffix(side.word)}`;
   return isKnown ? `${text} ± ${spreadText}${suffix(shown)}` : text;
@@ -25,12 +25,12 @@ export function showValue(notation: Notation, value: number, u?: number | null, 
 
 /** "2..5 deg left", "0..5 yd left", and across zero "1 deg left..2 deg right"; `from` ≤ `to` in SI. Errors as `showValue`. */
 export function showWindow(notation: Notation, from: number, to: number, unit?: string): string {
-  if (!Number.isFinite(from) || !Number.isFinite(to)) return noValue;
   const shown = unitToShow(unit, notation);
   const [low, high] = [fromSI(from, shown), fromSI(to, shown)];
   const decimals = windowDecimals(low, high, usualDecimals(notation, shown));
   const first = showSide(notation, low, decimals);
   const second = showSide(notation, high, decimals);
+  if (first === undefined || second === undefined) return noValue;
   const word = first.word ?? second.word;
   if (first.word !== undefined && second.word !== undefined && first.word !== second.word) {
     return `${plain(first)}${suffix(shown)}${suffix(first.word)}..${plain(second)}${suffix(shown)}${suffix(second.word)}`;
@@ -81,9 +81,10 @@ interface Side {
   readonly word: string | undefined;
 }
 
-/** The rounded number with its direction word; a minus only where no word says it, and neither for what rounds to zero. */
-function showSide(notation: Notation, value: number, decimals: number): Side {
+/** The rounded number with its direction word; a minus only where no word says it, neither for what rounds to zero, nothing for what is not finite. */
+function showSide(notation: Notation, value: number, decimals: number): Side | undefined {
   const size = fixed(Math.abs(value), decimals);
+  if (!Number.isFinite(Number(size))) return undefined;
   if (Number(size) === 0) return { number: size, word: undefined };
   const word = signWord(notation, value)?.word;
   return { number: word === undefined && value < 0 ? `-${size}` : size, word };

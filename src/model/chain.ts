@@ -46,7 +46,8 @@ export function needsOf(
     for (const rule of rules) {
       const needs = fewest.get(rule)!;
       const better = rules
-        .map((other) => substituted(needs, other.outputs, fewest.get(other)!))
+        .filter((other) => other !== rule && other.outputs.some((id) => needs.includes(id)))
+        .map((other) => reduced(substituted(needs, other.outputs, fewest.get(other)!), fewest))
         .find(
           (candidate) => isPossible(candidate) && (candidate.length < needs.length || !isPossible(needs)),
         );
@@ -59,7 +60,7 @@ export function needsOf(
   for (const rule of rules) {
     for (const id of rule.outputs) {
       if (given.has(id)) continue;
-      for (const needs of [fewest.get(rule)!, direct.get(rule)!]) {
+      for (const needs of [fewest.get(rule)!, reduced(direct.get(rule)!, fewest)]) {
         const known = result.get(id);
         const isUsable = needs.length > 0 && !needs.includes(id) && isPossible(needs);
         if (isUsable && (!known || needs.length < known.length)) result.set(id, needs);
@@ -75,4 +76,16 @@ function substituted(
   instead: readonly string[],
 ): string[] {
   return [...new Set([...needs.filter((id) => !outputs.includes(id)), ...instead])];
+}
+
+/** Without what the rest of the needs already gives by some step. */
+function reduced(needs: readonly string[], fewest: ReadonlyMap<Rule, readonly string[]>): readonly string[] {
+  let left = needs;
+  for (const [rule, inputs] of fewest) {
+    const isGiven = (id: string): boolean =>
+      !inputs.includes(id) && rule.outputs.some((output) => output === id);
+    if (left.some(isGiven) && inputs.every((id) => left.includes(id)))
+      left = left.filter((id) => !isGiven(id));
+  }
+  return left;
 }

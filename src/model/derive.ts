@@ -55,7 +55,7 @@ export function derive(situation: Situation, rules: readonly Rule[] = allRules):
     expected.set(id, value);
   }
 
-  const outputs = new Set(workings.rules.flatMap((rule) => rule.outputs));
+  const outputs = new Set<string>(workings.rules.flatMap((rule) => rule.outputs));
   for (const id of workings.entries.keys()) {
     if (!outputs.has(id)) continue;
     const without = settle(workings, id);

@@ -1,6 +1,6 @@
 // The steps from the ball's launch to where it flies, lands and comes to rest; knows nothing of the club.
 import { airAt } from '../../physics/air.ts';
-import { bearmanHarvey, coefficientSets, type CoefficientSet } from '../../physics/coefficients.ts';
+import { coefficientSets, type CoefficientSet } from '../../physics/coefficients.ts';
 import { curveFrom, finishFrom, startFrom } from '../../physics/flight-geometry.ts';
 import { fly } from '../../physics/flight.ts';
 import { grounds, run } from '../../physics/run.ts';
@@ -68,8 +68,8 @@ export const flightRules: readonly Rule[] = [
     ],
     // `flight.run` has no place in a record: how much farther than its carry the ball goes.
     outputs: ['flight.carry', 'flight.curve', 'flight.apex', 'flight.descent', 'flight.time', 'flight.run'],
-    compute: (inputs, context) => meanOf(coefficientSets.map((set) => flown(inputs, context, set))),
-    slopesFrom: (inputs, context) => flown(inputs, context, bearmanHarvey),
+    compute: (inputs, context) => meanFlight(inputs, context, fineTolerance),
+    slopesFrom: (inputs, context) => meanFlight(inputs, context, coarseTolerance),
     discrepancy: {
       of: flightDiscrepancy,
       reason:
@@ -94,10 +94,28 @@ const unknownBearing = Math.PI / 4;
 /** The registry's wind is that at the height of a person. */
 const atHeightOfPerson = { reference: 2, roughness: openGround.roughness };
 
+const fineTolerance = 1e-6;
+
+/**
+ * Relative error of one step where only differences are wanted: more than twice as fast, and what an input contributes
+ * changes by at most 2 % of the step's own inexactness (driver, iron and wedge). One set alone would not do: the sets'
+ * slopes of a driver's carry in the launch angle differ by more than twice.
+ */
+const coarseTolerance = 1e-4;
+
+function meanFlight(
+  inputs: readonly number[],
+  context: Context,
+  tolerance: number,
+): readonly number[] | undefined {
+  return meanOf(coefficientSets.map((set) => flown(inputs, context, set, tolerance)));
+}
+
 function flown(
   inputs: readonly number[],
   context: Context,
   set: CoefficientSet,
+  tolerance: number,
 ): readonly number[] | undefined {
   const [ballSpeed, launchAngle, start, spin, spinTilt, temperature, pressure, humidity, wind, give] = inputs;
   const air = airAt({ temperature: temperature!, pressure: pressure!, humidity: humidity! });
@@ -109,7 +127,7 @@ function flown(
     spin: spin!,
     spinTilt: spinTilt!,
   };
-  const flight = fly(launch, { air, ...windOf(wind!, context) }, set);
+  const flight = fly(launch, { air, ...windOf(wind!, context) }, set, { tolerance });
   const rest = flight && run(flight, { ...grounds.medium, give: give! });
   if (!flight || !rest) return undefined;
   return [flight.carry, flight.curve, flight.apex, flight.descent, flight.time, rest.total - flight.carry];
@@ -126,7 +144,7 @@ function flightDiscrepancy(
   outputs: readonly number[],
   context: Context,
 ): readonly number[] {
-  const sets = coefficientSets.map((set) => flown(inputs, context, set));
+  const sets = coefficientSets.map((set) => flown(inputs, context, set, fineTolerance));
   const [carry, curve, apex, , time, further] = outputs;
   const balls = [0.02 * carry!, 0.05 * curve!, 0.04 * apex!, 1 * degree, 0.02 * time!, 2 + 0.3 * further!];
   return outputs.map((mean, o) => {

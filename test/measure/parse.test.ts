@@ -160,6 +160,8 @@ describe('the problems of a measurement', () => {
     ['a mass where a moment of inertia is wanted', '4500 g', inertia, ['wrong-dimension at `g`']],
     ['an unknown direction after the unit', '7 cm ahed', offset, ['unknown-direction at `ahed`, near ahead']],
     ['an unknown direction without a unit', '7 behnd', offset, ['unknown-direction at `behnd`, near behind']],
+    ['a word nearer to a direction than to a unit', '7 lft', side, ['unknown-direction at `lft`, near left']],
+    ['a word nearer to a unit than to a direction', '7 yadrs', side, ['unknown-unit at `yadrs`, near yards']],
     [
       'a direction by half of its words',
       '4 mm heel',

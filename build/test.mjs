@@ -8,7 +8,7 @@ run(process.execPath, ['build/bundle.mjs']);
 const suites = [
   [
     'unit, published and property tests',
-    ['node_modules/mocha/bin/mocha.js', '--reporter', 'build/reporter.cjs'],
+    ['node_modules/mocha/bin/mocha.js', '--reporter', 'build/reporter.cjs', 'test/**/*.test.ts'],
   ],
   ['tests inside VS Code', ['test/host/run.mjs']],
 ];

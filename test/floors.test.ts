@@ -33,12 +33,17 @@ function importsOf(file: string): string[] {
     .preProcessFile(readFileSync(file, 'utf8'), true, true)
     .importedFiles.map(({ fileName }) => fileName)
     .map((name) => {
-      if (name.startsWith('.'))
-        return relative(join(root, 'src'), resolve(dirname(file), name)).split(sep)[0]!;
+      if (name.startsWith('.')) return floorOrFile(resolve(dirname(file), name));
       if (name.startsWith('node:') || builtinModules.includes(name)) return 'node';
       return name.startsWith('@') ? name.split('/').slice(0, 2).join('/') : name.split('/')[0]!;
     })
     .filter((name) => name !== floor);
+}
+
+/** A floor's name, or the path from the root of the tree for what lies outside of src. */
+function floorOrFile(path: string): string {
+  const within = relative(join(root, 'src'), path);
+  return within.startsWith('..') ? relative(root, path) : within.split(sep)[0]!;
 }
 
 describe('floors', () => {
@@ -62,7 +67,7 @@ describe('floors', () => {
 
   it('keeps file system, network, clock, editor and protocol out of the core', () => {
     const reach =
-      /\b(Date\.now|new Date\(\)|fetch\(|performance\.now|setTimeout|setInterval|process\.|Math\.random)/;
+      /\b(Date\.now|new Date\(\)|fetch\(|performance\.now|setTimeout|setInterval|process\.\w|Math\.random)/;
     const wrong = files
       .filter((file) => !outermost.has(relative(join(root, 'src'), file).split(sep)[0]!))
       .filter(

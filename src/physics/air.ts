@@ -97,8 +97,12 @@ export function moistAirDensity(temperature: number, pressure: number, humidity:
         (1.9898e-4 - 2.376e-6 * celsius) * vapour * vapour) +
     ratio * ratio * (1.83e-11 - 0.765e-8 * vapour * vapour);
   const molarMass = 28.96546e-3;
+  const vapourMolarMass = 18.01528e-3;
   const gasConstant = 8.314472;
-  return ((pressure * molarMass) / (compressibility * gasConstant * temperature)) * (1 - 0.378 * vapour);
+  return (
+    ((pressure * molarMass) / (compressibility * gasConstant * temperature)) *
+    (1 - (1 - vapourMolarMass / molarMass) * vapour)
+  );
 }
 
 /**

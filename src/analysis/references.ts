@@ -25,7 +25,7 @@ export interface FollowedReferences {
 type Parse = (uri: string, kind: FileKind, text: string) => SwingwrightDocument;
 
 /** More fault books than this that extend one another are not followed: nobody could keep them in mind. */
-export const mostFaultBooks = 16;
+const mostFaultBooks = 16;
 
 const fileNames: Readonly<Record<FileKind, string>> = {
   swing: 'a swing record (`*.swing.yaml`)',

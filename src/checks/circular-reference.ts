@@ -10,15 +10,15 @@ export const circularReference = fromProblems({
     found: 'A fault book extends another that leads back to it.',
     matters: 'Which of the two has the last word cannot be told.',
     raises: {
-      'house.faults.yaml': `faults: {}
+      'house.faults.yaml': `faults: 1
 extends: guest.faults.yaml`,
-      'guest.faults.yaml': `faults: {}
+      'guest.faults.yaml': `faults: 1
 extends: house.faults.yaml`,
     },
     accepts: {
-      'house.faults.yaml': `faults: {}
+      'house.faults.yaml': `faults: 1
 extends: guest.faults.yaml`,
-      'guest.faults.yaml': `faults: {}`,
+      'guest.faults.yaml': `faults: 1`,
     },
     source: 'the file format of this project.',
   }),

@@ -14,7 +14,7 @@ export interface ExplanationParts {
   readonly source: string;
 }
 
-export const exampleFileName = 'lesson.swing.yaml';
+const exampleFileName = 'lesson.swing.yaml';
 
 /** Markdown; each example is a fenced block whose info string names its file, under "Raises it:" or "Does not:". */
 export function explain(parts: ExplanationParts): string {

@@ -8,7 +8,8 @@ import { sentenceOf } from './from-problems.ts';
 import type { Subject } from './subject.ts';
 
 const book = `faults: 1
-low-hands: { title: Low hands }`;
+book:
+  low-hands: { title: Low hands }`;
 
 export const unknownFault: Check = {
   code: 'unknown-fault',

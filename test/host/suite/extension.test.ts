@@ -38,7 +38,13 @@ describe('the extension', () => {
 
   it('knows its files by their suffix', async () => {
     assert.equal(document.languageId, 'swing-yaml');
-    for (const name of ['mira.student.yaml', 'a.template.yaml', 'a.faults.yaml', 'a.review.yaml', 'swingwright.yaml']) {
+    for (const name of [
+      'mira.student.yaml',
+      'a.template.yaml',
+      'a.faults.yaml',
+      'a.review.yaml',
+      'swingwright.yaml',
+    ]) {
       if (name !== 'mira.student.yaml') await write(name, '');
       const other = await vscode.workspace.openTextDocument(inFolder(name));
       assert.equal(other.languageId, 'swing-yaml', name);
@@ -86,7 +92,9 @@ describe('the extension', () => {
       document.uri,
       new vscode.Range(0, 0, document.lineCount, 0),
     );
-    const labels = hints.map(({ label }) => (typeof label === 'string' ? label : label.map(({ value }) => value).join('')));
+    const labels = hints.map(({ label }) =>
+      typeof label === 'string' ? label : label.map(({ value }) => value).join(''),
+    );
     assert.ok(labels.includes('m'), labels.join());
     assert.ok(labels.includes('face-to-path 4.0 deg left ± 1.4'), labels.join());
   });
@@ -111,7 +119,9 @@ describe('the extension', () => {
       document.uri,
       positionOf('face:'),
     );
-    const text = hovers.flatMap(({ contents }) => contents.map((part) => (typeof part === 'string' ? part : part.value)));
+    const text = hovers.flatMap(({ contents }) =>
+      contents.map((part) => (typeof part === 'string' ? part : part.value)),
+    );
     assert.match(text.join('\n'), /1\.0 deg right/);
   });
 
@@ -128,7 +138,10 @@ describe('the extension', () => {
   });
 
   it('links a reference to its file', async () => {
-    const links = await vscode.commands.executeCommand<vscode.DocumentLink[]>('vscode.executeLinkProvider', document.uri);
+    const links = await vscode.commands.executeCommand<vscode.DocumentLink[]>(
+      'vscode.executeLinkProvider',
+      document.uri,
+    );
     const own = links.find(({ range }) => document.getText(range) === 'mira.student.yaml');
     assert.equal(own?.target?.path, inFolder('mira.student.yaml').path);
   });
@@ -162,7 +175,9 @@ describe('the extension', () => {
     const page = await vscode.workspace.openTextDocument(vscode.Uri.parse('swingwright-doc:/bare-number.md'));
     assert.match(page.getText(), /^# /);
     await vscode.commands.executeCommand('swingwright.explainFinding', 'bare-number');
-    await until(() => vscode.window.tabGroups.activeTabGroup.activeTab?.label.includes('bare-number') === true);
+    await until(
+      () => vscode.window.tabGroups.activeTabGroup.activeTab?.label.includes('bare-number') === true,
+    );
     await vscode.commands.executeCommand('workbench.action.closeActiveEditor');
   });
 
@@ -181,9 +196,14 @@ describe('the extension', () => {
     it('lists the finding among the problems, and opens its explanation from there', async () => {
       await vscode.window.showTextDocument(document);
       const rows = await stage.problems();
-      assert.ok(rows.some((row) => row.includes('bare-number')), rows.join('\n'));
+      assert.ok(
+        rows.some((row) => row.includes('bare-number')),
+        rows.join('\n'),
+      );
       await stage.click('.markers-panel a.code-link, .markers-panel a.monaco-link');
-      await until(() => vscode.window.tabGroups.activeTabGroup.activeTab?.label.includes('bare-number') === true);
+      await until(
+        () => vscode.window.tabGroups.activeTabGroup.activeTab?.label.includes('bare-number') === true,
+      );
       await vscode.commands.executeCommand('workbench.action.closeActiveEditor');
       await vscode.commands.executeCommand('workbench.action.closePanel');
     });

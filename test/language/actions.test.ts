@@ -1,0 +1,139 @@
+// Quick fixes change what they say and nothing else.
+import assert from 'node:assert/strict';
+import fc from 'fast-check';
+import { lineTableOf } from '../../src/analysis/positions.ts';
+import { findActions, type ActionRequest } from '../../src/language/index.ts';
+import { offsetAt } from '../../src/language/places.ts';
+import type { CodeAction } from '../../src/language/shapes.ts';
+import { marked } from '../marked.ts';
+import { analysed, everywhere } from './analysed.ts';
+
+const request: ActionRequest = {
+  range: everywhere,
+  version: 4,
+  edits: 'plain',
+  explanation: () => undefined,
+  textOf: () => undefined,
+};
+
+function applied(text: string, action: CodeAction): string {
+  const table = lineTableOf(text);
+  const [change] = action.edit.documentChanges;
+  const edits = [...(change?.edits ?? [])].sort(
+    (a, b) => offsetAt(table, b.range.start) - offsetAt(table, a.range.start),
+  );
+  return edits.reduce((changed, edit) => {
+    const words = 'newText' in edit ? edit.newText : edit.snippet.value;
+    return (
+      changed.slice(0, offsetAt(table, edit.range.start)) +
+      words +
+      changed.slice(offsetAt(table, edit.range.end))
+    );
+  }, text);
+}
+
+function at(source: string): { text: string; actions: CodeAction[] } {
+  const { text, position } = marked(source);
+  return {
+    text,
+    actions: findActions(analysed(text), { ...request, range: { start: position, end: position } }),
+  };
+}
+
+describe('quick fixes', () => {
+  it('write a unit out at the cursor, and name the version that they are for', () => {
+    const { text, actions } = at('swing: 1\nflight:\n  carry: 171$0 # by eye\n');
+    const fix = actions.find(({ isPreferred }) => isPreferred);
+    assert.ok(fix);
+    assert.equal(applied(text, fix), 'swing: 1\nflight:\n  carry: 171 m # by eye\n');
+    assert.deepEqual(fix.edit.documentChanges[0]?.textDocument, {
+      uri: 'file:///lessons/a.swing.yaml',
+      version: 4,
+    });
+    assert.deepEqual(
+      fix.diagnostics.map(({ code }) => code),
+      ['bare-number'],
+    );
+  });
+
+  it('are not offered away from the finding', () => {
+    const { actions } = at('swi$0ng: 1\nflight:\n  carry: 171\n');
+    assert.deepEqual(
+      actions.filter(({ diagnostics }) => diagnostics.some(({ code }) => code === 'bare-number')),
+      [],
+    );
+  });
+});
+
+describe('accepting a finding', () => {
+  const accept = (actions: readonly CodeAction[], code: string): CodeAction | undefined =>
+    actions.find(({ title }) => title.startsWith(`Accept ${code}`));
+
+  it('puts a comment with a reason on a line of its own, as far in as the finding', () => {
+    const { text, actions } = at('swing: 1\nflight:\n  carry: 171$0\n');
+    const action = accept(actions, 'bare-number');
+    assert.ok(action);
+    const changed = applied(text, action);
+    assert.equal(changed, 'swing: 1\nflight:\n  # accept[bare-number]: say why\n  carry: 171\n');
+    assert.ok(analysed(changed).findings.every(({ code }) => code !== 'bare-number'));
+  });
+
+  it('lets the reader type over the reason where the editor can', () => {
+    const { text, position } = marked('swing: 1\nflight:\n  carry: 171$0\n');
+    const range = { start: position, end: position };
+    const action = accept(
+      findActions(analysed(text), { ...request, range, edits: 'snippet' }),
+      'bare-number',
+    );
+    const [edit] = action?.edit.documentChanges[0]?.edits ?? [];
+    assert.ok(edit && 'snippet' in edit);
+    assert.equal(edit.snippet.value, '  # accept[bare-number]: ${1:say why}\n');
+  });
+
+  it('silences that finding and keeps every other byte, in texts of many forms', () => {
+    const entries = fc.constantFrom(
+      'carry: 171',
+      'carry: 171 # far',
+      'carry: { value: 171, note: "a # b" }',
+      'carry: [171, 169]',
+      'start: 2 right',
+      'spin: 4000',
+      'carry: 171 kg',
+      'unknown: 3',
+      'start: >\n    2 right',
+      'carry: "171"',
+    );
+    const text = fc
+      .tuple(fc.array(entries, { minLength: 1, maxLength: 4 }), fc.constantFrom('\n', '\r\n'))
+      .map(([lines, end]) =>
+        `swing: 1\nflight:\n${lines.map((line) => `  ${line}`).join('\n')}\n`.replaceAll('\n', end),
+      );
+    let accepted = 0;
+    fc.assert(
+      fc.property(text, (source) => {
+        const analysis = analysed(source);
+        for (const action of findActions(analysis, request).filter(({ title }) =>
+          title.startsWith('Accept'),
+        )) {
+          accepted += 1;
+          const [{ code, range }] = action.diagnostics as [CodeAction['diagnostics'][number]];
+          const changed = applied(source, action);
+          const comment = `# accept[${code}]: say why`;
+          assert.ok(changed.includes(comment));
+          const rest = changed.replace(new RegExp(`( *${escape(comment)}\\r?\\n)|( ${escape(comment)})`), '');
+          assert.equal(rest, source);
+          const moved = changed.split('\n').length > source.split('\n').length ? 1 : 0;
+          const left = analysed(changed).findings.filter(
+            (finding) => finding.code === code && finding.range.start.line === range.start.line + moved,
+          );
+          assert.deepEqual(left, [], `${code} is left in\n${changed}`);
+        }
+      }),
+    );
+    assert.ok(accepted > 0);
+  });
+});
+
+function escape(text: string): string {
+  return text.replace(/[[\]]/g, '\\$&');
+}

@@ -1,0 +1,100 @@
+// Inlay hints say what cannot be read on the line, and only that.
+import assert from 'node:assert/strict';
+import { findHints, type HintSwitches } from '../../src/language/index.ts';
+import { analysed, everywhere, student } from './analysed.ts';
+
+const none: HintSwitches = { units: false, faceToPath: false, lowPoint: false, flight: false };
+
+function hintsIn(
+  text: string,
+  family: keyof HintSwitches,
+  files: Readonly<Record<string, string>> = {},
+): string[] {
+  const lines = text.split('\n');
+  return findHints(analysed(text, { files }), everywhere, { ...none, [family]: true }).map(
+    ({ position: { line, character }, label }) => {
+      const text = lines[line] ?? '';
+      return `${text.slice(0, character)}⟦${label}⟧${text.slice(character)}`;
+    },
+  );
+}
+
+describe('hints', () => {
+  it('give the unit of a bare number, before its direction word', () => {
+    assert.deepEqual(hintsIn('swing: 1\ndelivery:\n  attack: 3 down\n  path: 5 deg right\n', 'units'), [
+      '  attack: 3⟦deg⟧ down',
+    ]);
+  });
+
+  it('give the unit in the long form and in lists', () => {
+    const text = 'swing: 1\nflight:\n  carry: [171, 169 m]\n  start: { value: 2 right, by: eye }\n';
+    assert.deepEqual(hintsIn(text, 'units'), [
+      '  carry: [171⟦m⟧, 169 m]',
+      '  start: { value: 2⟦deg⟧ right, by: eye }',
+    ]);
+  });
+
+  it('write the unit out when they are accepted', () => {
+    const text = 'swing: 1\nflight:\n  carry: 171\n';
+    const [hint] = findHints(analysed(text), everywhere, { ...none, units: true });
+    assert.deepEqual(
+      hint?.textEdits?.map(({ newText }) => newText),
+      [' m'],
+    );
+  });
+
+  it('give face-to-path behind the face, with the uncertainty in the same unit', () => {
+    // face − path = 1 − 5 = −4 deg; √(1² + 1²) = 1.4 deg.
+    const text = 'swing: 1\ndelivery:\n  face: 1 deg right ± 1 deg # by radar\n  path: 5 deg right ± 1 deg\n';
+    assert.deepEqual(hintsIn(text, 'faceToPath'), [
+      '  face: 1 deg right ± 1 deg # by radar⟦face-to-path 4.0 deg left ± 1.4⟧',
+    ]);
+  });
+
+  it('do not repeat a face-to-path that was entered', () => {
+    const text =
+      'swing: 1\ndelivery:\n  face: 1 deg right\n  path: 5 deg right\n  face_to_path: 4 deg left\n';
+    assert.deepEqual(hintsIn(text, 'faceToPath'), []);
+  });
+
+  it('say nothing of a face-to-path that cannot be computed', () => {
+    assert.deepEqual(hintsIn('swing: 1\ndelivery:\n  face: 1 deg right\n', 'faceToPath'), []);
+  });
+
+  it('give the low point that the divot leads to expect', () => {
+    const text =
+      'swing: 1\ndelivery:\n  attack: 4 deg down\nground:\n  divot: { starts: 1 cm ahead, length: 12 cm, depth: 8 mm }\n';
+    const [hint] = hintsIn(text, 'lowPoint');
+    assert.match(
+      hint ?? '',
+      /^ {2}attack: 4 deg down⟦low point expected \d+(\.\d+)? cm ahead ± \d+(\.\d+)?⟧$/,
+    );
+  });
+
+  it('give carry and finish behind the flight, and what they came from in the tooltip', () => {
+    const text = `swing: 1
+student: mira.student.yaml
+club: hybrid
+delivery:
+  club_speed: 41 m/s
+  attack: 3 deg down
+  path: 2 deg right
+  face: 1 deg right
+  delivered_loft: 20 deg
+flight:
+  start: 1 deg right
+`;
+    const files = { 'mira.student.yaml': student };
+    const [hint] = hintsIn(text, 'flight', files);
+    assert.match(hint ?? '', /^flight:⟦expected carry \d+ m ± \d+, finish .* ± \d+(\.\d+)?⟧$/);
+    const [full] = findHints(analysed(text, { files }), everywhere, { ...none, flight: true });
+    assert.match(full?.tooltip.value ?? '', /From .*club speed/s);
+    assert.match(full?.tooltip.value ?? '', /Assumes /);
+  });
+
+  it('keep to the range that is asked for', () => {
+    const analysis = analysed('swing: 1\nflight:\n  carry: 171\n  total: 180\n');
+    const line = { start: { line: 2, character: 0 }, end: { line: 2, character: 100 } };
+    assert.equal(findHints(analysis, line, { ...none, units: true }).length, 1);
+  });
+});

@@ -1,0 +1,130 @@
+// A hover says what stands under the cursor, in twelve lines at most, and never runs what a user wrote.
+import assert from 'node:assert/strict';
+import fc from 'fast-check';
+import { findHover } from '../../src/language/index.ts';
+import { marked } from '../marked.ts';
+import { analysed, student } from './analysed.ts';
+
+const files = {
+  'mira.student.yaml': student,
+  'house.faults.yaml': 'faults_file: 1\n',
+  'hybrid.template.yaml': 'template: 1\n',
+};
+
+function hoverIn(source: string, name = 'a.swing.yaml'): string {
+  const { text, position } = marked(source);
+  return findHover(analysed(text, { name, files }), position)?.contents.value ?? '';
+}
+
+describe('a hover', () => {
+  it('gives a value in two units', () => {
+    const hover = hoverIn('swing: 1\ncheckpoints:\n  address:\n    stance_width: 4$07 cm by tape\n');
+    assert.match(hover, /47(\.0)? cm/);
+    // 47 / 2.54 = 18.5 in
+    assert.match(hover, /18\.5\d? in/);
+  });
+
+  it('gives the same on the key and on the value', () => {
+    const text = 'swing: 1\nflight:\n  carry: 171 m ± 3 m\n';
+    assert.equal(hoverIn(text.replace('carry', 'ca$0rry')), hoverIn(text.replace('171', '1$071')));
+  });
+
+  it('says what a quantity means and where it is measured', () => {
+    const hover = hoverIn('swing: 1\ncheckpoints:\n  impact:\n    shaft_$0lean: 9 deg forward\n');
+    assert.match(hover, /\*\*Shaft lean\*\*/i);
+    assert.match(hover, /Measured from .+ to .+\./);
+  });
+
+  it('says whose uncertainty it is: stated, the method’s or the quantity’s own', () => {
+    const hover = (value: string): string => hoverIn(`swing: 1\nflight:\n  ca$0rry: ${value}\n`);
+    assert.match(hover('171 m ± 3 m'), /± 3(\.0)? m, as stated/);
+    assert.match(hover('171 m by radar'), /usual for `radar`/);
+    assert.match(hover('171 m'), /nothing is stated/);
+    assert.match(hover('~171 m'), /doubled/);
+  });
+
+  it('says what the other entries expect and how far apart they are', () => {
+    const text =
+      'swing: 1\ndelivery:\n  face: 1 deg right ± 1 deg\n  path: 5 deg right ± 1 deg\n  face_to_$0path: 6 deg left ± 1 deg\n';
+    // Expected −4 ± √2, entered −6 ± 1: 2 / √3 = 1.15 apart.
+    assert.match(
+      hoverIn(text),
+      /The other entries expect 4\.0 deg left ± 1\.4 deg \(from .*\): 1\.2 standard uncertainties apart/,
+    );
+  });
+
+  it('says that there is no value yet, and how a bare number is read', () => {
+    assert.match(hoverIn('swing: 1\nflight:\n  ca$0rry:\n'), /no value yet/);
+  });
+
+  it('gives each reading of a list by itself, and all together on the key', () => {
+    const text = 'swing: 1\ndelivery:\n  face: [1 deg right by radar, 3 deg right by eye]\n';
+    assert.match(hoverIn(text.replace('3 deg', '3$0 deg')), /3\.0 deg right/);
+    assert.match(hoverIn(text.replace('face', 'fa$0ce')), /2 readings, taken together/);
+  });
+
+  it('describes a checkpoint and a section', () => {
+    const text = 'swing: 1\ncheckpoints:\n  top:\n    shoulder_turn: 90 deg\n';
+    assert.match(hoverIn(text.replace('top', 't$0op')), /from going back to coming down/);
+    assert.match(hoverIn(text.replace('checkpoints', 'check$0points')), /\*\*Checkpoints\*\*/);
+  });
+
+  it('lists what is computed in a section', () => {
+    const text = 'swing: 1\ndeli$0very:\n  face: 1 deg right ± 1 deg\n  path: 5 deg right ± 1 deg\n';
+    assert.match(hoverIn(text), /Face.to.path: 4\.0 deg left/i);
+  });
+
+  it('sums up the file that a reference leads to, and the club', () => {
+    const text = 'swing: 1\nstudent: mira.student.yaml\nclub: hybrid\n';
+    assert.match(hoverIn(text.replace('mira', 'mi$0ra')), /\*\*Mira\*\*, plays right-handed/);
+    assert.match(hoverIn(text.replace('hybrid', 'hyb$0rid')), /Loft: 22/);
+  });
+
+  it('explains the code in an accepting comment', () => {
+    const hover = hoverIn('swing: 1\nflight:\n  carry: 171 # accept[bare-$0number]: metres are understood\n');
+    assert.match(hover, /Accepted on line 3/);
+  });
+
+  it('gives a goal in two units with the value of today', () => {
+    const hover = hoverIn('swing: 1\nflight:\n  carry: 171 m\ngoals:\n  - { carry: 1$078 m }\n');
+    assert.match(hover, /Goal: 178 m = 19[45](\.\d)? yd/);
+    assert.match(hover, /In this record: 171 m/);
+  });
+
+  it('shows a note as text, whatever stands in it', () => {
+    const note = '[x](command:evil) <b>![i](http://a/b) `c` *d* **e**';
+    const hover = hoverIn(`swing: 1\nflight:\n  carry: { value: 17$01 m, note: "${note}" }\n`);
+    const line = hover.split('\n').find((each) => each.startsWith('Note:')) ?? '';
+    assert.doesNotMatch(line, /(?<!\\)[[\]*`!(]/);
+    assert.doesNotMatch(line, /<b>/);
+    assert.match(line, /&lt;b/);
+  });
+
+  it('has at most twelve lines and never throws, wherever the cursor is', () => {
+    const text = `swing: 1
+student: mira.student.yaml
+club: hybrid
+delivery:
+  club_speed: 41 m/s by radar
+  path: 5 deg right
+  face: [1 deg right by radar, 3 deg right by eye]
+ground:
+  divot: { starts: 2 cm ahead, length: 11 cm, depth: 6 mm }
+flight: { start: 1 deg right, carry: 171 m }
+goals:
+  - { shape: draw, start: 2 deg left, carry: 178 m }
+`;
+    const analysis = analysed(text, { files });
+    const lines = text.split('\n');
+    fc.assert(
+      fc.property(fc.nat(lines.length + 1), fc.nat(80), (line, character) => {
+        const hover = findHover(analysis, { line, character });
+        if (hover === undefined) return;
+        const { value } = hover.contents;
+        assert.ok(value.split('\n').length <= 12, value);
+        assert.doesNotMatch(value, /NaN|Infinity|undefined/);
+      }),
+      { numRuns: 500 },
+    );
+  });
+});

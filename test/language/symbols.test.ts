@@ -1,0 +1,39 @@
+// The outline follows the text, with each value in one line.
+import assert from 'node:assert/strict';
+import { findSymbols } from '../../src/language/index.ts';
+import type { DocumentSymbol } from '../../src/language/shapes.ts';
+import { analysed } from './analysed.ts';
+
+const tree = (symbols: readonly DocumentSymbol[], indent = ''): string =>
+  symbols
+    .map(({ name, detail, children }) => `${indent}${name}|${detail}\n${tree(children, `${indent}  `)}`)
+    .join('');
+
+describe('the outline', () => {
+  it('gives keys with their values', () => {
+    const symbols = findSymbols(analysed('swing: 1\ndelivery:\n  face: 1 deg right\n  path: 5 deg right\n'));
+    assert.equal(tree(symbols), 'swing|1\ndelivery|\n  face|1 deg right\n  path|5 deg right\n');
+  });
+
+  it('holds each name inside its range, and children inside their parents', () => {
+    const text =
+      'swing: 1\ncheckpoints:\n  impact:\n    shaft_lean: 9 deg forward\n\n  top: {}\n"":\n  - 1\n';
+    const inside = (symbol: DocumentSymbol): void => {
+      const { range, selectionRange, children, name } = symbol;
+      assert.notEqual(name, '');
+      const at = ({ line, character }: { line: number; character: number }): number =>
+        line * 1000 + character;
+      assert.ok(at(range.start) <= at(selectionRange.start) && at(selectionRange.end) <= at(range.end), name);
+      for (const child of children) {
+        assert.ok(
+          at(range.start) <= at(child.range.start) && at(child.range.end) <= at(range.end),
+          child.name,
+        );
+        inside(child);
+      }
+    };
+    const symbols = findSymbols(analysed(text));
+    assert.ok(symbols.length >= 2);
+    for (const symbol of symbols) inside(symbol);
+  });
+});

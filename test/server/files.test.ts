@@ -1,0 +1,43 @@
+// What the server knows of files stays true while they change under it.
+import assert from 'node:assert/strict';
+import type { FileState } from '../../src/analysis/result.ts';
+import { createFiles } from '../../src/server/files.ts';
+
+const text = (words: string): FileState => ({ kind: 'text', text: words });
+
+describe('files', () => {
+  it('are read once, however many ask at the same time', async () => {
+    let reads = 0;
+    const files = createFiles({ openText: () => undefined, read: async () => text(`${(reads += 1)}`) });
+    assert.deepEqual(await Promise.all([files.load('a:b'), files.load('a:b')]), [text('1'), text('1')]);
+    assert.equal(reads, 1);
+  });
+
+  it('are read again when they change while they are read', async () => {
+    const answers: ((state: FileState) => void)[] = [];
+    const files = createFiles({
+      openText: () => undefined,
+      read: () => new Promise((resolve) => answers.push(resolve)),
+    });
+    const loaded = files.load('a:b');
+    files.forget('a:b');
+    answers[0]!(text('old'));
+    await new Promise((resolve) => setImmediate(resolve));
+    answers[1]!(text('new'));
+    assert.deepEqual(await loaded, text('new'));
+  });
+
+  it('give the text of an open document whatever was read', () => {
+    const files = createFiles({ openText: () => 'typed', read: () => Promise.reject(new Error('no')) });
+    files.set('a:b', text('on disk'));
+    assert.deepEqual(files.get('a:b'), text('typed'));
+  });
+
+  it('that cannot be read are unreadable, with the reason', async () => {
+    const files = createFiles({
+      openText: () => undefined,
+      read: () => Promise.reject(new Error('it is locked')),
+    });
+    assert.deepEqual(await files.load('a:b'), { kind: 'unreadable', reason: 'it is locked' });
+  });
+});

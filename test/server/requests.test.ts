@@ -1,0 +1,157 @@
+// Each request is answered from the text that the client sees, or refused as too late.
+import assert from 'node:assert/strict';
+import {
+  CancellationTokenSource,
+  LSPErrorCodes,
+  type CodeAction,
+  type DocumentLink,
+  type DocumentSymbol,
+  type Hover,
+  type InlayHint,
+  type MarkupContent,
+} from 'vscode-languageserver/node';
+import { explainRequest } from '../../src/server/protocol.ts';
+import { marked } from '../marked.ts';
+import { startSession, type Session } from './session.ts';
+
+const student = 'student: 1\nname: Mira\nhand: right\n';
+const record = `swing: 1
+student: mira.student.yaml
+delivery:
+  path: 5 deg right ± 1 deg
+  face: 1 deg right ± 1 deg
+  attack: 3
+`;
+const everywhere = { start: { line: 0, character: 0 }, end: { line: 100, character: 0 } };
+
+describe('the server', () => {
+  let session: Session;
+  let uri: string;
+  beforeEach(async () => {
+    session = await startSession({ 'mira.student.yaml': student });
+    uri = await session.open('a.swing.yaml', record);
+  });
+  afterEach(() => session.end());
+
+  const hints = (): Promise<InlayHint[]> =>
+    session.connection.sendRequest('textDocument/inlayHint', { textDocument: { uri }, range: everywhere });
+  const labels = async (): Promise<string[]> => (await hints()).map(({ label }) => String(label));
+  const hover = (
+    position: { line: number; character: number },
+    token = new CancellationTokenSource().token,
+  ) =>
+    session.connection.sendRequest<Hover | null>(
+      'textDocument/hover',
+      { textDocument: { uri }, position },
+      token,
+    );
+
+  it('answers hints, each family with a switch of its own', async () => {
+    const all = await labels();
+    assert.ok(all.includes('deg'), all.join());
+    assert.ok(all.includes('face-to-path 4.0 deg left ± 1.4'), all.join());
+    await session.configure({ units: false, faceToPath: true });
+    const some = await labels();
+    assert.ok(!some.includes('deg') && some.some((label) => label.startsWith('face-to-path')), some.join());
+    await session.configure({ units: false, faceToPath: false, lowPoint: false, flight: false });
+    assert.deepEqual(await labels(), []);
+    assert.equal(session.hintRefreshes(), 2);
+  });
+
+  it('answers a hover in Markdown', async () => {
+    const { position } = marked(record.replace('face:', 'fa$0ce:'));
+    const answer = await hover(position);
+    const { kind, value } = answer?.contents as MarkupContent;
+    assert.equal(kind, 'markdown');
+    assert.match(value, /1\.0 deg right/);
+  });
+
+  it('answers the outline', async () => {
+    const symbols = await session.connection.sendRequest<DocumentSymbol[]>('textDocument/documentSymbol', {
+      textDocument: { uri },
+    });
+    const delivery = symbols.find(({ name }) => name === 'delivery');
+    assert.deepEqual(
+      delivery?.children?.map(({ name }) => name),
+      ['path', 'face', 'attack'],
+    );
+  });
+
+  it('answers links to the files that a record names', async () => {
+    const links = await session.connection.sendRequest<DocumentLink[]>('textDocument/documentLink', {
+      textDocument: { uri },
+    });
+    assert.deepEqual(
+      links.map(({ target }) => target),
+      ['file:///lessons/mira.student.yaml'],
+    );
+  });
+
+  it('answers quick fixes that name the version they are for', async () => {
+    const at = marked(record.replace('attack: 3', 'attack: $03')).position;
+    const actions = await session.connection.sendRequest<CodeAction[]>('textDocument/codeAction', {
+      textDocument: { uri },
+      range: { start: at, end: at },
+      context: { diagnostics: [] },
+    });
+    const [change] = actions.find(({ isPreferred }) => isPreferred)?.edit?.documentChanges ?? [];
+    assert.deepEqual(change && 'textDocument' in change && change.textDocument, { uri, version: 1 });
+    assert.ok(actions.some(({ title }) => title.startsWith('Accept bare-number')));
+  });
+
+  it('offers no quick fix to a client that asks for another kind of action', async () => {
+    const actions = await session.connection.sendRequest('textDocument/codeAction', {
+      textDocument: { uri },
+      range: everywhere,
+      context: { diagnostics: [], only: ['source.organizeImports'] },
+    });
+    assert.deepEqual(actions, []);
+  });
+
+  it('answers the page of a code, and null where there is no such code', async () => {
+    assert.match(
+      await session.connection.sendRequest<string>(explainRequest, { code: 'bare-number' }),
+      /^# /,
+    );
+    assert.equal(await session.connection.sendRequest(explainRequest, { code: 'no-such-code' }), null);
+  });
+
+  it('refuses an answer about a text that changed while a file was awaited', async () => {
+    await session.diagnostics('a.swing.yaml');
+    let release = (): void => {};
+    const held = new Promise<void>((resolve) => (release = resolve));
+    let asked = (): void => {};
+    const isAsked = new Promise<void>((resolve) => (asked = resolve));
+    session.slow(() => {
+      asked();
+      return held;
+    });
+    await session.touch('mira.student.yaml');
+    const answer = hover({ line: 3, character: 3 });
+    await isAsked;
+    await session.change('a.swing.yaml', `${record}# more\n`, 2);
+    release();
+    await assert.rejects(answer, { code: LSPErrorCodes.ContentModified });
+  });
+
+  it('stops when the client no longer wants the answer', async () => {
+    await session.diagnostics('a.swing.yaml');
+    const asked = new Promise<void>((resolve) =>
+      session.slow(() => {
+        resolve();
+        return new Promise((later) => setTimeout(later, 20));
+      }),
+    );
+    await session.touch('mira.student.yaml');
+    const source = new CancellationTokenSource();
+    const answer = hover({ line: 3, character: 3 }, source.token);
+    await asked;
+    source.cancel();
+    await assert.rejects(answer, { code: LSPErrorCodes.RequestCancelled });
+  });
+
+  it('answers nothing about a file that is not open', async () => {
+    uri = 'file:///lessons/other.swing.yaml';
+    assert.equal(await hover({ line: 0, character: 0 }), null);
+  });
+});

@@ -17,6 +17,11 @@ const sectionTitles: Readonly<Record<string, string>> = {
 export function writeReference(registry: Registry): string {
   const { source } = registry;
   const { checkpoints: atCheckpoints, ...sections } = source.quantities;
+  const names = Object.keys(registry.checkpoints) as Checkpoint[];
+  const everywhere = Object.entries(atCheckpoints).filter(([, entry]) => entry.at === 'all');
+  const elsewhere = Object.entries(atCheckpoints).flatMap(([path, entry]) =>
+    entry.at === 'all' ? [] : (entry.at ?? []).map((at) => [`checkpoints.${at}.${path}`, entry] as const),
+  );
   return [
     '<!-- Generated from schemas/quantities.yaml by `npx tsx build/generate.ts`; do not edit. -->',
     '',
@@ -25,7 +30,7 @@ export function writeReference(registry: Registry): string {
     'Every quantity that a record may hold, under the id that files, expressions and messages call it by. A bare number takes the unit given here. Where a quantity has two direction words, the first is the positive one, and a number without a word is taken as positive.',
     '',
     '- **Bounds** are what physics, anatomy or the Rules allow: a value outside is an error.',
-    '- **Practice** is what is seen on a lesson tee: a value outside is only information.',
+    '- **Practice** is what is seen on a lesson tee: a value outside is only information. Children and tall adults are included; the edges are judgement even where the trade agrees on the middle.',
     '- **Uncertainty** is one standard deviation, taken where neither the record nor the workspace says better: first by the method named after `by`, else by the [method for that dimension](#methods), else the first figure here. An estimate (`~`) doubles it.',
     '- **Mirrored** marks quantities whose left and right change places for a left-handed player in what they mean for the swing; they are always written as the player sees them.',
     '- Sources: “judgement” is ours and chosen to be wide; “common practice, no source” is what the trade holds; “from memory” was not looked up.',
@@ -39,24 +44,39 @@ export function writeReference(registry: Registry): string {
     '',
     'The id of each is `checkpoints.<checkpoint>.` with the key below.',
     '',
-    ...describe(Object.entries(atCheckpoints)),
+    ...meanings(registry, everywhere),
+    '',
+    ...table(
+      ['key', 'bounds', 'uncertainty'],
+      everywhere.map(([key, entry]) => [`\`${key}\``, bounds(entry), uncertainty(entry)]),
+    ),
     '',
     '### Practice at each checkpoint',
     '',
+    'A dash marks a checkpoint at which practice has nothing to say of the quantity.',
+    '',
     ...table(
-      ['key', 'unit', ...Object.keys(registry.checkpoints), 'source'],
-      Object.entries(atCheckpoints).map(([key, entry]) => [
+      ['key', 'unit', ...names.map((name) => name.replaceAll('_', ' ')), 'source'],
+      everywhere.map(([key, entry]) => [
         `\`${key}\``,
         entry.unit,
-        ...Object.keys(registry.checkpoints).map((c) => cell(entry, c as Checkpoint)),
+        ...names.map((name) => practiceAt(entry, name)),
         entry.practice.source,
       ]),
     ),
     '',
+    '### Only at some checkpoints',
+    '',
+    ...meanings(registry, elsewhere),
+    '',
+    ...figures(elsewhere),
+    '',
     ...Object.entries(sections).flatMap(([section, entries]) => [
       `## ${sectionTitles[section] ?? section}`,
       '',
-      ...describe(Object.entries(entries).map(([path, entry]) => [`${section}.${path}`, entry] as const)),
+      ...meanings(registry, withSection(section, entries)),
+      '',
+      ...figures(withSection(section, entries)),
       '',
     ]),
     '## Methods',
@@ -99,46 +119,67 @@ export function writeReference(registry: Registry): string {
   ].join('\n');
 }
 
-function describe(entries: readonly (readonly [string, SourceEntry])[]): readonly string[] {
+type Described = readonly (readonly [id: string, entry: SourceEntry])[];
+
+function withSection(section: string, entries: Readonly<Record<string, SourceEntry>>): Described {
+  return Object.entries(entries).map(([path, entry]) => [`${section}.${path}`, entry]);
+}
+
+function meanings(registry: Registry, entries: Described): readonly string[] {
   return table(
-    ['id', 'meaning', 'from', 'to', 'unit', 'directions', 'practice', 'bounds', 'uncertainty'],
+    ['id', 'meaning', 'from', 'to', 'unit', 'directions'],
     entries.map(([id, entry]) => [
       `\`${id}\``,
       `**${entry.title}.** ${entry.meaning}${entry.lateral === true ? ' Mirrored.' : ''}`,
       entry.from,
       entry.to,
       entry.unit === '' ? 'plain number' : entry.unit,
-      entry.directions === 'none' ? '–' : entry.directions,
-      practice(entry),
-      bounds(entry),
-      uncertainty(entry),
+      directions(registry, entry.directions),
     ]),
   );
 }
 
-function practice(entry: SourceEntry): string {
-  const { window, source } = entry.practice;
-  if (window !== undefined) return `${edges(window, entry.unit)}; ${source}`;
-  return 'by checkpoint, below';
+function figures(entries: Described): readonly string[] {
+  return table(
+    ['id', 'practice', 'bounds', 'uncertainty'],
+    entries.map(([id, entry]) => [`\`${id}\``, practice(entry), bounds(entry), uncertainty(entry)]),
+  );
 }
 
-function cell(entry: SourceEntry, checkpoint: Checkpoint): string {
-  const belongs = entry.at === 'all' || entry.at?.includes(checkpoint) === true;
-  if (!belongs) return '';
+function directions(registry: Registry, name: string): string {
+  const words = registry.directions[name] ?? [];
+  if (words.length === 0) return '–';
+  if (words[0]?.bearing !== undefined) return words.map(({ word }) => word).join(', ');
+  const ofSign = (sign: 1 | -1): string =>
+    words
+      .filter((word) => word.sign === sign)
+      .map(({ word }) => word)
+      .join(' or ');
+  return `${ofSign(1)} / ${ofSign(-1)}`;
+}
+
+function practice(entry: SourceEntry): string {
+  const { window, source, ...windows } = entry.practice;
+  const [only] = Object.values(windows);
+  const shown = window ?? only;
+  return shown === undefined ? '–' : `${edges(shown, entry.unit)} (${source})`;
+}
+
+function practiceAt(entry: SourceEntry, checkpoint: Checkpoint): string {
   const window = entry.practice[checkpoint];
   return window === undefined ? '–' : edges(window, '');
 }
 
 function bounds(entry: SourceEntry): string {
   const elsewhere = Object.entries(entry.bounds.at ?? {}).map(
-    ([checkpoint, range]) => `; at \`${checkpoint}\` ${edges(range.window, entry.unit)}, ${range.source}`,
+    ([checkpoint, { window, source }]) => `; at \`${checkpoint}\` ${edges(window, entry.unit)} (${source})`,
   );
-  return `${edges(entry.bounds.window, entry.unit)}; ${entry.bounds.source}${elsewhere.join('')}`;
+  return `${edges(entry.bounds.window, entry.unit)} (${entry.bounds.source})${elsewhere.join('')}`;
 }
 
 function uncertainty({ uncertainty: { otherwise, by, source }, unit }: SourceEntry): string {
-  const figures = Object.entries(by).map(([method, u]) => `; by ${method} ${u}`);
-  return `${withUnit(String(otherwise), unit)}${figures.join('')}${source === undefined ? '' : `; ${source}`}`;
+  const figures = Object.entries(by).map(([method, u]) => `, by ${method} ${u}`);
+  return `${withUnit(String(otherwise), unit)}${figures.join('')}${source === undefined ? '' : ` (${source})`}`;
 }
 
 function edges([min, max]: Edges, unit: string): string {

@@ -2,6 +2,7 @@
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import standaloneCode from 'ajv/dist/standalone/index.js';
 import { build } from 'esbuild';
+import { format } from 'prettier';
 import type { Schema } from './schemas/parts.ts';
 
 /** The module and its declarations; one exported function for each name in `schemas`. */
@@ -29,14 +30,14 @@ export async function compileValidators(
     legalComments: 'none',
     logLevel: 'silent',
   });
-  return { code: bundle.outputFiles[0]?.text ?? '', declarations: declare([...schemas.keys()]) };
+  return { code: bundle.outputFiles[0]?.text ?? '', declarations: await declare([...schemas.keys()]) };
 }
 
 const banner =
   'Generated from schemas/*.schema.json by `npx tsx build/generate.ts`: says whether a parsed file has the shape of its kind; do not edit.';
 
-function declare(names: readonly string[]): string {
-  return [
+function declare(names: readonly string[]): Promise<string> {
+  const lines = [
     `// ${banner}`,
     '',
     '/** One way in which the data leave the schema. */',
@@ -56,8 +57,8 @@ function declare(names: readonly string[]): string {
     '}',
     '',
     ...names.map((name) => `export const ${name}: Validate;`),
-    '',
-  ].join('\n');
+  ];
+  return format(lines.join('\n'), { parser: 'typescript', printWidth: 110, singleQuote: true });
 }
 
 const annotations = new Set(['description', 'title', '$comment', '$schema']);

@@ -55,8 +55,8 @@ const s = [
   'judgement: farther off the club would not reach both',
   'judgement: a long scrape',
   'judgement: soft ground or sand',
-  'no wood head is longer than 127 mm by the Rules (from memory); the hosel beyond it by judgement',
-  'no wood head is taller than 71 mm by the Rules (from memory); the edges beyond it by judgement',
+  'no wood head is longer than 127 mm by the Rules, from memory; the hosel beyond it by judgement',
+  'no wood head is taller than 71 mm by the Rules, from memory; the edges beyond it by judgement',
   'judgement: 80 m/s of club speed at 1.5',
   '(1 + e)/(1 + m/M) with e 0.87 and a head of 0.4 kg is 1.68',
   'beyond a right angle the ball would fly backward',
@@ -77,7 +77,7 @@ const s = [
   'judgement: from a child of four or five',
   'judgement: wide enough for everybody who can stand over a ball',
   'judgement: a face that still meets the ball',
-  'the shaft must lean at least 10° from upright by the Rules (from memory); the lower end by judgement',
+  'the shaft must lean at least 10° from upright by the Rules, from memory; the lower end by judgement',
   'Equipment Rules, part 2: 18 to 48 in except putters',
   'common practice, no source; children included',
   'judgement: half the lightest and twice the heaviest usual head',
@@ -97,7 +97,7 @@ const words = {
   below: [{ word: 'below', sign: 1 }, { word: 'above', sign: -1 }],
   face_across: [{ word: 'toward toe', sign: 1 }, { word: 'toe', sign: 1 }, { word: 'toward heel', sign: -1 }, { word: 'heel', sign: -1 }],
   face_height: [{ word: 'high', sign: 1 }, { word: 'low', sign: -1 }],
-  wind: [{ word: 'from ahead', sign: 1, bearing: 0 }, { word: 'from ahead left', sign: 1, bearing: 0.7853981633974483 }, { word: 'from left', sign: 1, bearing: 1.5707963267948966 }, { word: 'from behind left', sign: 1, bearing: 2.356194490192345 }, { word: 'from behind', sign: 1, bearing: 3.141592653589793 }, { word: 'from behind right', sign: 1, bearing: 3.9269908169872414 }, { word: 'from right', sign: 1, bearing: 4.71238898038469 }, { word: 'from ahead right', sign: 1, bearing: 5.497787143782138 }],
+  wind: [{ word: 'from ahead', sign: 1, bearing: 0 }, { word: 'from ahead left', sign: 1, bearing: 0.7853981633974483 }, { word: 'from left', sign: 1, bearing: 1.5707963267948966 }, { word: 'from behind left', sign: 1, bearing: 2.356194490192345 }, { word: 'from behind', sign: 1, bearing: 3.141592653589793 }, { word: 'from behind right', sign: 1, bearing: 3.9269908169872414 }, { word: 'from right', sign: 1, bearing: 4.71238898038469 }, { word: 'from ahead right', sign: 1, bearing: 5.497787143782138 }, { word: 'headwind', sign: 1, bearing: 0 }, { word: 'tailwind', sign: 1, bearing: 3.141592653589793 }],
 } satisfies Record<string, readonly DirectionWord[]>;
 
 const checkpointRows: readonly CheckpointRow[] = [
@@ -510,7 +510,7 @@ const plainRows: readonly PlainRow[] = [
     dimension: 'angle', unit: 'deg', decimals: 1,
     directions: [], lateral: false,
     bounds: r(0.08726646259971647, 1.5707963267948966, s[37]),
-    uncertainty: { otherwise: 0.06981317007977318, by: { eye: 0.08726646259971647, video: 0.05235987755982989, radar: 0.026179938779914945, 'motion capture': 0.017453292519943295 } },
+    uncertainty: { otherwise: 0.06981317007977318, by: { eye: 0.08726646259971647, video: 0.05235987755982989, radar: 0.026179938779914945, camera: 0.03490658503988659, 'motion capture': 0.017453292519943295 } },
     practice: r(0.6108652381980153, 1.3089969389957472, s[38]),
   },
   {
@@ -654,7 +654,7 @@ const plainRows: readonly PlainRow[] = [
     dimension: 'length', unit: 'm', decimals: 0,
     directions: [], lateral: false,
     bounds: r(0, 500, s[55]),
-    uncertainty: { otherwise: 6, by: { eye: 8, radar: 1.5, camera: 5, rangefinder: 2, pacing: 5, map: 4 } },
+    uncertainty: { otherwise: 6, by: { eye: 8, video: 6, tape: 0.3, radar: 1.5, camera: 5, rangefinder: 2, pacing: 4, map: 4 } },
     practice: r(3, 320, s[1]),
   },
   {
@@ -663,7 +663,7 @@ const plainRows: readonly PlainRow[] = [
     dimension: 'length', unit: 'm', decimals: 0,
     directions: [], lateral: false,
     bounds: r(0, 700, s[56]),
-    uncertainty: { otherwise: 7, by: { eye: 8, radar: 6, camera: 9, rangefinder: 2, pacing: 5, map: 4 } },
+    uncertainty: { otherwise: 7, by: { eye: 8, video: 7, tape: 0.3, radar: 6, camera: 9, rangefinder: 2, pacing: 4, map: 4 } },
     practice: r(3, 350, s[1]),
   },
   {
@@ -672,7 +672,7 @@ const plainRows: readonly PlainRow[] = [
     dimension: 'length', unit: 'm', decimals: 1,
     directions: words.side, lateral: true,
     bounds: r(-350, 350, s[57]),
-    uncertainty: { otherwise: 4, by: { eye: 4, radar: 1.5, camera: 4 } },
+    uncertainty: { otherwise: 4, by: { eye: 4, video: 4, tape: 0.5, radar: 1.5, camera: 4 } },
     practice: r(-50, 50, s[1]),
   },
   {
@@ -681,7 +681,7 @@ const plainRows: readonly PlainRow[] = [
     dimension: 'length', unit: 'm', decimals: 1,
     directions: words.side, lateral: true,
     bounds: r(-500, 500, s[58]),
-    uncertainty: { otherwise: 4, by: { eye: 4, radar: 1.5, camera: 4, rangefinder: 2, pacing: 3 } },
+    uncertainty: { otherwise: 4, by: { eye: 4, video: 4, tape: 0.3, radar: 1.5, camera: 4, rangefinder: 2, pacing: 2, map: 4 } },
     practice: r(-60, 60, s[1]),
   },
   {
@@ -690,7 +690,7 @@ const plainRows: readonly PlainRow[] = [
     dimension: 'length', unit: 'm', decimals: 1,
     directions: [], lateral: false,
     bounds: r(0, 150, s[59]),
-    uncertainty: { otherwise: 4, by: { eye: 6, radar: 0.8, camera: 2 } },
+    uncertainty: { otherwise: 4, by: { eye: 6, video: 4, radar: 0.8, camera: 2 } },
     practice: r(0, 50, s[1]),
   },
   {
@@ -717,7 +717,7 @@ const plainRows: readonly PlainRow[] = [
     dimension: 'temperature', unit: '°C', decimals: 0,
     directions: [], lateral: false,
     bounds: r(213.14999999999998, 333.15, s[61]),
-    uncertainty: { otherwise: 2, by: {} },
+    uncertainty: { otherwise: 2, by: { eye: 3, 'weather report': 2, thermometer: 1 } },
     practice: r(273.15, 313.15, s[1]),
   },
   {
@@ -780,7 +780,7 @@ const plainRows: readonly PlainRow[] = [
     dimension: 'angle', unit: 'deg', decimals: 1,
     directions: [], lateral: false,
     bounds: r(0, 1.4835298641951802, s[69]),
-    uncertainty: { otherwise: 0.017453292519943295, by: {} },
+    uncertainty: { otherwise: 0.017453292519943295, by: { eye: 0.08203047484373349, 'loft and lie gauge': 0.008726646259971648, specification: 0.017453292519943295 } },
     practice: r(0.12217304763960307, 1.117010721276371, s[1]),
   },
   {
@@ -789,7 +789,7 @@ const plainRows: readonly PlainRow[] = [
     dimension: 'angle', unit: 'deg', decimals: 1,
     directions: [], lateral: false,
     bounds: r(0.3490658503988659, 1.3962634015954636, s[70]),
-    uncertainty: { otherwise: 0.017453292519943295, by: {} },
+    uncertainty: { otherwise: 0.017453292519943295, by: { eye: 0.08203047484373349, 'loft and lie gauge': 0.008726646259971648, specification: 0.017453292519943295 } },
     practice: r(0.8726646259971648, 1.1868238913561442, s[1]),
   },
   {
@@ -798,7 +798,7 @@ const plainRows: readonly PlainRow[] = [
     dimension: 'length', unit: 'in', decimals: 2,
     directions: [], lateral: false,
     bounds: r(0.4572, 1.2192, s[71]),
-    uncertainty: { otherwise: 0.00635, by: { eye: 0.0381, tape: 0.00635, 'bending bar': 0.003048, specification: 0.00635 } },
+    uncertainty: { otherwise: 0.00635, by: { eye: 0.0381, tape: 0.00635, 'loft and lie gauge': 0.003048, specification: 0.00635 } },
     practice: r(0.5588, 1.1811, s[72]),
   },
   {
@@ -836,14 +836,14 @@ export const methods: readonly Method[] = [
   { name: 'alignment stick', meaning: 'a stick laid along the feet, the divot or the shoulders and read against the target line', uncertainty: { length: { u: 0.015, source: 'judgement' }, angle: { u: 0.026179938779914945, source: 'judgement' } } },
   { name: 'goniometer', meaning: 'a joint protractor held to the body', uncertainty: { angle: { u: 0.03490658503988659, source: 'judgement: twice the 0.7–1.1° found between photograph and goniometer, as landmarks move' } } },
   { name: 'inclinometer', meaning: 'a gravity angle gauge, such as a phone laid on the limb or the shaft', uncertainty: { angle: { u: 0.026179938779914945, source: 'judgement' } } },
-  { name: 'radar', meaning: 'a Doppler radar behind the player', uncertainty: { length: { u: 1.5, source: 'judgement' }, angle: { u: 0.017453292519943295, source: 'judgement' }, speed: { u: 0.5, source: 'judgement' }, rotation: { u: 15.707963267948966, source: 'judgement' }, time: { u: 0.05, source: 'judgement' }, ratio: { u: 0.02, source: 'judgement' } } },
-  { name: 'camera', meaning: 'high-speed cameras beside or above the ball that measure the strike', uncertainty: { length: { u: 0.002, source: 'judgement' }, angle: { u: 0.017453292519943295, source: 'judgement' }, speed: { u: 0.6, source: 'judgement' }, rotation: { u: 12.566370614359172, source: 'judgement' }, ratio: { u: 0.02, source: 'judgement' } } },
+  { name: 'radar', meaning: 'a Doppler radar behind the player', uncertainty: { speed: { u: 0.5, source: 'judgement' }, rotation: { u: 15.707963267948966, source: 'judgement' }, time: { u: 0.05, source: 'judgement' } } },
+  { name: 'camera', meaning: 'high-speed cameras beside or above the ball that measure the strike', uncertainty: { speed: { u: 0.6, source: 'judgement' }, rotation: { u: 12.566370614359172, source: 'judgement' } } },
   { name: 'motion capture', meaning: 'markers or sensors on body and club, followed in space', uncertainty: { length: { u: 0.01, source: 'judgement: markers on skin move more than the system errs' }, angle: { u: 0.03490658503988659, source: 'judgement: markers on skin move more than the system errs' }, speed: { u: 0.4, source: 'judgement' }, rotation: { u: 1.0471975511965976, source: 'judgement' }, time: { u: 0.003, source: 'judgement' }, ratio: { u: 0.15, source: 'judgement' } } },
   { name: 'pressure mat', meaning: 'a mat of pressure cells under the feet', uncertainty: { length: { u: 0.01, source: 'judgement' }, fraction: { u: 0.03, source: 'judgement' } } },
   { name: 'force plate', meaning: 'plates under the feet that measure the whole force', uncertainty: { length: { u: 0.005, source: 'judgement' }, fraction: { u: 0.01, source: 'judgement' } } },
   { name: 'ball mark', meaning: 'the mark that the ball leaves on the face, on tape, powder or spray', uncertainty: { length: { u: 0.002, source: 'common practice, no source' } } },
   { name: 'scale', meaning: 'a scale, or a pair of scales under the feet', uncertainty: { mass: { u: 0.5, source: 'common practice, no source' }, fraction: { u: 0.02, source: 'judgement' } } },
-  { name: 'bending bar', meaning: "a club maker's bench for loft and lie", uncertainty: { angle: { u: 0.008726646259971648, source: 'common practice, no source' }, length: { u: 0.003, source: 'common practice, no source' } } },
+  { name: 'loft and lie gauge', meaning: "a club maker's bench for loft and lie", uncertainty: { angle: { u: 0.008726646259971648, source: 'common practice, no source' }, length: { u: 0.003, source: 'common practice, no source' } } },
   { name: 'specification', meaning: 'the figure printed by the maker', uncertainty: { angle: { u: 0.017453292519943295, source: 'common practice, no source' }, length: { u: 0.005, source: 'common practice, no source' }, mass: { u: 0.003, source: 'common practice, no source' } } },
   { name: 'rangefinder', meaning: 'an optical or laser rangefinder', uncertainty: { length: { u: 1, source: 'common practice, no source' } } },
   { name: 'pacing', meaning: 'counted in steps', uncertainty: { length: { u: 4, source: 'judgement: about 3 % of 130 m' } } },

@@ -15,14 +15,7 @@ export const checkpoints = [
 export type Checkpoint = (typeof checkpoints)[number];
 
 export type Section =
-  | 'checkpoints'
-  | 'delivery'
-  | 'ground'
-  | 'strike'
-  | 'flight'
-  | 'conditions'
-  | 'student'
-  | 'club';
+  'checkpoints' | 'delivery' | 'ground' | 'strike' | 'flight' | 'conditions' | 'student' | 'club';
 
 /** A limit or a window in SI, with where it comes from. */
 export interface Range {

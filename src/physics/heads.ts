@@ -47,7 +47,7 @@ export const representativeHeads: Readonly<Record<HeadKind, RepresentativeHead>>
       mass: 0.204,
       inertia: inertia(5679, 4085, 2843),
       depth: 0.0423,
-      foot: { across: 0.001, height: 0.0029 },
+      foot: { across: 0, height: 0.0029 },
       bulge: 0.305,
       roll: 0.305,
       restitution: thinFace,
@@ -56,7 +56,8 @@ export const representativeHeads: Readonly<Record<HeadKind, RepresentativeHead>>
     restitutionUncertainty: 0.015,
     source:
       'a measured driver head (Proceedings 2020, 49(1):47, table 1): mass, centre of mass, diagonal of the inertia, ' +
-      'bulge; its products of inertia (733 and 530 g cm²) are left out; roll taken equal to the bulge; restitution at ' +
+      'bulge; its products of inertia (733 and 530 g cm²) and the 1 mm of its centre of mass to the side are left out, as ' +
+      'belonging to that one head; roll taken equal to the bulge; restitution at ' +
       'the rules’ limit of 0.822 at 48.77 m/s (R&A / USGA Equipment Rules, part 2) by judgement, which gives the 0.83 ' +
       'of that head at 46 m/s',
   },

@@ -38,7 +38,7 @@ export interface Launch {
   readonly start: number;
   /** Magnitude of the spin, rad/s. */
   readonly spin: number;
-  /** Tilt of the spin axis from level, rad; positive curves the ball to the right. */
+  /** Tilt of the spin axis from level, rad; positive curves the ball to the right; beyond ±π/2 with top spin. */
   readonly spinTilt: number;
   /** Ball speed / club speed. */
   readonly speedRatio: number;
@@ -202,7 +202,7 @@ function launchOf(impulse: Vector, delivery: Delivery, bodies: Bodies, ball: Bal
 function tiltOf(spin: Vector, start: number): number {
   const back = -(spin.x * Math.sin(start) + spin.y * Math.cos(start));
   const level = Math.hypot(spin.x, spin.y);
-  return norm(spin) > 0 ? Math.atan2(-spin.z, back < 0 ? -level : level) : 0;
+  return norm(spin) > 0 ? Math.atan2(0 - spin.z, back < 0 ? -level : level) : 0;
 }
 
 function restitutionOf(head: Head, normalSpeed: number): number {

@@ -135,7 +135,7 @@ describe('launch without gear effect (evaluated from Penner 2001 outside this pr
 describe('share of the face in the start direction', () => {
   const share = (kind: HeadKind, speed: number, loft: number) => {
     const turn = 0.01 * degree;
-    const { foot: _foot, ...head } = representativeHeads[kind].head;
+    const { head } = representativeHeads[kind];
     return strike({ speed, path: 0, attack: 0, face: turn, loft: loft * degree }, head)!.start / turn;
   };
   // Delivered lofts are judgement: 12° driver, 26° mid-iron, 46° wedge.

@@ -53,7 +53,7 @@ export function readRegistry(text: string): Registry {
       ),
     );
   return {
-    checkpoints: source.checkpoints as Registry['checkpoints'],
+    checkpoints: source.checkpoints,
     clubKinds: source.club_kinds,
     shapes: Object.entries(source.shapes).map(([word, { start, curve, large }]) => ({
       word,
@@ -85,11 +85,14 @@ function checkpointRow(path: string, entry: SourceEntry, directions: Registry['d
   for (const named of Object.keys({ ...windows, ...entry.bounds.at })) {
     if (!at.includes(named as Checkpoint)) throw new Error(`${path} does not belong to ${named}`);
   }
-  const practiceAt = Object.entries(windows).map(([c, edges]) => [
+  const practiceAt = Object.entries(windows).map(([c, edges]): [string, Range] => [
     c,
     range({ window: edges, source }, entry.unit),
   ]);
-  const boundsAt = Object.entries(entry.bounds.at ?? {}).map(([c, bounds]) => [c, range(bounds, entry.unit)]);
+  const boundsAt = Object.entries(entry.bounds.at ?? {}).map(([c, bounds]): [string, Range] => [
+    c,
+    range(bounds, entry.unit),
+  ]);
   return {
     ...shared(path, entry, directions),
     at,
@@ -114,7 +117,10 @@ function shared(path: string, entry: SourceEntry, directions: Registry['directio
   const words = entry.directions === 'none' ? [] : directions[entry.directions];
   if (words === undefined)
     throw new Error(`${path}: no set of direction words is called ${entry.directions}`);
-  const by = Object.entries(entry.uncertainty.by).map(([name, u]) => [name, differenceToSI(u, entry.unit)]);
+  const by = Object.entries(entry.uncertainty.by).map(([name, u]): [string, number] => [
+    name,
+    differenceToSI(u, entry.unit),
+  ]);
   return {
     path,
     title: entry.title,

@@ -36,23 +36,28 @@ export function expand(
 }
 
 function atCheckpoint(row: CheckpointRow, checkpoint: Checkpoint): Quantity {
-  const { path, at: _at, practiceAt, boundsAt, ...shared } = row;
   return {
-    ...shared,
-    id: `checkpoints.${checkpoint}.${path}`,
+    ...shared(row),
+    id: `checkpoints.${checkpoint}.${row.path}`,
     section: 'checkpoints',
     checkpoint,
-    key: lastKey(path),
-    practice: practiceAt[checkpoint],
-    bounds: boundsAt[checkpoint] ?? row.bounds,
+    practice: row.practiceAt[checkpoint],
+    bounds: row.boundsAt[checkpoint] ?? row.bounds,
   };
 }
 
 function plain(row: PlainRow): Quantity {
-  const { path, ...shared } = row;
-  return { ...shared, id: `${row.section}.${path}`, key: lastKey(path) };
+  return {
+    ...shared(row),
+    id: `${row.section}.${row.path}`,
+    section: row.section,
+    practice: row.practice,
+    bounds: row.bounds,
+  };
 }
 
-function lastKey(path: string): string {
-  return path.slice(path.lastIndexOf('.') + 1);
+function shared(row: QuantityRow): Omit<Quantity, 'id' | 'section' | 'practice' | 'bounds'> {
+  const { path, title, meaning, from, to, dimension, unit, decimals, directions, lateral, uncertainty } = row;
+  const key = path.slice(path.lastIndexOf('.') + 1);
+  return { key, title, meaning, from, to, dimension, unit, decimals, directions, lateral, uncertainty };
 }

@@ -65,7 +65,15 @@ export interface StatedFault {
 export interface Goal {
   readonly shape: Located<string> | undefined;
   /** By flight key (`start`, `finish`, `carry`, …): a number or a window. */
-  readonly targets: ReadonlyMap<string, { readonly quantity: Quantity; readonly target: Measure | Window; readonly keySpan: Span; readonly span: Span }>;
+  readonly targets: ReadonlyMap<
+    string,
+    {
+      readonly quantity: Quantity;
+      readonly target: Measure | Window;
+      readonly keySpan: Span;
+      readonly span: Span;
+    }
+  >;
   readonly span: Span;
 }
 
@@ -147,7 +155,10 @@ export interface TemplateFile extends DocumentBase {
 
 export interface FaultFile extends DocumentBase {
   readonly kind: 'faults';
-  readonly faults: ReadonlyMap<string, { readonly id: Located<string>; readonly title: string | undefined; readonly span: Span }>;
+  readonly faults: ReadonlyMap<
+    string,
+    { readonly id: Located<string>; readonly title: string | undefined; readonly span: Span }
+  >;
   /** Another fault book that this one extends. */
   readonly extends: Located<string> | undefined;
 }
@@ -168,4 +179,5 @@ export interface WorkspaceFile extends DocumentBase {
   readonly methods: ReadonlyMap<string, import('../registry/quantity.ts').Method>;
 }
 
-export type SwingwrightDocument = SwingRecord | StudentFile | TemplateFile | FaultFile | ReviewFile | WorkspaceFile;
+export type SwingwrightDocument =
+  SwingRecord | StudentFile | TemplateFile | FaultFile | ReviewFile | WorkspaceFile;

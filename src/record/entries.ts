@@ -1,0 +1,23 @@
+// Collects the entries below a section by their full ids; keys that the registry does not know are left to the schema.
+import { findQuantity } from '../registry/registry.ts';
+import type { Entry } from './document.ts';
+import { readEntry, type Reader } from './entry.ts';
+import { valueAt, type Tree } from './tree.ts';
+
+export function readSection(tree: Tree, section: string, entries: Map<string, Entry>, reader: Reader): void {
+  const below = valueAt(tree, section);
+  if (below !== undefined) readEntries(below, section, entries, reader);
+}
+
+/** The entries of this mapping and of the mappings below it; `prefix` is the id of the place. */
+export function readEntries(tree: Tree, prefix: string, entries: Map<string, Entry>, reader: Reader): void {
+  if (tree.kind !== 'map') return;
+  for (const pair of tree.pairs.values()) {
+    // A dotted key would look like an id that belongs further down.
+    if (pair.key.includes('.')) continue;
+    const id = `${prefix}.${pair.key}`;
+    const quantity = findQuantity(id);
+    if (quantity !== undefined) entries.set(id, readEntry(pair, quantity, reader));
+    else readEntries(pair.value, id, entries, reader);
+  }
+}

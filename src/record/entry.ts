@@ -1,0 +1,164 @@
+// Reads what stands after a quantity's key: short form, long form, or a list of either; knows no kind of file.
+import type { Measure, Notation, Parsed, ParseOptions, Problem, Span, Window } from '../measure/measure.ts';
+import { parseLongForm, type PlacedText } from '../measure/long-form.ts';
+import { parseMeasure } from '../measure/parse.ts';
+import { quote } from '../measure/quote.ts';
+import type { Quantity } from '../registry/quantity.ts';
+import type { Entry, Reading } from './document.ts';
+import { noValue } from './no-value.ts';
+import { isEmpty, valueAt, type MapTree, type Pair, type ScalarTree, type Tree } from './tree.ts';
+import { wordsAt } from './word.ts';
+
+/** What every reader of a file carries along: where problems go, and the methods that may stand after `by`. */
+export interface Reader {
+  readonly problems: Problem[];
+  readonly methods: readonly string[];
+}
+
+export function readEntry(pair: Pair, quantity: Quantity, reader: Reader): Entry {
+  const { keySpan, value } = pair;
+  const items = value.kind === 'list' ? value.items : [value];
+  const readings = items.flatMap((item) => readReading(item, pair, quantity, reader) ?? []);
+  return { id: quantity.id, quantity, readings, keySpan, valueSpan: value.span };
+}
+
+/** A window or a number that is aimed at, from the short form or from the mapping's `key`. */
+export function readTarget(
+  pair: Pair,
+  key: 'value' | 'window',
+  notation: Notation,
+  reader: Reader,
+): Measure | Window | undefined {
+  const { value } = pair;
+  const scalar = value.kind === 'map' ? valueAt(value, key) : value;
+  if (scalar === undefined) {
+    reader.problems.push(noValue(pair.keySpan, pair.key));
+    return undefined;
+  }
+  if (scalar.kind !== 'scalar') return undefined;
+  if (isEmpty(scalar)) return undefined;
+  return readScalar(
+    scalar,
+    notation,
+    { window: key === 'value' ? 'also' : 'only', methods: reader.methods },
+    reader,
+  );
+}
+
+function readReading(tree: Tree, pair: Pair, quantity: Quantity, reader: Reader): Reading | undefined {
+  if (tree.kind === 'list') return undefined;
+  if (tree.kind === 'map') return readLongForm(tree, pair, quantity, reader);
+  if (isEmpty(tree)) return undefined;
+  const measure = readScalar(tree, quantity, { window: 'no', methods: reader.methods }, reader);
+  if (measure?.kind !== 'measure') return undefined;
+  return { measure, doubtful: false, note: undefined, seen: undefined, form: 'short', span: tree.span };
+}
+
+function readScalar(
+  scalar: ScalarTree,
+  notation: Notation,
+  options: ParseOptions,
+  reader: Reader,
+): Measure | Window | undefined {
+  // The schema says that `true` is no measurement.
+  if (typeof scalar.plain === 'boolean') return undefined;
+  if (isOddNumber(scalar.source)) {
+    reader.problems.push(oddNumber(scalar.source, scalar.span));
+    return undefined;
+  }
+  return place(parseMeasure(scalar.source, notation, options), moverOf(scalar), notation, reader);
+}
+
+function readLongForm(tree: MapTree, pair: Pair, quantity: Quantity, reader: Reader): Reading | undefined {
+  if (!tree.pairs.has('value')) reader.problems.push(noValue(pair.keySpan, pair.key));
+  const value = scalarAt(tree, 'value');
+  const isOdd = value !== undefined && isOddNumber(value.source);
+  if (isOdd) reader.problems.push(oddNumber(value.source, value.span));
+  const isReadable = value !== undefined && typeof value.plain !== 'boolean' && !isOdd;
+  const parts = [isReadable ? value : undefined, scalarAt(tree, 'give_or_take'), scalarAt(tree, 'by')];
+  const [placedValue, giveOrTake, by] = parts.map((part, index) => placedText(part, index));
+  const parsed = parseLongForm({ value: placedValue, giveOrTake, by }, quantity, reader.methods);
+  const move = (span: Span): Span => {
+    const part = parts[Math.floor(span.start / virtualRoom)];
+    const base = Math.floor(span.start / virtualRoom) * virtualRoom;
+    return part === undefined
+      ? pair.keySpan
+      : moverOf(part)({ start: span.start - base, end: span.end - base });
+  };
+  const measure = place(parsed, move, quantity, reader);
+  if (measure?.kind !== 'measure') return undefined;
+  return {
+    measure,
+    doubtful: valueAt(tree, 'doubtful')?.plain === true,
+    note: wordsAt(tree, 'note'),
+    seen: wordsAt(tree, 'seen'),
+    form: 'long',
+    span: tree.span,
+  };
+}
+
+/** Each part of a long form is parsed as if it stood in a room of its own, so that a span tells whose it is. */
+const virtualRoom = 2 ** 24;
+
+function placedText(scalar: ScalarTree | undefined, index: number): PlacedText | undefined {
+  return scalar === undefined ? undefined : { text: scalar.source, offset: index * virtualRoom };
+}
+
+/** Takes a span in the scalar's own text to the document; to the whole scalar where the two differ. */
+function moverOf({ offset, span }: ScalarTree): (inner: Span) => Span {
+  if (offset === undefined) return () => span;
+  return ({ start, end }) => ({ start: start + offset, end: end + offset });
+}
+
+function place(
+  { value, problems }: Parsed,
+  move: (span: Span) => Span,
+  notation: Notation,
+  reader: Reader,
+): Measure | Window | undefined {
+  for (const problem of problems) {
+    const related = problem.related?.map((other) => ({ ...other, span: move(other.span) }));
+    reader.problems.push({ ...problem, span: move(problem.span), ...(related && { related }) });
+  }
+  if (value === undefined) return undefined;
+  const spans = Object.fromEntries(
+    Object.entries(value.spans).map(([part, span]) => [part, move(span as Span)]),
+  );
+  const placed = { ...value, spans } as unknown as Measure | Window;
+  if (value.unit === undefined && notation.dimension !== 'ratio')
+    reader.problems.push(bareNumber(placed, notation));
+  return placed;
+}
+
+function bareNumber(value: Measure | Window, { unit }: Notation): Problem {
+  const { spans } = value;
+  const span =
+    'number' in spans
+      ? spans.number
+      : { start: Math.min(spans.from.start, spans.to.start), end: Math.max(spans.from.end, spans.to.end) };
+  return {
+    code: 'bare-number',
+    span,
+    found: 'a number without a unit',
+    expected: `a unit; it is read in ${quote(unit)}`,
+  };
+}
+
+/** What YAML takes for a number and a coach does not: hexadecimal, octal, infinite, none at all. */
+function isOddNumber(source: string): boolean {
+  return /^[-+]?(?:0[xo][0-9a-fA-F]+|\.inf|\.Inf|\.INF)$|^\.(?:nan|NaN|NAN)$/.test(source);
+}
+
+function oddNumber(source: string, span: Span): Problem {
+  return {
+    code: 'unreadable-measure',
+    span,
+    found: quote(source),
+    expected: 'a decimal number, such as `7.5`',
+  };
+}
+
+function scalarAt(tree: MapTree, key: string): ScalarTree | undefined {
+  const value = valueAt(tree, key);
+  return value?.kind === 'scalar' ? value : undefined;
+}

@@ -1,0 +1,20 @@
+// Says where a key waits for its value; knows nothing of what the keys mean.
+import type { Problem, Span } from '../measure/measure.ts';
+import { quote } from '../measure/quote.ts';
+import { isEmpty, type Tree } from './tree.ts';
+
+export function noValue(span: Span, key: string): Problem {
+  return {
+    code: 'no-value-yet',
+    span,
+    found: `no value for ${quote(key)} yet`,
+    expected: 'one when it is known',
+  };
+}
+
+/** Every empty place of the tree, below whatever key; `name` is the key above. */
+export function findEmpty(tree: Tree, problems: Problem[], name = ''): void {
+  if (tree.kind === 'map') for (const { key, value } of tree.pairs.values()) findEmpty(value, problems, key);
+  else if (tree.kind === 'list') for (const item of tree.items) findEmpty(item, problems, name);
+  else if (isEmpty(tree)) problems.push(noValue(tree.span, name));
+}

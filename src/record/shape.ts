@@ -1,0 +1,201 @@
+// Holds a tree against the schema of its kind and says in our own words, at the very key or value, where it differs.
+import type { Problem, Span } from '../measure/measure.ts';
+import { findNearest } from '../measure/nearest.ts';
+import { quote, quoteList } from '../measure/quote.ts';
+import { quantities } from '../registry/generated.ts';
+import type { FileKind } from './document.ts';
+import { keysAt } from './known-keys.ts';
+import type { MapTree, Tree } from './tree.ts';
+import {
+  validateFaults,
+  validateReview,
+  validateStudent,
+  validateSwing,
+  validateTemplate,
+  validateWorkspace,
+  type ShapeError,
+  type Validate,
+} from './validators.generated.js';
+
+const validators: Readonly<Record<FileKind, Validate>> = {
+  swing: validateSwing,
+  student: validateStudent,
+  template: validateTemplate,
+  faults: validateFaults,
+  review: validateReview,
+  workspace: validateWorkspace,
+};
+
+/** The key that holds the format version, by kind of file. */
+export const versionKeys: Readonly<Record<FileKind, string>> = {
+  swing: 'swing',
+  student: 'student',
+  template: 'template',
+  faults: 'faults',
+  review: 'review',
+  workspace: 'swingwright',
+};
+
+const mostProblems = 200;
+
+export function checkShape(kind: FileKind, tree: Tree): readonly Problem[] {
+  const validate = validators[kind];
+  if (validate(tree.plain)) return [];
+  return (validate.errors ?? []).slice(0, mostProblems).flatMap((error) => {
+    const place = placeOf(tree, pointerParts(error.instancePath));
+    const problem = place && problemOf(error, place, kind);
+    return problem === undefined ? [] : [problem];
+  });
+}
+
+type Path = readonly (string | number)[];
+
+interface Place {
+  readonly tree: Tree;
+  readonly path: Path;
+}
+
+function problemOf(error: ShapeError, { tree, path }: Place, kind: FileKind): Problem | undefined {
+  switch (error.keyword) {
+    case 'additionalProperties':
+      return tree.kind === 'map'
+        ? unknownKey(String(error.params.additionalProperty), tree, path, kind)
+        : undefined;
+    case 'required':
+      return missingKey(String(error.params.missingProperty), tree);
+    case 'type':
+      return wrongShape(tree, ([] as string[]).concat(error.params.type as string | string[]), path, kind);
+    case 'enum':
+      return unknownWord(tree, wordsOf(error.params.allowedValues), path, kind);
+    case 'pattern':
+      return unknownWord(tree, String(error.params.pattern).slice(2, -2).split('|'), path, kind);
+    case 'minimum':
+    case 'exclusiveMinimum': {
+      const bound = `${error.keyword === 'minimum' ? 'a number of at least' : 'a number above'} ${String(error.params.limit)}`;
+      return { code: 'number-out-of-range', span: tree.span, found: written(tree), expected: bound };
+    }
+  }
+}
+
+function unknownKey(key: string, tree: MapTree, path: Path, kind: FileKind): Problem | undefined {
+  const pair = tree.pairs.get(key);
+  if (pair === undefined) return undefined;
+  const known = keysAt(kind, path) ?? [];
+  const free = known.filter((name) => !tree.pairs.has(name));
+  const nearest = findNearest(key, free);
+  return {
+    code: 'unknown-key',
+    span: pair.keySpan,
+    found: `the key ${quote(key)}`,
+    expected: homeOf(key, path, kind) ?? (free.length > 0 ? quoteList(free) : 'no further key here'),
+    ...(nearest === undefined ? {} : { nearest }),
+  };
+}
+
+/** Where a quantity's key belongs that stands at the wrong place; undefined where it is no quantity's. */
+function homeOf(key: string, path: Path, kind: FileKind): string | undefined {
+  if (kind !== 'swing' && kind !== 'template') return undefined;
+  const homes = new Set<string>();
+  for (const { id, key: known, section } of quantities) {
+    if (known !== key || section === 'student' || section === 'club') continue;
+    homes.add(id.split('.').slice(0, -1).join('.'));
+  }
+  homes.delete(path.join('.'));
+  if (homes.size === 0) return undefined;
+  if (homes.size > 3) return `it under one of the checkpoints (${quoteList([...homes])})`;
+  return `it under ${quoteList([...homes])}`;
+}
+
+function missingKey(key: string, tree: Tree): Problem {
+  const first = tree.kind === 'map' ? [...tree.pairs.values()][0]?.keySpan : undefined;
+  return {
+    code: 'missing-key',
+    span: first ?? { start: tree.span.start, end: tree.span.start },
+    found: `no ${quote(key)}`,
+    expected: `the version of the format, ${quote(`${key}: 1`)}, in the first line`,
+  };
+}
+
+function unknownWord(tree: Tree, words: readonly string[], path: Path, kind: FileKind): Problem {
+  if (path.length === 1 && path[0] === versionKeys[kind])
+    return {
+      code: 'unsupported-version',
+      span: tree.span,
+      found: `version ${written(tree)} of the format`,
+      expected: quoteList(words),
+    };
+  if (tree.kind !== 'scalar')
+    return { code: 'wrong-shape', span: firstLineOf(tree), found: written(tree), expected: quoteList(words) };
+  const nearest = findNearest(tree.source, words);
+  return {
+    code: 'unknown-word',
+    span: tree.span,
+    found: written(tree),
+    expected: quoteList(words),
+    ...(nearest === undefined ? {} : { nearest }),
+  };
+}
+
+function wrongShape(tree: Tree, types: readonly string[], path: Path, kind: FileKind): Problem | undefined {
+  // What is written as a date is looked at where dates are read.
+  if (kind === 'swing' && path.length === 1 && path[0] === 'date' && tree.kind === 'scalar') return undefined;
+  return { code: 'wrong-shape', span: firstLineOf(tree), found: written(tree), expected: shapesOf(types) };
+}
+
+function shapesOf(types: readonly string[]): string {
+  const isMeasure = types.includes('number') && types.includes('object');
+  if (isMeasure) return 'a measurement, such as `47 cm`';
+  const words = types.flatMap((type) => typeWords[type] ?? []);
+  // Where free words may stand, a number is taken as words.
+  const shown = types.includes('string') ? words.filter((word) => word !== typeWords.number) : words;
+  return shown.join(' or ');
+}
+
+const typeWords: Readonly<Record<string, string>> = {
+  string: 'words',
+  number: 'a number',
+  boolean: '`true` or `false`',
+  object: 'a mapping (keys with values)',
+  array: 'a list',
+};
+
+function written(tree: Tree): string {
+  if (tree.kind === 'map') return 'a mapping (keys with values)';
+  return tree.kind === 'list' ? 'a list' : quote(tree.source);
+}
+
+/** A mapping or a list of several lines is pointed at where it begins. */
+function firstLineOf(tree: Tree): Span {
+  if (tree.kind === 'scalar') return tree.span;
+  const first = tree.kind === 'map' ? [...tree.pairs.values()][0]?.keySpan : tree.items[0]?.span;
+  const { start, end } = tree.span;
+  const isInBrackets = first === undefined || first.start > start;
+  return isInBrackets ? { start, end } : { start, end: Math.min(end, first.end) };
+}
+
+function wordsOf(allowed: unknown): readonly string[] {
+  return (allowed as readonly unknown[]).filter((word) => word !== null).map(String);
+}
+
+function pointerParts(pointer: string): readonly string[] {
+  return pointer
+    .split('/')
+    .slice(1)
+    .map((part) => part.replaceAll('~1', '/').replaceAll('~0', '~'));
+}
+
+function placeOf(root: Tree, pointer: readonly string[]): Place | undefined {
+  let tree: Tree | undefined = root;
+  const path: (string | number)[] = [];
+  for (const part of pointer) {
+    path.push(tree.kind === 'list' ? Number(part) : part);
+    tree =
+      tree.kind === 'map'
+        ? tree.pairs.get(part)?.value
+        : tree.kind === 'list'
+          ? tree.items[Number(part)]
+          : undefined;
+    if (tree === undefined) return undefined;
+  }
+  return { tree, path };
+}

@@ -1,0 +1,102 @@
+// Reads the workspace file from its tree: coverage, how loud each finding is, how good each method is; knows no record.
+import { parseLongForm } from '../measure/long-form.ts';
+import type { Dimension, Problem, Span } from '../measure/measure.ts';
+import { quote } from '../measure/quote.ts';
+import { siUnits } from '../measure/unit-table.ts';
+import type { Method } from '../registry/quantity.ts';
+import { findMethod } from '../registry/registry.ts';
+import type { SeverityName, WorkspaceFile } from './document.ts';
+import type { Reader } from './entry.ts';
+import { isEmpty, valueAt, type ScalarTree, type Tree } from './tree.ts';
+import { wordsAt } from './word.ts';
+
+export type WorkspaceParts = Omit<WorkspaceFile, 'text' | 'problems' | 'silences' | 'outline'>;
+
+const severityNames: readonly string[] = [
+  'error',
+  'warning',
+  'information',
+  'hint',
+  'off',
+] satisfies SeverityName[];
+
+export function readWorkspace(tree: Tree, reader: Reader): WorkspaceParts {
+  return {
+    kind: 'workspace',
+    coverage: readCoverage(valueAt(tree, 'coverage')),
+    severities: readSeverities(valueAt(tree, 'severities')),
+    methods: readMethods(valueAt(tree, 'methods'), reader),
+  };
+}
+
+function readCoverage(tree: Tree | undefined): number {
+  const value = tree?.plain;
+  return typeof value === 'number' && Number.isFinite(value) && value > 0 ? value : 1;
+}
+
+function readSeverities(tree: Tree | undefined): WorkspaceParts['severities'] {
+  const severities = new Map<string, { severity: SeverityName; keySpan: Span }>();
+  if (tree?.kind !== 'map') return severities;
+  for (const { key, keySpan, value } of tree.pairs.values()) {
+    if (value.kind !== 'scalar' || !severityNames.includes(value.source)) continue;
+    severities.set(key, { severity: value.source as SeverityName, keySpan });
+  }
+  return severities;
+}
+
+function readMethods(tree: Tree | undefined, reader: Reader): ReadonlyMap<string, Method> {
+  const methods = new Map<string, Method>();
+  if (tree?.kind !== 'map') return methods;
+  for (const { key, value } of tree.pairs.values()) {
+    const meaning = wordsAt(value, 'meaning') ?? findMethod(key)?.meaning ?? '';
+    methods.set(key, {
+      name: key,
+      meaning,
+      uncertainty: readUncertainties(valueAt(value, 'uncertainty'), reader),
+    });
+  }
+  return methods;
+}
+
+function readUncertainties(tree: Tree | undefined, reader: Reader): Method['uncertainty'] {
+  const figures: Partial<Record<Dimension, { u: number; source: string }>> = {};
+  if (tree?.kind !== 'map') return figures;
+  for (const { key, value } of tree.pairs.values()) {
+    if (!isDimension(key) || value.kind !== 'scalar' || isEmpty(value)) continue;
+    const u = readFigure(value, key, reader);
+    if (u !== undefined) figures[key] = { u, source: 'the workspace file' };
+  }
+  return figures;
+}
+
+function isDimension(key: string): key is Dimension {
+  return Object.hasOwn(siUnits, key);
+}
+
+/** One standard uncertainty in SI; a difference where the dimension is temperature. */
+function readFigure(scalar: ScalarTree, dimension: Dimension, reader: Reader): number | undefined {
+  const { source, span } = scalar;
+  if (dimension !== 'ratio' && typeof scalar.plain === 'number') {
+    reader.problems.push(withoutUnit(source, span, dimension));
+    return undefined;
+  }
+  const notation = { dimension, unit: siUnits[dimension], directions: [], decimals: 2 };
+  const form = {
+    value: { text: '0', offset: 0 },
+    giveOrTake: { text: source, offset: scalar.offset ?? 0 },
+    by: undefined,
+  };
+  const { value, problems } = parseLongForm(form, notation, reader.methods);
+  for (const problem of problems)
+    reader.problems.push(scalar.offset === undefined ? { ...problem, span } : problem);
+  return value?.kind === 'measure' ? value.stated : undefined;
+}
+
+function withoutUnit(source: string, span: Span, dimension: Dimension): Problem {
+  return {
+    code: 'unreadable-measure',
+    span,
+    found: `${quote(source)} without a unit`,
+    expected: `a number and a unit of ${dimension}`,
+  };
+}

@@ -1,9 +1,10 @@
 // Where the comment that accepts a finding goes; knows only how the comment is written, not what the finding means.
 import { lineTableOf, rangeOf, type LineTable } from '../analysis/positions.ts';
 import type { Analysis, Finding } from '../analysis/result.ts';
+import { findCheck } from '../checks/table.ts';
 import { parseDocument } from '../record/parse.ts';
 import { methodNames } from '../registry/registry.ts';
-import { lineText } from './places.ts';
+import { holds, lineText, offsetAt } from './places.ts';
 import type { TextRange } from './shapes.ts';
 
 /** A comment in three parts, so that an editor can put the cursor on the reason. */
@@ -25,13 +26,13 @@ const reason = 'say why';
 /** The comment and its place; undefined where the text there cannot hold a comment (inside a text of several lines). */
 export function findAcceptance(analysis: Analysis, finding: Finding): Acceptance | undefined {
   const { text, silences } = analysis.document;
+  if (findCheck(finding.code)?.lasting === true) return undefined;
   const table = lineTableOf(text);
   const line = finding.range.start.line;
-  const taken = silences.some((silence) => silence.line === line);
-  const places = [
-    ...(taken ? [] : [lineAbove(table, line, finding.code)]),
-    endOfLine(table, line, finding.code),
-  ];
+  // What is found in an accepting comment is to be mended there, not accepted in turn.
+  const start = offsetAt(table, finding.range.start);
+  if (silences.some(({ span }) => holds(span, start))) return undefined;
+  const places = [lineAbove(table, line, finding.code), endOfLine(table, line, finding.code)];
   const place = places.find((candidate) => isRead(analysis, finding, candidate));
   if (place === undefined) return undefined;
   return {

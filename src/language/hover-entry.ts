@@ -32,6 +32,11 @@ export function hoverOnEntry(analysis: Analysis, offset: number): Remark | undef
   };
 }
 
+/** "**Shaft lean** at impact". */
+export function titleOf({ title, checkpoint }: Quantity): string {
+  return `**${title}**${checkpoint === undefined ? '' : ` at ${checkpoint.replaceAll('_', ' ')}`}`;
+}
+
 /** One sentence of meaning, and where the measure is taken. */
 export function describe({ meaning, from, to }: Quantity): string[] {
   return [meaning, ...(from === '' || to === '' ? [] : [`Measured from ${from} to ${to}.`])];
@@ -40,7 +45,8 @@ export function describe({ meaning, from, to }: Quantity): string[] {
 /** The value in the unit shown and in a second one: "9.0 deg forward ± 1.5 deg = 0.157 rad". */
 export function inTwoUnits(quantity: Quantity, value: number, u: number | null): string {
   const other = secondUnit(quantity);
-  const second = other === undefined ? '' : ` = ${showValue(quantity, value, null, other)}`;
+  // The second value is rounded like the first, but its uncertainty need not be said again.
+  const second = other === undefined ? '' : ` = ${showValue(quantity, value, u, other).split(' ± ')[0]}`;
   return `${showValue(quantity, value, u)}${second}`;
 }
 
@@ -52,7 +58,7 @@ export function practice(quantity: Quantity): string {
 }
 
 function headline({ quantity, readings }: Entry, value: Pick<Value, 'value' | 'u'> | undefined): string {
-  const title = `**${quantity.title}**`;
+  const title = titleOf(quantity);
   if (value !== undefined) return `${title}: ${inTwoUnits(quantity, value.value, value.u)}`;
   return readings.length === 0 ? `${title}: no value yet; a bare number is read in ${quantity.unit}` : title;
 }

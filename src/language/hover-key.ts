@@ -6,6 +6,7 @@ import { checkpoints, type Checkpoint } from '../registry/quantity.ts';
 import { findQuantity } from '../registry/registry.ts';
 import type { Remark } from './hover.ts';
 import { holds } from './places.ts';
+import { list, nameOf } from './words.ts';
 
 /** Where in the swing each checkpoint is; plain descriptions. */
 const checkpointMeanings: Readonly<Record<Checkpoint, string>> = {
@@ -28,6 +29,9 @@ const sectionMeanings: Readonly<Record<string, string>> = {
   strike: 'Where on the face the ball was met, from the centre of the face.',
   flight: 'What the ball did.',
 };
+
+/** So that what is computed is not crowded out by what is not. */
+const mostMissing = 4;
 
 export function hoverOnKey(analysis: Analysis, offset: number): Remark | undefined {
   const { document } = analysis;
@@ -57,12 +61,18 @@ function sectionRemark(
     if (value.kind !== 'derived' || quantity === undefined || !value.id.startsWith(`${prefix}.`)) return [];
     return [`${quantity.title}: ${showValue(quantity, value.value, value.u)}`];
   });
+  const missing = [...(derivation?.missing.values() ?? [])].flatMap(({ id, needs }) => {
+    const quantity = findQuantity(id);
+    if (quantity === undefined || needs.length === 0 || !id.startsWith(`${prefix}.`)) return [];
+    return [`${quantity.title}: would take ${list(needs.map(nameOf), 4)}`];
+  });
   return {
     span: node.nameSpan,
     lines: [
       `**${title[0]!.toUpperCase()}${title.slice(1)}**`,
       meaning,
-      ...(derived.length === 0 ? [] : ['Computed from the entries:', ...derived]),
+      ...(derived.length === 0 ? [] : ['*Computed from the entries*', ...derived]),
+      ...(missing.length === 0 ? [] : ['*Not computed yet*', ...missing.slice(0, mostMissing)]),
     ],
   };
 }

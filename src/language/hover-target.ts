@@ -5,7 +5,7 @@ import { secondUnit, showValue, showWindow } from '../measure/show.ts';
 import { findQuantity } from '../registry/registry.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { goalsOf, windowsOf } from './entries.ts';
-import { describe, practice } from './hover-entry.ts';
+import { describe, practice, titleOf } from './hover-entry.ts';
 import type { Remark } from './hover.ts';
 import { holds } from './places.ts';
 
@@ -66,7 +66,7 @@ function aimsOf({ document }: Analysis): Aim[] {
 }
 
 function headline(quantity: Quantity, target: Measure | Window | undefined, word: string): string {
-  const title = `**${quantity.title}**`;
+  const title = titleOf(quantity);
   if (target === undefined) return title;
   const show = (unit?: string): string =>
     target.kind === 'window'

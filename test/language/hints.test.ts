@@ -61,13 +61,17 @@ describe('hints', () => {
     assert.deepEqual(hintsIn('swing: 1\ndelivery:\n  face: 1 deg right\n', 'faceToPath'), []);
   });
 
-  it('give the low point that the divot leads to expect', () => {
-    const text =
-      'swing: 1\ndelivery:\n  attack: 4 deg down\nground:\n  divot: { starts: 1 cm ahead, length: 12 cm, depth: 8 mm }\n';
+  it('give the low point that the arc leads to expect, behind the attack', () => {
+    // R · sin 4° / sin 58° = 1.5 m · 0.069756 / 0.848048 = 12.3 cm; half a degree of attack alone is 1.5 cm.
+    const text = `swing: 1
+delivery:
+  attack: 4 deg down ± 0.5 deg
+  arc: { radius: 1.5 m ± 5 cm, inclination: 58 deg ± 2 deg }
+`;
     const [hint] = hintsIn(text, 'lowPoint');
     assert.match(
       hint ?? '',
-      /^ {2}attack: 4 deg down⟦low point expected \d+(\.\d+)? cm ahead ± \d+(\.\d+)?⟧$/,
+      /^ {2}attack: 4 deg down ± 0\.5 deg⟦low point expected 12\.3 cm ahead ± 1\.\d⟧$/,
     );
   });
 

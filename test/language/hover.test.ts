@@ -59,7 +59,7 @@ describe('a hover', () => {
 
   it('gives each reading of a list by itself, and all together on the key', () => {
     const text = 'swing: 1\ndelivery:\n  face: [1 deg right by radar, 3 deg right by eye]\n';
-    assert.match(hoverIn(text.replace('3 deg', '3$0 deg')), /3\.0 deg right/);
+    assert.match(hoverIn(text.replace('3 deg', '3$0 deg')), /3(\.0)? deg right .*usual for `eye`/s);
     assert.match(hoverIn(text.replace('face', 'fa$0ce')), /2 readings, taken together/);
   });
 
@@ -77,7 +77,7 @@ describe('a hover', () => {
   it('sums up the file that a reference leads to, and the club', () => {
     const text = 'swing: 1\nstudent: mira.student.yaml\nclub: hybrid\n';
     assert.match(hoverIn(text.replace('mira', 'mi$0ra')), /\*\*Mira\*\*, plays right-handed/);
-    assert.match(hoverIn(text.replace('hybrid', 'hyb$0rid')), /Loft: 22/);
+    assert.match(hoverIn(text.replace('hybrid', 'hyb$0rid')), /Loft.*: 22/);
   });
 
   it('explains the code in an accepting comment', () => {

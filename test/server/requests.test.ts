@@ -55,7 +55,7 @@ describe('the server', () => {
     assert.ok(!some.includes('deg') && some.some((label) => label.startsWith('face-to-path')), some.join());
     await session.configure({ units: false, faceToPath: false, lowPoint: false, flight: false });
     assert.deepEqual(await labels(), []);
-    assert.equal(session.hintRefreshes(), 2);
+    await session.hintsRefreshed(2);
   });
 
   it('answers a hover in Markdown', async () => {

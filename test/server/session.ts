@@ -21,7 +21,8 @@ export interface Session {
   readonly published: PublishDiagnosticsParams[];
   /** URIs that the server asked the client for, in order. */
   readonly read: string[];
-  readonly hintRefreshes: () => number;
+  /** Settles once the server has asked for fresh hints this often. */
+  readonly hintsRefreshed: (times: number) => Promise<void>;
   /** Files that are not open; change it and tell the server with `touch`. */
   readonly files: Map<string, string>;
   /** Holds back every answer to a read until called. */
@@ -74,6 +75,7 @@ export async function startSession(
   });
   connection.onRequest('workspace/inlayHint/refresh', () => {
     refreshes += 1;
+    for (const wake of waiting) wake();
     return null;
   });
   connection.onRequest('workspace/configuration', ({ items }: { items: unknown[] }) =>
@@ -99,7 +101,16 @@ export async function startSession(
     connection,
     published,
     read,
-    hintRefreshes: () => refreshes,
+    hintsRefreshed: (times) =>
+      new Promise((resolve) => {
+        const look = (): void => {
+          if (refreshes < times) return;
+          waiting.delete(look);
+          resolve();
+        };
+        waiting.add(look);
+        look();
+      }),
     files: store,
     slow: (next) => {
       wait = next;

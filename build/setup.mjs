@@ -22,9 +22,14 @@ export function setUp() {
     console.error(`Swingwright needs Node 20 or later; this is ${process.versions.node}.`);
     process.exit(2);
   }
-  const installed = join(root, 'node_modules', '.package-lock.json');
-  const lock = join(root, 'package-lock.json');
+  installPackages(root);
+}
+
+/** Installs the packages of one folder that has a lock file, where they are missing or older than it. */
+export function installPackages(folder) {
+  const installed = join(folder, 'node_modules', '.package-lock.json');
+  const lock = join(folder, 'package-lock.json');
   if (existsSync(installed) && statSync(installed).mtimeMs >= statSync(lock).mtimeMs) return;
   console.log('Installing packages …');
-  run('npm', ['ci', '--no-audit', '--no-fund'], { shell: process.platform === 'win32' });
+  run('npm', ['ci', '--no-audit', '--no-fund'], { cwd: folder, shell: process.platform === 'win32' });
 }

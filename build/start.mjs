@@ -9,16 +9,13 @@
 import { spawn } from 'node:child_process';
 import * as fs from 'node:fs/promises';
 import path from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { findDesktop, hasDisplay } from '../test/host/desktop.mjs';
 import { installNpmHost } from '../test/host/install.mjs';
 import { createProfile } from '../test/host/profile.mjs';
 import { pageAddress, startServer } from '../test/host/server.mjs';
 import { endOnSignals } from '../test/host/signals.mjs';
-
-const root = fileURLToPath(new URL('..', import.meta.url));
-const OLDEST_NODE = 20;
+import { root, run, setUp } from './setup.mjs';
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -26,36 +23,28 @@ const { values, positionals } = parseArgs({
 });
 const folder = path.resolve(positionals[0] ?? path.join(root, 'samples'));
 
-if (Number(process.versions.node.split('.')[0]) < OLDEST_NODE) {
-  console.error(`Node ${OLDEST_NODE} or newer is needed; this is ${process.versions.node}.`);
-  process.exit(1);
-}
-if (await isOutOfDate()) await runNpm('ci');
-await runNpm('run', 'build');
+const file = await findRecord();
+
+setUp();
+run(process.execPath, ['build/bundle.mjs']);
 
 const desktop = !values.browser && hasDisplay() ? await findDesktop() : undefined;
 if (desktop) openDesktop(desktop.executable);
 else await serve();
 
-/** Whether the packages are missing or older than the lock file. */
-async function isOutOfDate() {
-  const installed = await fs.stat(path.join(root, 'node_modules/.package-lock.json')).catch(() => undefined);
-  const locked = await fs.stat(path.join(root, 'package-lock.json'));
-  return !installed || installed.mtimeMs < locked.mtimeMs;
-}
-
-/** Runs npm in this repository and ends with its exit code when it fails. */
-async function runNpm(/** @type {string[]} */ ...words) {
-  console.log(`npm ${words.join(' ')}`);
-  const child = spawn('npm', words, { cwd: root, stdio: 'inherit', shell: process.platform === 'win32' });
-  const code = await new Promise((resolve) => child.once('error', () => resolve(1)).once('close', resolve));
-  if (code !== 0) process.exit(typeof code === 'number' ? code : 1);
+/** The first record in the folder, so that there is something to read at once. */
+async function findRecord() {
+  const names = (await fs.readdir(folder, { recursive: true })).filter((name) =>
+    name.endsWith('.swing.yaml'),
+  );
+  const [first] = names.sort();
+  return first && path.join(folder, first);
 }
 
 /** Opens a window of its own, which stays when this process ends. */
 function openDesktop(/** @type {string} */ executable) {
   console.log(`Opening ${folder} in ${executable}`);
-  spawn(executable, [`--extensionDevelopmentPath=${root}`, '--new-window', folder], {
+  spawn(executable, [`--extensionDevelopmentPath=${root}`, '--new-window', folder, ...(file ? [file] : [])], {
     detached: true,
     stdio: 'ignore',
   }).unref();
@@ -71,7 +60,7 @@ async function serve() {
   console.log(`
 VS Code ${host.version} with this folder's extension is at
 
-  ${pageAddress(server.port, { folder })}
+  ${pageAddress(server, { folder, ...(file && { file }) })}
 
 Open it in a browser. After a build, "Developer: Reload Window" shows the change. Ctrl-C ends it.
 `);

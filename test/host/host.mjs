@@ -48,7 +48,7 @@ export async function withVSCode(setting, act) {
   const release = endOnSignals(end);
   try {
     workbench = await openWorkbench({
-      address: pageAddress(server.port, setting),
+      address: pageAddress(server, setting),
       chromium,
       profile,
       ...(setting.size && { size: setting.size }),

@@ -15,8 +15,8 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs, promisify } from 'node:util';
 import { build } from 'esbuild';
-import { downloadAndUnzipVSCode, runTests } from '@vscode/test-electron';
 import { findDesktop, hasDisplay } from './desktop.mjs';
+import { loadTestElectron } from './packages.mjs';
 import { endOnSignals } from './signals.mjs';
 import { cacheFolder, findNpmHost } from './install.mjs';
 
@@ -51,6 +51,7 @@ try {
 }
 
 async function main() {
+  const { runTests } = await loadTestElectron();
   const executable = await chooseExecutable();
   const testsFile = path.join(bundleFolder, 'index.cjs');
   await bundleTests(testsFile);
@@ -88,6 +89,7 @@ async function chooseExecutable() {
   if (desktop) return desktop.executable;
   if (values.host !== 'desktop' && ((await findNpmHost()) || !hasDisplay() || !(await canDownload())))
     return npmBorne;
+  const { downloadAndUnzipVSCode } = await loadTestElectron();
   return downloadAndUnzipVSCode({ version: 'stable', cachePath: path.join(cacheFolder(), 'desktop') });
 }
 

@@ -3,6 +3,7 @@
  * it; it needs no package.
  */
 import { spawn } from 'node:child_process';
+import { randomBytes } from 'node:crypto';
 import * as fs from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -15,6 +16,7 @@ const STOP_LIMIT_MS = 5_000;
 /**
  * @typedef {object} Server a running server.
  * @property {number} port on 127.0.0.1
+ * @property {string} token what a page must know to be let in
  * @property {number} pid the leader of the server's process group
  * @property {() => boolean} isRunning
  * @property {Promise<void>} ended settles when the server has ended, for whatever reason
@@ -39,12 +41,16 @@ const STOP_LIMIT_MS = 5_000;
  */
 export async function startServer(options) {
   const { host, profile } = options;
+  // Keeps other users of this machine, and pages of other sites, out of the server.
+  const token = randomBytes(16).toString('hex');
+  const tokenFile = path.join(profile.folder, 'token');
+  await fs.writeFile(tokenFile, token, { mode: 0o600 });
   const flags = [
     `--require=${GUARD}`,
     host.main,
     '--host=127.0.0.1',
     `--port=${options.port ?? 0}`,
-    '--without-connection-token',
+    `--connection-token-file=${tokenFile}`,
     '--accept-server-license-terms',
     '--telemetry-level=off',
     '--disable-workspace-trust',
@@ -86,6 +92,7 @@ export async function startServer(options) {
     const port = await readPort(child, ended, tell);
     return {
       port,
+      token,
       pid: child.pid ?? 0,
       ended,
       stop,
@@ -119,11 +126,11 @@ export async function runServerCommand(host, profile, flags) {
 
 /**
  * The address of a page of the server.
- * @param {number} port
+ * @param {Server} server
  * @param {{ folder: string, file?: string, extensionFolder?: string, testsFile?: string }} open absolute paths; the
  *   last two count only with an automated server
  */
-export function pageAddress(port, open) {
+export function pageAddress({ port, token }, open) {
   const remote = (/** @type {string} */ file) => `vscode-remote://127.0.0.1:${port}${encodeURI(file)}`;
   const payload = [
     ['skipWelcome', 'true'],
@@ -131,7 +138,7 @@ export function pageAddress(port, open) {
     ...(open.extensionFolder ? [['extensionDevelopmentPath', remote(open.extensionFolder)]] : []),
     ...(open.testsFile ? [['extensionTestsPath', remote(open.testsFile)]] : []),
   ];
-  const query = new URLSearchParams({ folder: open.folder, payload: JSON.stringify(payload) });
+  const query = new URLSearchParams({ tkn: token, folder: open.folder, payload: JSON.stringify(payload) });
   return `http://127.0.0.1:${port}/?${query}`;
 }
 

@@ -77,7 +77,7 @@ async function main() {
         setInterval(() => process.ppid !== parent && resolve(PARENT_GONE), 1000).unref();
       }
       const exit = (/** @type {number} */ code) => resolve(code === 0 ? PASSED : FAILED);
-      openPage(server.port, chromium, profile, exit).then(
+      openPage(server, chromium, profile, exit).then(
         (opened) => {
           workbench = opened;
           stage.open(opened.tools);
@@ -100,16 +100,16 @@ async function main() {
 }
 
 /**
- * @param {number} port
+ * @param {import('./server.mjs').Server} server
  * @param {string} chromium
  * @param {import('./profile.mjs').Profile} profile
  * @param {(code: number) => void} exit
  */
-async function openPage(port, chromium, profile, exit) {
+async function openPage(server, chromium, profile, exit) {
   const { folder, file } = await findWhatToOpen(profile.folder);
   const extensionFolder = readOption('extensionDevelopmentPath');
   const testsFile = readOption('extensionTestsPath');
-  const address = pageAddress(port, {
+  const address = pageAddress(server, {
     folder,
     ...(file && { file }),
     ...(extensionFolder && { extensionFolder }),

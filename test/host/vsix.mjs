@@ -13,8 +13,8 @@ import * as fs from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import JSZip from 'jszip';
 import { withVSCode } from './host.mjs';
+import { loadZip } from './packages.mjs';
 import { runServerCommand } from './server.mjs';
 
 /**
@@ -114,7 +114,8 @@ async function readWorkerActivations(/** @type {import('./workbench.mjs').Tools}
 
 /** A `.vsix` is a zip archive with the manifest in extension/package.json. */
 async function readManifest(/** @type {string} */ vsix) {
-  const archive = await JSZip.loadAsync(await fs.readFile(vsix));
+  const zip = await loadZip();
+  const archive = await zip.loadAsync(await fs.readFile(vsix));
   const text = await archive.file('extension/package.json')?.async('string');
   if (!text) throw new Error(`${vsix} holds no extension.`);
   const { publisher, name, displayName } = JSON.parse(text);

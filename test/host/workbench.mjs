@@ -1,10 +1,10 @@
 /**
  * Opens a page of VS Code's server in a headless Chromium and gives the acts that tests and screenshots need on it.
- * The only module that imports Playwright; knows nothing of tests or of the extension under test.
+ * The only module that uses Playwright; knows nothing of tests or of the extension under test.
  */
 import path from 'node:path';
-import { chromium } from 'playwright-core';
 import { CHROMIUM_FLAGS, writeFontSettings } from './chromium.mjs';
+import { loadPlaywright } from './packages.mjs';
 import { changeSettings } from './profile.mjs';
 import { hoverText, readHints, textPoint } from './editor-text.mjs';
 
@@ -49,6 +49,7 @@ export const THEME_NAMES = /** @type {Theme[]} */ (Object.keys(THEMES));
  * @returns {Promise<Workbench>}
  */
 export async function openWorkbench(options) {
+  const { chromium } = await loadPlaywright();
   const context = await chromium.launchPersistentContext(path.join(options.profile.folder, 'browser'), {
     executablePath: options.chromium,
     args: CHROMIUM_FLAGS,

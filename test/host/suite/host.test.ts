@@ -39,6 +39,8 @@ describe('the stage', () => {
     await stage.clickText('three');
     await stage.press('End');
     await stage.type(' four');
+    // The page tells the extension host of a change a moment after it shows it.
+    for (let looks = 0; looks < 20 && !document.getText().endsWith('four'); looks++) await stage.settle();
     assert.equal(document.getText(), 'one two three four');
     await vscode.commands.executeCommand('workbench.action.revertAndCloseActiveEditor');
   });

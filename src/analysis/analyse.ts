@@ -4,6 +4,7 @@ import { showValue } from '../measure/show.ts';
 import { derive } from '../model/derive.ts';
 import type { FileKind, SwingwrightDocument } from '../record/document.ts';
 import { kindOf } from '../record/kind.ts';
+import { parseDocument } from '../record/parse.ts';
 import { methodNames } from '../registry/registry.ts';
 import { derivationOf, keepAnalysis, parsedDocument, unchangedAnalysis } from './cache.ts';
 import type { AnalysisCache } from './cache.ts';
@@ -90,44 +91,5 @@ function analysisOfNothing(uri: string, kind: FileKind | undefined, lookout: Loo
 
 /** A document that says nothing; of a file of unknown kind it is a review of nothing, the kind with the least in it. */
 function emptyDocument(kind: FileKind | undefined): SwingwrightDocument {
-  const nothing = { text: '', problems: [], silences: [], outline: [] };
-  const none = new Map<string, never>();
-  switch (kind) {
-    case 'swing':
-      return {
-        ...nothing,
-        kind,
-        student: undefined,
-        date: undefined,
-        club: undefined,
-        template: undefined,
-        faultsFrom: undefined,
-        shotsFile: undefined,
-        entries: none,
-        shots: [],
-        shape: undefined,
-        faults: [],
-        goals: [],
-        plan: [],
-      };
-    case 'student':
-      return {
-        ...nothing,
-        kind,
-        name: undefined,
-        hand: undefined,
-        bodyTable: undefined,
-        entries: none,
-        bag: none,
-        goals: [],
-      };
-    case 'template':
-      return { ...nothing, kind, title: undefined, clubs: [], windows: none };
-    case 'faults':
-      return { ...nothing, kind, faults: none, extends: undefined };
-    case 'workspace':
-      return { ...nothing, kind, coverage: 1, severities: none, methods: none };
-    default:
-      return { ...nothing, kind: 'review', of: undefined };
-  }
+  return { ...parseDocument(kind ?? 'review', ''), problems: [] };
 }

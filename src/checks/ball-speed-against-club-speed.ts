@@ -30,9 +30,16 @@ flight: { ball_speed: 58 m/s by radar }`,
   find: (subject) =>
     [ballSpeedId, ratioId].flatMap((id) => {
       const aboveCeiling = id === ratioId ? ratioAboveCeiling(subject) : ballSpeedAboveCeiling(subject);
-      return aboveCeiling.length > 0 ? aboveCeiling : disagreements(subject, id, [clubSpeedId]);
+      if (aboveCeiling.length > 0) return aboveCeiling;
+      // Of the two speeds and their ratio only one can be told to be off, and the ratio says it.
+      const isSaidOfRatio = id === ballSpeedId && hasAll(subject, [ballSpeedId, clubSpeedId, ratioId]);
+      return isSaidOfRatio ? [] : disagreements(subject, id, [clubSpeedId]);
     }),
 };
+
+function hasAll({ derivation }: Subject, ids: readonly string[]): boolean {
+  return ids.every((id) => derivation?.values.get(id)?.kind === 'entered');
+}
 
 /** The coefficient of restitution that the Rules allow, with their tolerance: R&A / USGA Equipment Rules, part 2. */
 const mostRestitution = 0.822 + 0.008;

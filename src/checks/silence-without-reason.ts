@@ -18,7 +18,11 @@ export const silenceWithoutReason: Check = {
   kinds: 'all',
   find: ({ document }) =>
     document.silences
-      .filter(({ reason }) => reason.trim() === '')
+      // A comment that accepts several codes is several silences in one place.
+      .filter(
+        ({ reason, span }, at, all) =>
+          reason.trim() === '' && all.findIndex((s) => s.span.start === span.start) === at,
+      )
       .map(({ code, span }) => ({
         span,
         message: `Found no reason for accepting \`${code.value}\`; expected one after a colon, as in \`# accept[${code.value}]: measured twice\`.`,

@@ -40,7 +40,21 @@ function findingOf(silence: Silence, subject: Subject, { lasting }: Run): RawFin
   const message = lasting.has(accepted)
     ? `\`${accepted}\` cannot be accepted, for the text cannot be read as meant.`
     : `Found nothing to accept as \`${accepted}\` on this line; expected no comment, or a finding that it silences.`;
-  return { span: silence.span, message, fixes: [removal(silence, subject)] };
+  const isOneOfSeveral =
+    subject.document.silences.filter(({ span }) => span.start === silence.span.start).length > 1;
+  return isOneOfSeveral
+    ? { span: silence.code.span, message, fixes: [removalFromList(silence, subject)] }
+    : { span: silence.span, message, fixes: [removal(silence, subject)] };
+}
+
+/** Takes one code, and the comma on one side of it, out of a comment that accepts several. */
+function removalFromList({ code: { span, value } }: Silence, subject: Subject): Fix {
+  const { text } = subject.document;
+  const after = /^\s*,[ \t]*/.exec(text.slice(span.end))?.[0].length;
+  const before = /,[ \t]*$/.exec(text.slice(0, span.start))?.[0].length ?? 0;
+  const place =
+    after === undefined ? { ...span, start: span.start - before } : { ...span, end: span.end + after };
+  return replace(subject, place, '', `Remove \`${value}\``);
 }
 
 /** Takes the spaces before the comment along, and the whole line where it stands alone. */

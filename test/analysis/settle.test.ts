@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { createCache } from '../../src/analysis/cache.ts';
 import type { FileState } from '../../src/analysis/result.ts';
 import { settle } from '../../src/analysis/settle.ts';
-import { analyseFiles, uriOf } from '../checks/files.ts';
+import { analyseFiles, codesOf, uriOf } from '../checks/files.ts';
 
 const files: Readonly<Record<string, string>> = {
   'lesson.swing.yaml': `swing: 1
@@ -42,10 +42,7 @@ describe('settle', () => {
     const whole = analyseFiles(files);
     assert.deepEqual(settled.findings, whole.findings);
     assert.deepEqual(settled.used, whole.used);
-    assert.deepEqual(
-      settled.findings.map(({ code }) => code),
-      ['unknown-club', 'missing-reference', 'missing-reference'],
-    );
+    assert.deepEqual(codesOf(settled), ['unknown-club', 'missing-reference', 'missing-reference']);
   });
 
   it('gives the same with a cache, the first time and again', async () => {

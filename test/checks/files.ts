@@ -81,6 +81,11 @@ export function assertNone(code: string, source: string | Files): Analysis {
   return analysis;
 }
 
+/** What is found, in order, but for the hints of what a short text leaves out. */
+export function codesOf({ findings }: Analysis): readonly string[] {
+  return findings.map(({ code }) => code).filter((code) => code !== 'no-value-yet');
+}
+
 export function messageOf(analysis: Analysis, code: string): string {
   return analysis.findings.find((finding) => finding.code === code)?.message ?? '';
 }

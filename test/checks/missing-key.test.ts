@@ -6,7 +6,7 @@ describe('missing-key', () => {
     assertMarked(
       'missing-key',
       `date: 2026-05-14
-XX`,
+^^^^ error[missing-key]`,
     );
   });
 

@@ -1,6 +1,6 @@
 // Tests of the check unused-silence.
 import assert from 'node:assert/strict';
-import { analyseFiles, assertFixedTo, assertMarked, assertNone } from './files.ts';
+import { analyseFiles, assertFixedTo, assertMarked, assertNone, codesOf } from './files.ts';
 
 describe('unused-silence', () => {
   it('marks a comment that silences nothing', () => {
@@ -44,9 +44,17 @@ delivery:
     );
   });
 
+  it('marks and removes one code of several', () => {
+    const text =
+      'swing: 1\ndelivery:\n  attack: 20 deg down # accept[bare-number, outside-practice]: deep grass';
+    assertFixedTo('unused-silence', text, text.replace('bare-number, ', ''));
+    const last = text.replace('bare-number, outside-practice', 'outside-practice , bare-number');
+    assertFixedTo('unused-silence', last, last.replace(', bare-number', ''));
+  });
+
   it('marks a comment on what cannot be accepted', () => {
     const text = 'swing: 1\ndelivery: 41 m/s # accept[wrong-shape]: so what';
-    const codes = analyseFiles(text).findings.map(({ code }) => code);
+    const codes = codesOf(analyseFiles(text));
     assert.deepEqual(codes, ['wrong-shape', 'unused-silence']);
   });
 

@@ -7,7 +7,7 @@ describe('yaml-syntax', () => {
       'yaml-syntax',
       `swing: 1
 delivery: { attack: 3 deg down
-# XX`,
+#         ^ error[yaml-syntax]`,
     );
   });
 

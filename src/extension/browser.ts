@@ -1,16 +1,32 @@
 // The extension's entry where a browser runs it: the server is a web worker, and there is no Node.
 import * as vscode from 'vscode';
-import { LanguageClient } from 'vscode-languageclient/browser';
+import {
+  BrowserMessageReader,
+  BrowserMessageWriter,
+  LanguageClient,
+  type MessageTransports,
+} from 'vscode-languageclient/browser';
 import { runClient } from './activation.ts';
 
-// The project's types know Node only; all that happens to a worker here is that the language client takes it.
-type WorkerHandle = Extract<ConstructorParameters<typeof LanguageClient>[2], { postMessage: unknown }>;
+// The project's types know Node only; this is all of a worker that is needed here.
+type WorkerHandle = ConstructorParameters<typeof BrowserMessageReader>[0] & { terminate: () => void };
 declare const Worker: new (address: string, options: { readonly name: string }) => WorkerHandle;
 
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
   const script = vscode.Uri.joinPath(context.extensionUri, 'dist', 'web', 'server.js');
+  let worker: WorkerHandle | undefined;
+  // A worker does not end by itself when the server in it has stopped.
+  const end = (): void => worker?.terminate();
+  context.subscriptions.push({ dispose: end });
+  // The editor puts a `Worker` of its own in the place of the browser's, which the client would not know again: it is
+  // given the messages only.
+  const start = async (): Promise<MessageTransports> => {
+    end();
+    worker = await startWorker(script);
+    return { reader: new BrowserMessageReader(worker), writer: new BrowserMessageWriter(worker) };
+  };
   await runClient(context, (options) =>
-    Promise.resolve(new LanguageClient('swingwright', 'Swingwright', () => startWorker(script), options)),
+    Promise.resolve(new LanguageClient('swingwright', 'Swingwright', start, options)),
   );
 }
 

@@ -2,9 +2,10 @@
  * Runs test/host/suite/*.test.ts inside a real VS Code: a desktop one where there is one and a display, else the
  * server build from npm.
  *
- * Call: node test/host/run.mjs [--grep TEXT] [--extension FOLDER|FILE.vsix] [--folder FOLDER] [--host npm|desktop]
+ * Call: node test/host/run.mjs [--grep TEXT] [--extension FOLDER|FILE.vsix] [--folder FOLDER] [--host npm|desktop] [--web]
  *   --extension  the extension under test; this repository's folder (built before) when not given
  *   --folder     a copy of it is opened; samples/ when not given
+ *   --web        the extension runs in the browser's worker instead of in Node; only with the build from npm
  * The last line is "N passed, N failed". Exit code 0 when all passed.
  */
 import { execFile } from 'node:child_process';
@@ -19,6 +20,7 @@ import { findDesktop, hasDisplay } from './desktop.mjs';
 import { loadTestElectron } from './packages.mjs';
 import { endOnSignals } from './signals.mjs';
 import { cacheFolder, findNpmHost } from './install.mjs';
+import { linkExtension } from './profile.mjs';
 
 const here = path.dirname(fileURLToPath(import.meta.url));
 const root = path.resolve(here, '../..');
@@ -31,6 +33,7 @@ const { values } = parseArgs({
     extension: { type: 'string', default: root },
     folder: { type: 'string', default: path.join(root, 'samples') },
     host: { type: 'string' },
+    web: { type: 'boolean', default: false },
   },
 });
 
@@ -62,15 +65,17 @@ async function main() {
   const profile = [`--user-data-dir=${temporary}/user`, `--extensions-dir=${temporary}/extensions`];
   const packaged = extension.endsWith('.vsix');
   if (packaged) await installPackaged(executable, profile);
+  if (values.web) await chooseWorker(path.join(temporary, 'user'), packaged);
   const failure = await runTests({
     vscodeExecutablePath: executable,
-    extensionDevelopmentPath: packaged ? await createEmptyExtension() : extension,
+    extensionDevelopmentPath: packaged || values.web ? await createEmptyExtension() : extension,
     extensionTestsPath: testsFile,
     launchArgs: [folder, ...profile],
     extensionTestsEnv: {
       SWINGWRIGHT_HOST_REMOVABLE: temporary,
       SWINGWRIGHT_TEST_RESULTS: results,
       SWINGWRIGHT_TEST_GREP: values.grep ?? '',
+      SWINGWRIGHT_TEST_WHERE: values.web ? 'worker' : 'node',
       SWINGWRIGHT_TEST_COLOUR: process.stdout.isTTY ? 'on' : 'off',
       SWINGWRIGHT_SCREENSHOTS: process.env.SWINGWRIGHT_SCREENSHOTS ?? path.join(root, '.cache/screenshots'),
     },
@@ -84,7 +89,7 @@ async function main() {
 /** The program that runs the tests: a desktop's only where a window can open. */
 async function chooseExecutable() {
   const npmBorne = path.join(here, 'vscode-like.mjs');
-  if (values.host === 'npm') return npmBorne;
+  if (values.host === 'npm' || values.web) return npmBorne;
   const desktop = hasDisplay() || values.host === 'desktop' ? await findDesktop() : undefined;
   if (desktop) return desktop.executable;
   if (values.host !== 'desktop' && ((await findNpmHost()) || !hasDisplay() || !(await canDownload())))
@@ -135,6 +140,21 @@ async function installPackaged(/** @type {string} */ executable, /** @type {stri
   await promisify(execFile)(cli, [...profile, '--install-extension', extension], {
     shell: process.platform === 'win32',
   });
+}
+
+/**
+ * Lets the extension under test run in the browser's worker. Its tests stay in Node, with the extension "under
+ * development", and see what any user sees; so this one counts as installed.
+ */
+async function chooseWorker(/** @type {string} */ userData, /** @type {boolean} */ packaged) {
+  const manifest = JSON.parse(await fs.readFile(path.join(root, 'package.json'), 'utf8'));
+  const settings = { 'remote.extensionKind': { [`${manifest.publisher}.${manifest.name}`]: ['web'] } };
+  await fs.mkdir(path.join(userData, 'User'), { recursive: true });
+  await fs.writeFile(path.join(userData, 'User', 'settings.json'), JSON.stringify(settings));
+  if (packaged) return;
+  const extensions = path.join(temporary, 'extensions');
+  await fs.mkdir(extensions);
+  await linkExtension(extensions, extension);
 }
 
 /** Tests need some extension "under development"; beside a packaged one it is this, which holds nothing. */

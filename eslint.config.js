@@ -3,7 +3,17 @@ import js from '@eslint/js';
 import tseslint from 'typescript-eslint';
 
 export default tseslint.config(
-  { ignores: ['dist/**', 'node_modules/**', 'test/host/**/node_modules/**', '**/*.generated.js', 'src/registry/generated.ts', '.cache/**', 'coverage/**'] },
+  {
+    ignores: [
+      'dist/**',
+      'node_modules/**',
+      'test/host/**/node_modules/**',
+      '**/*.generated.js',
+      'src/registry/generated.ts',
+      '.cache/**',
+      'coverage/**',
+    ],
+  },
   js.configs.recommended,
   {
     files: ['src/**/*.ts', 'test/**/*.ts', 'build/**/*.ts'],
@@ -24,7 +34,28 @@ export default tseslint.config(
     rules: { 'no-console': 'error' },
   },
   {
-    files: ['**/*.mjs', '**/*.js'],
-    languageOptions: { globals: { process: 'readonly', console: 'readonly', setTimeout: 'readonly', clearTimeout: 'readonly', setInterval: 'readonly', clearInterval: 'readonly', URL: 'readonly', URLSearchParams: 'readonly', fetch: 'readonly', Buffer: 'readonly', AbortSignal: 'readonly', AbortController: 'readonly', document: 'readonly', window: 'readonly', getComputedStyle: 'readonly', performance: 'readonly' } },
+    files: ['**/*.mjs', '**/*.js', '**/*.cjs'],
+    languageOptions: {
+      globals: {
+        module: 'writable',
+        require: 'readonly',
+        process: 'readonly',
+        console: 'readonly',
+        setTimeout: 'readonly',
+        clearTimeout: 'readonly',
+        setInterval: 'readonly',
+        clearInterval: 'readonly',
+        URL: 'readonly',
+        URLSearchParams: 'readonly',
+        fetch: 'readonly',
+        Buffer: 'readonly',
+        AbortSignal: 'readonly',
+        AbortController: 'readonly',
+        document: 'readonly',
+        window: 'readonly',
+        getComputedStyle: 'readonly',
+        performance: 'readonly',
+      },
+    },
   },
 );

@@ -12,6 +12,11 @@ const node = { platform: 'node', target: 'node20' };
 // The extension host of a browser loads one CommonJS file and hands it `vscode`; the worker runs a plain script.
 const web = { platform: 'browser', target: 'es2022', mainFields: ['browser', 'module', 'main'] };
 
+// Some packages of the command line are CommonJS and say `require`, which a module has to be given.
+const requireInModule = {
+  js: "import { createRequire as requireFrom } from 'node:module'; const require = requireFrom(import.meta.url);",
+};
+
 /** @type {readonly (import('esbuild').BuildOptions & { from: string, to: string })[]} */
 const bundles = [
   {
@@ -30,7 +35,7 @@ const bundles = [
     ...web,
   },
   { from: 'src/server/browser.ts', to: 'dist/web/server.js', format: 'iife', ...web },
-  { from: 'src/cli/main.ts', to: 'dist/cli.js', format: 'esm', ...commandLine() },
+  { from: 'src/cli/main.ts', to: 'dist/cli.js', format: 'esm', banner: requireInModule, ...node },
 ];
 
 const packages = new Set();
@@ -58,13 +63,6 @@ for (const { from, to, ...options } of bundles) {
 }
 await writeFile(join(root, 'dist/licences.txt'), licences());
 if (existsSync(join(root, 'dist/cli.js'))) await chmod(join(root, 'dist/cli.js'), 0o755);
-
-/** Some of its packages are CommonJS and say `require`, which an ESM file has to be given. */
-function commandLine() {
-  const require =
-    "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);";
-  return { ...node, banner: { js: require } };
-}
 
 /** What the licences of the bundled packages ask for: their text, once for each package. */
 function licences() {

@@ -46,7 +46,7 @@ function xml(text: string): string {
   const entities: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
   return (
     text
-      .toWellFormed()
+      .replace(/\p{Surrogate}/gu, '\u{fffd}')
       .replace(/[&<>"]/g, (sign) => entities[sign]!)
       // eslint-disable-next-line no-control-regex
       .replace(/[\u0000-\u001f\ufffe\uffff]/g, (sign) =>

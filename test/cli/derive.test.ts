@@ -1,0 +1,70 @@
+import assert from 'node:assert/strict';
+import { cleanRecord, student, swingwright, withFolder } from './program.ts';
+
+interface DerivedJson {
+  readonly format: number;
+  readonly file: string;
+  readonly quantities: Readonly<
+    Record<
+      string,
+      {
+        readonly value: number;
+        readonly u: number | null;
+        readonly unit: string;
+        readonly shown: string;
+        readonly kind: string;
+        readonly from: readonly string[];
+      }
+    >
+  >;
+  readonly findings: readonly unknown[];
+}
+
+const practice = { 'ansa.student.yaml': student, 'clean.swing.yaml': cleanRecord };
+
+describe('swingwright derive', () => {
+  it('gives each quantity in its shown unit and sign, entered or derived, with the entries behind it', () => {
+    withFolder(practice, (folder) => {
+      const { code, out } = swingwright(['derive', 'clean.swing.yaml', '--format', 'json'], folder);
+      const json = JSON.parse(out) as DerivedJson;
+      assert.equal(code, 0);
+      assert.deepEqual([json.format, json.file, json.findings], [1, 'clean.swing.yaml', []]);
+      const { 'delivery.face_to_path': faceToPath, 'delivery.face': face } = json.quantities;
+      assert.deepEqual(Object.keys(faceToPath!), ['value', 'u', 'unit', 'shown', 'kind', 'from']);
+      assert.deepEqual(
+        [face!.value, face!.unit, face!.kind, face!.from],
+        [-1, 'deg', 'entered', ['delivery.face']],
+      );
+      assert.deepEqual(
+        [faceToPath!.value, faceToPath!.unit, faceToPath!.kind, faceToPath!.from],
+        [-3, 'deg', 'derived', ['delivery.face', 'delivery.path']],
+      );
+      // Radar gives 1° for the path and 1.2° for the face; together √(1² + 1.2²).
+      assert.ok(Math.abs(faceToPath!.u! - Math.hypot(1, 1.2)) < 1e-9);
+      assert.match(faceToPath!.shown, /^3\.0 deg left ± 1\.6 deg$/);
+    });
+  });
+
+  it('says in text what was entered, what follows and what is missing for the rest', () => {
+    withFolder(practice, (folder) => {
+      const { out } = swingwright(['derive', 'clean.swing.yaml'], folder);
+      assert.match(out, /^delivery\.face +1\.0 deg left ± 1\.2 deg +entered/m);
+      assert.match(
+        out,
+        /^delivery\.face_to_path +3\.0 deg left ± 1\.6 deg +from delivery\.face, delivery\.path$/m,
+      );
+      assert.match(out, /^delivery\.low_point\.ahead +not computed; needs .*delivery\.attack/m);
+    });
+  });
+
+  it('ends with 2 for a file that is not there or is no record', () => {
+    withFolder(practice, (folder) => {
+      const absent = swingwright(['derive', 'other.swing.yaml'], folder);
+      assert.deepEqual([absent.code, absent.out], [2, '']);
+      assert.match(absent.err, /cannot read `other\.swing\.yaml`: there is no such file/);
+      const wrongKind = swingwright(['derive', 'ansa.student.yaml'], folder);
+      assert.equal(wrongKind.code, 2);
+      assert.match(wrongKind.err, /is not a swing record; expected a file that ends in `\.swing\.yaml`/);
+    });
+  });
+});

@@ -1,7 +1,6 @@
 // The one entry of the analysis: a URI and the texts known so far in, document, derivation and findings out; reads no file.
 import type { Subject } from '../checks/subject.ts';
 import { showValue } from '../measure/show.ts';
-import { derive } from '../model/derive.ts';
 import type { FileKind, SwingwrightDocument } from '../record/document.ts';
 import { kindOf } from '../record/kind.ts';
 import { parseDocument } from '../record/parse.ts';
@@ -44,8 +43,10 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
   );
   const derivation =
     document.kind === 'swing'
-      ? derivationOf(cache, uri, [document, followed.student?.document, workspace?.document], () =>
-          derive(situationOf(document, followed.student?.document, followed.club, workspace?.document)),
+      ? derivationOf(
+          cache,
+          uri,
+          situationOf(document, followed.student?.document, followed.club, workspace?.document),
         )
       : undefined;
   const subject: Subject = {

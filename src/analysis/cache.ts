@@ -1,7 +1,9 @@
 // Keeps parsed documents, derivations and whole results as long as the texts that they came from stay the same; knows no clock.
-import type { Derivation } from '../model/value.ts';
+import { derive } from '../model/derive.ts';
+import type { Derivation, Situation } from '../model/value.ts';
 import type { FileKind, SwingwrightDocument } from '../record/document.ts';
 import { parseDocument } from '../record/parse.ts';
+import { isSameSituation } from './situation.ts';
 import type { Analysis, FileState, Snapshot } from './result.ts';
 
 interface ParsedFile {
@@ -11,7 +13,7 @@ interface ParsedFile {
 }
 
 interface Derived {
-  readonly sources: readonly unknown[];
+  readonly situation: Situation;
   readonly derivation: Derivation;
 }
 
@@ -58,18 +60,16 @@ export function parsedDocument(
   return document;
 }
 
-/** What `derive` gave for the same sources, compared by identity, or what it gives now. */
+/** What was derived for this file, anew only when a number has changed: words and comments derive nothing. */
 export function derivationOf(
   cache: AnalysisCache | undefined,
   uri: string,
-  sources: readonly unknown[],
-  derive: () => Derivation,
+  situation: Situation,
 ): Derivation {
   const kept = cache?.derived.get(uri);
-  if (kept !== undefined && kept.sources.every((source, index) => source === sources[index]))
-    return kept.derivation;
-  const derivation = derive();
-  cache?.derived.set(uri, { sources, derivation });
+  if (kept !== undefined && isSameSituation(kept.situation, situation)) return kept.derivation;
+  const derivation = derive(situation);
+  cache?.derived.set(uri, { situation, derivation });
   return derivation;
 }
 

@@ -29,6 +29,17 @@ export function situationOf(
   };
 }
 
+/** True where both hold the same numbers, so that the same follows from them. */
+export function isSameSituation(a: Situation, b: Situation): boolean {
+  if (a.hand !== b.hand || a.clubKind !== b.clubKind || a.windBearing !== b.windBearing) return false;
+  if (a.observations.size !== b.observations.size) return false;
+  for (const [id, { value, u }] of a.observations) {
+    const other = b.observations.get(id);
+    if (other === undefined || other.value !== value || other.u !== u) return false;
+  }
+  return true;
+}
+
 function observationOf(entry: Entry, workspace: WorkspaceFile | undefined): Observation | undefined {
   const readings = entry.readings.map((reading) => ({
     value: reading.measure.value,

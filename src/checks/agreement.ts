@@ -30,7 +30,14 @@ export type Expectation = Pick<Value, 'value' | 'u' | 'from' | 'assumed'>;
 export function disagreements(subject: Subject, id: string, via: readonly string[]): readonly RawFinding[] {
   const expected = subject.derivation?.expected.get(id);
   if (expected === undefined || !via.some((source) => expected.from.includes(source))) return [];
-  return misfits(subject, id, expected);
+  return misfits(subject, id, { ...expected, from: foremostFirst(expected, via) });
+}
+
+/** Those that the check is about, then the rest by their share in the uncertainty. */
+function foremostFirst({ from, shares }: Value, via: readonly string[]): readonly string[] {
+  const rest = from.filter((id) => !via.includes(id));
+  rest.sort((a, b) => (shares.get(b) ?? 0) - (shares.get(a) ?? 0));
+  return [...via.filter((id) => from.includes(id)), ...rest];
 }
 
 /** A finding where the entry `id` is more than the threshold from `expected`, which must not rest on the entry itself. */

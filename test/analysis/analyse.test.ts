@@ -127,6 +127,24 @@ describe('analyse', () => {
     assert.notDeepEqual(second.findings, first.findings);
   });
 
+  it('derives anew when a number, the hand or the club changes, and not when a comment does', () => {
+    const cache = createCache();
+    const first = analyseFiles(files, cache).derivation;
+    const withLesson = (text: string) =>
+      analyseFiles({ ...files, 'lesson.swing.yaml': text }, cache).derivation;
+    assert.equal(withLesson(`${lesson}# later\n`), first);
+    assert.notEqual(withLesson(lesson.replace('41 m/s', '42 m/s')), first);
+    const second = withLesson(lesson);
+    for (const change of [
+      ['left', 'right'],
+      ['22 deg', '23 deg'],
+      ['kind: hybrid', 'kind: iron'],
+    ] as const) {
+      const student = files['mira.student.yaml'].replace(change[0], change[1]);
+      assert.notEqual(analyseFiles({ ...files, 'mira.student.yaml': student }, cache).derivation, second);
+    }
+  });
+
   it('lets go of what it kept of a file', () => {
     const cache = createCache();
     analyseFiles(files, cache);

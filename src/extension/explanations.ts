@@ -26,10 +26,12 @@ export function registerExplanations(client: BaseLanguageClient): vscode.Disposa
 
 async function showExplanation(code: string): Promise<void> {
   const uri = vscode.Uri.from({ scheme, path: `/${code}.md` });
-  // The preview belongs to an extension that can be turned off; the page reads well without it.
-  const canPreview = (await vscode.commands.getCommands(true)).includes('markdown.showPreview');
-  if (canPreview) await vscode.commands.executeCommand('markdown.showPreview', uri);
-  else await vscode.window.showTextDocument(uri, { preview: true });
+  try {
+    await vscode.commands.executeCommand('markdown.showPreview', uri);
+  } catch {
+    // The preview belongs to an extension that can be turned off; the page reads well without it.
+    await vscode.window.showTextDocument(uri, { preview: true });
+  }
 }
 
 function codeIn(uri: vscode.Uri): string {
@@ -62,7 +64,7 @@ async function chooseCode(client: BaseLanguageClient): Promise<string | undefine
           ...others,
         ];
   const picked = await vscode.window.showQuickPick(items, {
-    placeHolder: vscode.l10n.t('Which finding shall be explained?'),
+    placeHolder: vscode.l10n.t('Choose a finding to have it explained'),
     matchOnDescription: true,
   });
   return picked?.label;

@@ -32,11 +32,10 @@ export function readTarget(
   const { value } = pair;
   const scalar = value.kind === 'map' ? valueAt(value, key) : value;
   if (scalar === undefined) {
-    reader.problems.push(noValue(pair.keySpan, pair.key));
+    if (value.size > 1) reader.problems.push(noValue(pair.keySpan, pair.key));
     return undefined;
   }
-  if (scalar.kind !== 'scalar') return undefined;
-  if (isEmpty(scalar)) return undefined;
+  if (scalar.kind !== 'scalar' || isEmpty(scalar)) return undefined;
   return readScalar(
     scalar,
     notation,
@@ -70,7 +69,7 @@ function readScalar(
 }
 
 function readLongForm(tree: MapTree, pair: Pair, quantity: Quantity, reader: Reader): Reading | undefined {
-  if (!tree.pairs.has('value')) reader.problems.push(noValue(pair.keySpan, pair.key));
+  if (tree.pairs.size > 0 && !tree.pairs.has('value')) reader.problems.push(noValue(pair.keySpan, pair.key));
   const value = scalarAt(tree, 'value');
   const isOdd = value !== undefined && isOddNumber(value.source);
   if (isOdd) reader.problems.push(oddNumber(value.source, value.span));
@@ -121,13 +120,16 @@ function place(
     reader.problems.push({ ...problem, span: move(problem.span), ...(related && { related }) });
   }
   if (value === undefined) return undefined;
-  const spans = Object.fromEntries(
-    Object.entries(value.spans).map(([part, span]) => [part, move(span as Span)]),
-  );
-  const placed = { ...value, spans } as unknown as Measure | Window;
+  const placed = placeSpans(value, move);
   if (value.unit === undefined && notation.dimension !== 'ratio')
     reader.problems.push(bareNumber(placed, notation));
   return placed;
+}
+
+function placeSpans<T extends Measure | Window>(value: T, move: (span: Span) => Span): T {
+  const spans: Record<string, Span> = {};
+  for (const part in value.spans) spans[part] = move((value.spans as unknown as Record<string, Span>)[part]!);
+  return { ...value, spans };
 }
 
 function bareNumber(value: Measure | Window, { unit }: Notation): Problem {
@@ -140,7 +142,7 @@ function bareNumber(value: Measure | Window, { unit }: Notation): Problem {
     code: 'bare-number',
     span,
     found: 'a number without a unit',
-    expected: `a unit; it is read in ${quote(unit)}`,
+    expected: `one, and read it in ${quote(unit)}`,
   };
 }
 

@@ -12,9 +12,10 @@ export function noValue(span: Span, key: string): Problem {
   };
 }
 
-/** Every empty place of the tree, below whatever key; `name` is the key above. */
+/** Every empty place of the tree, empty brackets included; `name` is the key above. */
 export function findEmpty(tree: Tree, problems: Problem[], name = ''): void {
-  if (tree.kind === 'map') for (const { key, value } of tree.pairs.values()) findEmpty(value, problems, key);
+  if (tree.size === 1 && (tree.kind !== 'scalar' || isEmpty(tree))) problems.push(noValue(tree.span, name));
+  else if (tree.kind === 'map')
+    for (const { key, value } of tree.pairs.values()) findEmpty(value, problems, key);
   else if (tree.kind === 'list') for (const item of tree.items) findEmpty(item, problems, name);
-  else if (isEmpty(tree)) problems.push(noValue(tree.span, name));
 }

@@ -31,11 +31,12 @@ export function parseDocument(
     methods: methods.length === 0 ? methodNames : [...new Set([...methodNames, ...methods])],
   };
   const tree = read.tree ?? nothing;
-  const isUnread = read.tree === undefined;
+  const isTooLong = read.problems.some(({ code }) => code === 'file-too-large');
   const parts = readKind(kind, tree, reader);
   const versionKey = versionKeys[kind];
-  if (!isUnread) reader.problems.push(...checkRoot(kind, tree, text), ...missingHints(kind, tree));
-  const lineStarts = lineStartsOf(isUnread ? '' : text);
+  if (!isTooLong) reader.problems.push(...checkRoot(kind, tree, text));
+  if (!read.isDamaged) reader.problems.push(...missingHints(kind, tree));
+  const lineStarts = isTooLong ? [0] : lineStartsOf(text);
   return {
     ...parts,
     text,
@@ -101,7 +102,7 @@ function missingHints(kind: FileKind, tree: Tree): readonly Problem[] {
       code: 'no-value-yet',
       span: version.keySpan,
       found: `no ${keys} yet`,
-      expected: 'the key with its value',
+      expected: 'the record to name them when they are known',
     },
   ];
 }

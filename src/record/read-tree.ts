@@ -13,7 +13,7 @@ const mostCharactersRead = 1 << 20;
 const mostSyntaxProblems = 20;
 
 export interface ReadTree {
-  /** Undefined where the text is too long or nothing of it can be read. */
+  /** Undefined where there is nothing to read, or the text is too long. */
   readonly tree: Tree | undefined;
   readonly problems: readonly RecordProblem[];
   /** Comments by offset, the number sign included. */

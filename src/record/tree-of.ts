@@ -56,7 +56,7 @@ function grow(node: Node, growth: Growth): Tree {
 
 function growMap(node: Node, items: readonly unknown[], growth: Growth): MapTree {
   const pairs = new Map<string, Pair>();
-  const plain = Object.create(null) as Record<string, unknown>;
+  const plain: Record<string, unknown> = {};
   let size = 1;
   for (const item of items) {
     if (!isPair(item)) continue;
@@ -70,7 +70,9 @@ function growMap(node: Node, items: readonly unknown[], growth: Growth): MapTree
     }
     size += value.size;
     pairs.set(key.name, { key: key.name, keySpan: key.span, value });
-    plain[key.name] = value.plain;
+    if (key.name === '__proto__')
+      Object.defineProperty(plain, key.name, { value: value.plain, enumerable: true });
+    else plain[key.name] = value.plain;
   }
   return { kind: 'map', span: spanOf(node), pairs, plain, size };
 }

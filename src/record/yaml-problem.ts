@@ -1,8 +1,8 @@
 // Says in our own words what the yaml package found wrong, at the characters that a coach would mend.
 import type { Span } from '../measure/measure.ts';
 import { quote } from '../measure/quote.ts';
-import { lineEnd } from './lines.ts';
-import type { Survey } from './survey.ts';
+import { lineEnd, lineStart } from './lines.ts';
+import type { KeyPlace, Survey } from './survey.ts';
 import { halfTypedKey } from './tree-of.ts';
 import type { RecordProblem } from './tree.ts';
 import type { YamlError } from './yaml.ts';
@@ -17,19 +17,14 @@ export function problemOf(error: YamlError, survey: Survey, text: string): Recor
   const key = survey.keys.find(({ start }) => start === at);
   switch (error.code) {
     case 'MULTILINE_IMPLICIT_KEY':
-      // The tree says this itself where it takes the key apart.
-      if (key?.isPlain === true) return undefined;
-      return syntax(
-        wordAt(text, at),
-        `${found(text, at)} over several lines`,
-        'a key, a colon and a value on one line',
-      );
-    case 'BLOCK_AS_IMPLICIT_KEY':
+    case 'BLOCK_AS_IMPLICIT_KEY': {
+      if (key !== undefined && text.slice(key.start, key.end).includes('\n')) return longKey(key, text);
       return syntax(
         rest(text, at),
         found(text, at),
         'one value after the colon, in quotes if it holds a colon itself',
       );
+    }
     case 'TAB_AS_INDENT':
       return syntax(tabs(text, at), 'a tab at the start of the line', 'spaces');
     case 'BAD_INDENT': {
@@ -78,18 +73,37 @@ export function problemOf(error: YamlError, survey: Survey, text: string): Recor
     case 'KEY_OVER_1024_CHARS':
       return syntax(wordAt(text, at), 'a key of over 1024 characters', 'a shorter key');
     case 'BLOCK_IN_FLOW':
-      return syntax(wordAt(text, at), `${found(text, at)} inside brackets`, 'entries parted by commas');
+      return syntax(rest(text, at), `${found(text, at)} inside brackets`, 'entries parted by commas');
     case 'MISSING_CHAR':
       return missing(error, survey, text);
     default: {
       const start = skipSpace(text, at);
+      const isInBrackets = survey.brackets.some((bracket) => bracket.start < at && at < bracket.end);
       return syntax(
         rest(text, start),
         found(text, start),
-        'the end of the line, or a new key on its own line',
+        isInBrackets ? 'entries parted by commas' : 'the end of the line, or a new key on its own line',
       );
     }
   }
+}
+
+/** A key of several lines: either the first is half-typed, or the last stands too far in below a value. */
+function longKey(key: KeyPlace, text: string): RecordProblem | undefined {
+  const start = lineStart(text, key.start);
+  // The tree says it itself where it takes the key apart.
+  if (/^[ \t-]*$/.test(text.slice(start, key.start))) return key.isPlain ? undefined : halfTyped(key, text);
+  const last = skipSpace(text, lineStart(text, key.end - 1));
+  return syntax(
+    wordAt(text, last),
+    `${found(text, last)} further in than the line above`,
+    'the column of the line above, or of the keys that it belongs to',
+  );
+}
+
+function halfTyped(key: KeyPlace, text: string): RecordProblem {
+  const { start, end } = rest(text, key.start);
+  return halfTypedKey(text.slice(start, end), { start, end });
 }
 
 function missing(error: YamlError, survey: Survey, text: string): RecordProblem {
@@ -118,8 +132,8 @@ function openQuoteProblem({ start }: Span, text: string): RecordProblem {
   const mark = text.charAt(start);
   return syntax(
     { start, end: lineEnd(text, start) },
-    `a text that starts with ${mark} and does not end`,
-    `${mark} at the end of the text`,
+    `a text that starts with ${quote(mark)} and does not end`,
+    `${quote(mark)} at the end of the text`,
   );
 }
 

@@ -66,7 +66,7 @@ function findText(text) {
     const start = (line.textContent ?? '').replaceAll('\u00a0', ' ').indexOf(text);
     if (start < 0) continue;
     const range = document.createRange();
-    const walker = document.createTreeWalker(line, NodeFilter.SHOW_TEXT);
+    const walker = document.createTreeWalker(line, window.NodeFilter.SHOW_TEXT);
     for (let at = 0, node = walker.nextNode(); node; node = walker.nextNode()) {
       const length = node.textContent?.length ?? 0;
       if (at <= start && start < at + length) range.setStart(node, start - at);

@@ -13,7 +13,7 @@ const NOISE = [
   /(Management|ExtensionHost)Connection/,
   /^Creating a socket \(renderer-/,
   /^\[Service Worker\] registration/,
-  /File not found: .*vsda/,
+  /^File not found: .*node_modules/,
   /Extension host agent (started|listening)|^Server bound|Web UI available/,
   /DeprecationWarning|ExperimentalWarning|--trace-/,
   /^Creation of workbench contribution/,

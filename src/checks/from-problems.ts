@@ -20,11 +20,11 @@ export function fromProblems(check: ProblemCheck): Check {
   };
 }
 
-/** "Found `cn`; expected a unit of length (mm, cm, m, in, ft, yd), perhaps `cm`." */
+/** "Found `cn`, perhaps meant as `cm`; expected a unit of length (mm, cm, m, in, ft, yd).": the likely word before the long list. */
 export function sentenceOf(problem: Pick<Problem, 'found' | 'expected' | 'nearest'>): string {
   const { found, expected, nearest } = problem;
-  const isSaid = nearest === undefined || expected.includes(`\`${nearest}\``);
-  return `Found ${found}; expected ${expected}${isSaid ? '' : `, perhaps \`${nearest}\``}.`;
+  const guess = nearest === undefined ? '' : `, perhaps meant as \`${nearest}\``;
+  return `Found ${found}${guess}; expected ${expected}.`;
 }
 
 function findingOf(problem: Problem, subject: Subject, fixes: readonly Fix[]): RawFinding {

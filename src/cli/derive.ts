@@ -4,7 +4,7 @@ import { createCache } from '../analysis/cache.ts';
 import type { Analysis, FileState } from '../analysis/result.ts';
 import { settle } from '../analysis/settle.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
-import type { Value } from '../model/value.ts';
+import type { Missing, Value } from '../model/value.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { findQuantity } from '../registry/registry.ts';
 import { printable, textReport } from './formats/text.ts';
@@ -52,35 +52,65 @@ function derivationJson(analysis: Analysis): string {
   return `${JSON.stringify({ format: 1, file, quantities, findings }, null, 2)}\n`;
 }
 
+/** What was computed, then what was entered with what the others make of it, then what is missing, then the findings. */
 function derivationText(analysis: Analysis): string {
-  const derivation = analysis.derivation!;
-  const values = valuesOf(analysis);
-  const idWide = Math.max(0, ...values.map(({ quantity }) => quantity.id.length));
-  const shown = values.map(({ quantity, value }) => showValue(quantity, value.value, value.u));
-  const shownWide = Math.max(0, ...shown.map((text) => text.length));
-  const rows = values.map(({ quantity, value }, at) => {
-    const head = `${quantity.id.padEnd(idWide)}  ${shown[at]!.padEnd(shownWide)}`;
-    const expected = derivation.expected.get(quantity.id);
-    const origin =
-      value.kind === 'derived'
-        ? originWords(value)
-        : expected && `entered; the others say ${showValue(quantity, expected.value, expected.u)}`;
-    return `${head}  ${pc.dim(origin ?? 'entered')}`;
-  });
-  const missing = [...derivation.missing.values()].map(
-    ({ id, needs }) => `${id.padEnd(idWide)}  ${pc.dim(`not computed; needs ${needs.join(', ')}`)}`,
-  );
-  const parts = [
-    rows.join('\n'),
-    missing.join('\n'),
-    textReport([{ file: toPath(analysis.uri), findings: analysis.findings }]),
+  const { expected, missing } = analysis.derivation!;
+  const values = valuesOf(analysis).map(({ quantity, value }) => ({
+    quantity,
+    value,
+    shown: showValue(quantity, value.value, value.u),
+  }));
+  const wide = Math.max(0, ...values.map(({ quantity }) => quantity.id.length));
+  const shownWide = Math.max(0, ...values.map(({ shown }) => shown.length));
+  const row = (id: string, shown: string, words: string): string =>
+    `  ${id.padEnd(wide)}  ${shown.padEnd(shownWide)}  ${pc.dim(words)}`.trimEnd();
+  const derived = values.filter(({ value }) => value.kind === 'derived');
+  const entered = values.filter(({ value }) => value.kind === 'entered');
+  const blocks = [
+    block(
+      'Computed',
+      derived.map(({ quantity, value, shown }) => row(quantity.id, shown, originWords(value))),
+    ),
+    block(
+      'Entered',
+      entered.map(({ quantity, shown }) => {
+        const other = expected.get(quantity.id);
+        return row(
+          quantity.id,
+          shown,
+          other ? `the others say ${showValue(quantity, other.value, other.u)}` : '',
+        );
+      }),
+    ),
+    block('Not computed', missingRows(missing.values())),
   ];
-  return parts.filter((part) => part !== '').join('\n\n');
+  const findings = textReport([{ file: toPath(analysis.uri), findings: analysis.findings }]);
+  return [...blocks.filter((text) => text !== ''), findings].join('\n\n');
 }
 
-function originWords({ from, assumed }: Value): string {
-  const entries = from.length > 0 ? `from ${from.join(', ')}` : 'from no entry';
-  return assumed.length > 0 ? `${entries}; assumes ${assumed.map(({ words }) => words).join(', ')}` : entries;
+function block(title: string, rows: readonly string[]): string {
+  return rows.length === 0 ? '' : [pc.bold(title), ...rows].join('\n');
+}
+
+/** One row for what one set of entries would give. */
+function missingRows(missing: Iterable<Missing>): string[] {
+  const byNeeds = new Map<string, string[]>();
+  for (const { id, needs } of missing) {
+    const key = needs.join(' and ');
+    byNeeds.set(key, [...(byNeeds.get(key) ?? []), id]);
+  }
+  return [...byNeeds].map(([needs, ids]) => `  ${needs} would give ${pc.dim(ids.join(', '))}`);
+}
+
+const mostNamed = 3;
+
+/** The entries with the largest shares in the uncertainty first; JSON lists them all. */
+function originWords({ from, assumed, shares }: Value): string {
+  const foremost = from.toSorted((a, b) => (shares.get(b) ?? 0) - (shares.get(a) ?? 0));
+  const named = foremost.slice(0, mostNamed).join(', ');
+  const more = from.length > mostNamed ? ` and ${from.length - mostNamed} more` : '';
+  const assumptions = assumed.length > 0 ? `; assumes ${assumed.map(({ words }) => words).join(', ')}` : '';
+  return `from ${named}${more}${assumptions}`;
 }
 
 function valuesOf({ derivation }: Analysis): { quantity: Quantity; value: Value }[] {

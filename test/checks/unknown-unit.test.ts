@@ -47,7 +47,7 @@ delivery:
     );
     assert.match(
       messageOf(analysis, 'unknown-unit'),
-      /^Found `cn`; expected a unit of length \(.*\bcm\b.*\), perhaps `cm`\.$/,
+      /^Found `cn`, perhaps meant as `cm`; expected a unit of length \(.*\bcm\b.*\)\.$/,
     );
   });
 });

@@ -48,12 +48,15 @@ describe('swingwright derive', () => {
   it('says in text what was entered, what follows and what is missing for the rest', () => {
     withFolder(practice, (folder) => {
       const { out } = swingwright(['derive', 'clean.swing.yaml'], folder);
-      assert.match(out, /^delivery\.face +1\.0 deg left ± 1\.2 deg +entered/m);
+      assert.match(out, /^Entered$[^]*^ {2}delivery\.face +1\.0 deg left ± 1\.2 deg$/m);
       assert.match(
         out,
-        /^delivery\.face_to_path +3\.0 deg left ± 1\.6 deg +from delivery\.face, delivery\.path$/m,
+        /^Computed\n {2}delivery\.face_to_path +3\.0 deg left ± 1\.6 deg +from delivery\.face, delivery\.path$/m,
       );
-      assert.match(out, /^delivery\.low_point\.ahead +not computed; needs .*delivery\.attack/m);
+      assert.match(
+        out,
+        /^Not computed$[^]*^ {2}delivery\.attack and .* would give .*delivery\.low_point\.ahead/m,
+      );
     });
   });
 

@@ -9,7 +9,10 @@ import {
 import { runClient } from './activation.ts';
 
 // The project's types know Node only; this is all of a worker that is needed here.
-type WorkerHandle = ConstructorParameters<typeof BrowserMessageReader>[0] & { terminate: () => void };
+interface WorkerHandle {
+  readonly postMessage: (message: unknown) => void;
+  readonly terminate: () => void;
+}
 declare const Worker: new (address: string, options: { readonly name: string }) => WorkerHandle;
 
 export async function activate(context: vscode.ExtensionContext): Promise<void> {

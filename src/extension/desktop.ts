@@ -1,5 +1,5 @@
 // The extension's entry where Node runs it: the server is a Node process of its own.
-import * as vscode from 'vscode';
+import type * as vscode from 'vscode';
 import { LanguageClient, TransportKind } from 'vscode-languageclient/node';
 import { runClient } from './activation.ts';
 

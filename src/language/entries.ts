@@ -9,7 +9,10 @@ export function entriesOf(document: SwingwrightDocument): readonly Entry[] {
       return [document.entries, ...[...document.bag.values()].map(({ entries }) => entries)].flatMap(
         (entries) => [...entries.values()],
       );
-    default:
+    case 'template':
+    case 'faults':
+    case 'review':
+    case 'workspace':
       return [];
   }
 }

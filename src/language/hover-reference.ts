@@ -69,7 +69,8 @@ function summaryOf(document: SwingwrightDocument): string[] {
       return [
         `**A swing record**${document.date === undefined ? '' : ` of ${escapeMarkdown(document.date.value)}`}`,
       ];
-    default:
+    case 'review':
+    case 'workspace':
       return [`A file of the kind ${code(document.kind)}.`];
   }
 }

@@ -24,6 +24,7 @@ export function createFiles({ openText, read }: FileSources): Files {
       // A file that changed while it was being read is read again.
       if (loading.get(uri) !== reading) return load(uri);
       loading.delete(uri);
+      states.set(uri, state);
       return state;
     });
     loading.set(uri, reading);
@@ -35,7 +36,8 @@ export function createFiles({ openText, read }: FileSources): Files {
       const text = openText(uri);
       return text === undefined ? states.get(uri) : { kind: 'text', text };
     },
-    set: (uri, state) => states.set(uri, state),
+    // What was read is kept by `load`: a state that is handed back later may have been forgotten meanwhile.
+    set: () => undefined,
     load,
     forget: (uri) => {
       states.delete(uri);

@@ -6,6 +6,8 @@ import { startSession, type Session } from './session.ts';
 const record = (lines: string): string => `swing: 1\n${lines}`;
 const wrongUnit = record('flight:\n  carry: 171 kg\n');
 const right = record('flight:\n  carry: 171 m\n');
+const textOfMessage = (message: string | { value: string }): string =>
+  typeof message === 'string' ? message : message.value;
 const codes = (params: { diagnostics: { code?: unknown }[] }): unknown[] =>
   params.diagnostics.map(({ code }) => code);
 
@@ -131,7 +133,9 @@ describe('the server', () => {
             [...versions].sort((a, b) => a - b),
           );
           for (const { version, diagnostics } of own) {
-            const named = diagnostics.flatMap(({ message }) => /key_(\d+)x/.exec(String(message))?.[1] ?? []);
+            const named = diagnostics.flatMap(
+              ({ message }) => /key_(\d+)x/.exec(textOfMessage(message))?.[1] ?? [],
+            );
             assert.ok(
               named.length > 0 && named.every((found) => Number(found) === version),
               `${version}: ${named.join()}`,

@@ -8,7 +8,10 @@ const text = (words: string): FileState => ({ kind: 'text', text: words });
 describe('files', () => {
   it('are read once, however many ask at the same time', async () => {
     let reads = 0;
-    const files = createFiles({ openText: () => undefined, read: async () => text(`${(reads += 1)}`) });
+    const files = createFiles({
+      openText: () => undefined,
+      read: () => Promise.resolve(text(`${(reads += 1)}`)),
+    });
     assert.deepEqual(await Promise.all([files.load('a:b'), files.load('a:b')]), [text('1'), text('1')]);
     assert.equal(reads, 1);
   });
@@ -27,9 +30,17 @@ describe('files', () => {
     assert.deepEqual(await loaded, text('new'));
   });
 
-  it('give the text of an open document whatever was read', () => {
-    const files = createFiles({ openText: () => 'typed', read: () => Promise.reject(new Error('no')) });
-    files.set('a:b', text('on disk'));
+  it('that change after they were read are not kept, though somebody hands the old state back', async () => {
+    const files = createFiles({ openText: () => undefined, read: () => Promise.resolve(text('old')) });
+    const state = await files.load('a:b');
+    files.forget('a:b');
+    files.set('a:b', state);
+    assert.equal(files.get('a:b'), undefined);
+  });
+
+  it('give the text of an open document whatever was read', async () => {
+    const files = createFiles({ openText: () => 'typed', read: () => Promise.resolve(text('on disk')) });
+    await files.load('a:b');
     assert.deepEqual(files.get('a:b'), text('typed'));
   });
 

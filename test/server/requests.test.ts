@@ -35,7 +35,10 @@ describe('the server', () => {
 
   const hints = (): Promise<InlayHint[]> =>
     session.connection.sendRequest('textDocument/inlayHint', { textDocument: { uri }, range: everywhere });
-  const labels = async (): Promise<string[]> => (await hints()).map(({ label }) => String(label));
+  const labels = async (): Promise<string[]> =>
+    (await hints()).map(({ label }) =>
+      typeof label === 'string' ? label : label.map(({ value }) => value).join(''),
+    );
   const hover = (
     position: { line: number; character: number },
     token = new CancellationTokenSource().token,

@@ -38,7 +38,7 @@ const FONTS = `<?xml version="1.0"?>
 <fontconfig>
   <include ignore_missing="yes">/etc/fonts/fonts.conf</include>
   ${['system-ui', 'sans-serif', 'Ubuntu'].map((family) => preferFont(family, 'Inter')).join('\n  ')}
-  ${['monospace', 'Droid Sans Mono'].map((family) => preferFont(family, 'JetBrains Mono')).join('\n  ')}
+  ${['monospace', 'Droid Sans Mono', 'Liberation Mono', 'Courier New'].map((family) => preferFont(family, 'JetBrains Mono')).join('\n  ')}
 </fontconfig>
 `;
 

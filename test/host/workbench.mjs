@@ -10,6 +10,8 @@ import { hoverText, readHints, textPoint } from './editor-text.mjs';
 
 const WORKBENCH_LIMIT_MS = 60_000;
 const ACT_LIMIT_MS = 15_000;
+/** A list that is still empty after this time counts as empty. */
+const EMPTY_LIST_MS = 4_000;
 
 /** @typedef {'light' | 'dark' | 'high-contrast-dark' | 'high-contrast-light'} Theme */
 
@@ -164,7 +166,7 @@ function createTools(page, profile) {
         await tools.palette('Problems: Focus on Problems View');
       await rows
         .first()
-        .waitFor({ state: 'visible' })
+        .waitFor({ state: 'visible', timeout: EMPTY_LIST_MS })
         .catch(() => {});
       return tools.texts('.markers-panel .monaco-list-row');
     },

@@ -37,7 +37,8 @@ export async function runClient(
     vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),
     vscode.commands.registerCommand('swingwright.showOutput', () => output.show()),
   );
-  await client.start();
+  // Not awaited, so that the editor need not wait for the server; requests wait until it is up.
+  client.start().catch((error: unknown) => output.error(String(error)));
 }
 
 async function restart(client: BaseLanguageClient): Promise<void> {

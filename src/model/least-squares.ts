@@ -1,0 +1,177 @@
+// Finds the parameters that fit measurements and priors best (damped Gauss–Newton); knows nothing of what they mean.
+import { dot, factorOf, solveLower, solveUpper, type Factor } from './linear-algebra.ts';
+
+/** What is known of a parameter before any measurement. */
+export interface Prior {
+  readonly mean: number;
+  /** Standard uncertainty, > 0; Infinity where nothing is known. */
+  readonly u: number;
+  /** `evidence` is held against the measurements like one of them; a `window` only keeps the fit in the region of sense. */
+  readonly kind: 'evidence' | 'window';
+}
+
+export interface Measurement {
+  readonly value: number;
+  /** Standard uncertainty, > 0; Infinity for one that is taken out and only predicted. */
+  readonly u: number;
+}
+
+/** Predictions of the measurements; either may be undefined outside the range where the model holds. */
+export interface Model {
+  /** One prediction for each measurement. */
+  readonly predict: (parameters: Float64Array) => Float64Array | undefined;
+  /** Partial derivatives of the predictions, measurement by measurement; called at the point predicted last. */
+  readonly slopes: (parameters: Float64Array) => Float64Array | undefined;
+}
+
+export interface Problem {
+  readonly model: Model;
+  readonly priors: readonly Prior[];
+  readonly measurements: readonly Measurement[];
+}
+
+export interface Options {
+  /** Where to begin; the means of the priors if left out. */
+  readonly start?: Float64Array;
+  /** A step is the last one if it is shorter than this many standard uncertainties of the solution. */
+  readonly tolerance?: number;
+  /** Most evaluations of the model; the best point so far is the answer then. */
+  readonly limit?: number;
+}
+
+export interface Fit {
+  readonly status: 'converged' | 'stopped';
+  readonly parameters: Float64Array;
+  readonly predictions: Float64Array;
+  /** Measurement by measurement, at the solution or one step before it. */
+  readonly slopes: Float64Array;
+  /** The factor of the information matrix A = Jᵀ R⁻¹ J + P⁻¹. */
+  readonly factor: Factor;
+  readonly evaluations: number;
+}
+
+const firstDamping = 1e-6;
+const leastDamping = 1e-9;
+const mostDamping = 1e12;
+
+/**
+ * Minimises Σ ((z − h(x))/u)² + Σ ((x − mean)/u)² by Gauss–Newton steps, damped along the diagonal of the information
+ * matrix as long as they do not help (Levenberg 1944, Q. Appl. Math. 2:164; Marquardt 1963, J. SIAM 11:431). Ends after `limit`
+ * evaluations at the latest. Directions that neither a measurement nor a prior sees stay where they began.
+ *
+ * @returns undefined where the model gives no number at the start.
+ */
+export function fit(problem: Problem, options: Options = {}): Fit | undefined {
+  const { model, priors } = problem;
+  const { tolerance = 1e-6, limit = 100 } = options;
+  let parameters = options.start?.slice() ?? Float64Array.from(priors, (prior) => prior.mean);
+  let predictions = model.predict(parameters);
+  let slopes = predictions && model.slopes(parameters);
+  if (!predictions || !slopes) return undefined;
+  let cost = costOf(problem, parameters, predictions);
+  if (!Number.isFinite(cost)) return undefined;
+
+  let evaluations = 1;
+  let damping = firstDamping;
+  let information = informationOf(problem, slopes);
+  let gradient = gradientOf(problem, parameters, predictions, slopes);
+  for (let isDone = false; !isDone && evaluations < limit && damping < mostDamping;) {
+    const damped = factorOf(information, priors.length, damping);
+    const lengths = solveLower(damped, gradient.slice());
+    const expected = dot(lengths, lengths);
+    const step = solveUpper(damped, lengths);
+    const next = parameters.map((x, j) => x + step[j]!);
+    const predicted = model.predict(next);
+    evaluations += 1;
+    const nextCost = predicted ? costOf(problem, next, predicted) : Infinity;
+    isDone = expected < tolerance ** 2;
+    // Near the solution rounding may raise the cost by nothing that matters.
+    if (predicted === undefined || !(nextCost <= cost * (1 + 1e-12))) {
+      damping = Math.max(damping, leastDamping) * 10;
+      if (isDone) break;
+      continue;
+    }
+    [parameters, predictions, cost] = [next, predicted, nextCost];
+    damping = Math.max(leastDamping, damping / 10);
+    const renewed = model.slopes(parameters);
+    if (!renewed) break;
+    slopes = renewed;
+    information = informationOf(problem, slopes);
+    gradient = gradientOf(problem, parameters, predictions, slopes);
+    if (isDone) damping = 0;
+  }
+  const status = isSettled(information, gradient, tolerance, priors.length) ? 'converged' : 'stopped';
+  const factor = factorOf(information, priors.length);
+  return { status, parameters, predictions, slopes, factor, evaluations };
+}
+
+/** Whether the undamped step from here is short enough. */
+function isSettled(
+  information: Float64Array,
+  gradient: Float64Array,
+  tolerance: number,
+  size: number,
+): boolean {
+  const lengths = solveLower(factorOf(information, size), gradient.slice());
+  return Math.sqrt(dot(lengths, lengths)) <= Math.max(tolerance, 1e-7) * 10;
+}
+
+function costOf(
+  { priors, measurements }: Problem,
+  parameters: Float64Array,
+  predictions: Float64Array,
+): number {
+  let sum = 0;
+  for (let i = 0; i < measurements.length; i++) {
+    const { value, u } = measurements[i]!;
+    if (u < Infinity) sum += ((value - predictions[i]!) / u) ** 2;
+  }
+  for (let j = 0; j < priors.length; j++) {
+    const { mean, u } = priors[j]!;
+    if (u < Infinity) sum += ((parameters[j]! - mean) / u) ** 2;
+  }
+  return sum;
+}
+
+/** A = Jᵀ R⁻¹ J + P⁻¹, upper triangle. */
+function informationOf({ priors, measurements }: Problem, slopes: Float64Array): Float64Array {
+  const size = priors.length;
+  const a = new Float64Array(size * size);
+  const touched = new Int32Array(size);
+  for (let i = 0; i < measurements.length; i++) {
+    const { u } = measurements[i]!;
+    if (u === Infinity) continue;
+    const row = i * size;
+    let count = 0;
+    for (let j = 0; j < size; j++) if (slopes[row + j] !== 0) touched[count++] = j;
+    for (let p = 0; p < count; p++) {
+      const j = touched[p]!;
+      const weighted = slopes[row + j]! / (u * u);
+      for (let q = p; q < count; q++) a[j * size + touched[q]!]! += weighted * slopes[row + touched[q]!]!;
+    }
+  }
+  for (let j = 0; j < size; j++) a[j * size + j]! += 1 / priors[j]!.u ** 2;
+  return a;
+}
+
+/** Half the downhill slope of the cost: Jᵀ R⁻¹ (z − h) + P⁻¹ (mean − x). */
+function gradientOf(
+  { priors, measurements }: Problem,
+  parameters: Float64Array,
+  predictions: Float64Array,
+  slopes: Float64Array,
+): Float64Array {
+  const size = priors.length;
+  const g = new Float64Array(size);
+  for (let i = 0; i < measurements.length; i++) {
+    const { value, u } = measurements[i]!;
+    if (u === Infinity) continue;
+    const weighted = (value - predictions[i]!) / (u * u);
+    for (let j = 0; j < size; j++) g[j]! += weighted * slopes[i * size + j]!;
+  }
+  for (let j = 0; j < size; j++) {
+    const { mean, u } = priors[j]!;
+    if (u < Infinity) g[j]! += (mean - parameters[j]!) / (u * u);
+  }
+  return g;
+}

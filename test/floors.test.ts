@@ -10,7 +10,7 @@ const outermost = new Set(['server', 'extension', 'cli']);
 
 function allowedByFloor(): Map<string, Set<string>> {
   const table = readFileSync(join(root, 'DEVELOPERS.md'), 'utf8').matchAll(
-    /^\| `src\/(\w+)\/` \| [^|]+ \| ([^|]+) \|$/gm,
+    /^\| `src\/(\w+)\/`\s*\| [^|]+ \| ([^|]+) \|$/gm,
   );
   return new Map(
     [...table].map(([, floor = '', allowed = '']) => [

@@ -9,6 +9,11 @@ export interface FileStore {
   readonly set: (uri: string, state: FileState) => unknown;
 }
 
+/** What an AbortSignal gives; the core knows neither Node's nor a browser's. */
+export interface Cancellation {
+  readonly throwIfAborted: () => void;
+}
+
 /** More rounds than this and the files lead nowhere: the longest chain is record, fault book and the books that it extends. */
 const mostRounds = 32;
 
@@ -21,7 +26,7 @@ export async function settle(
   uri: string,
   files: FileStore,
   load: (uri: string) => Promise<FileState>,
-  signal: AbortSignal,
+  signal: Cancellation,
   cache?: AnalysisCache,
 ): Promise<Analysis> {
   signal.throwIfAborted();

@@ -17,7 +17,7 @@ export interface Estimate {
   readonly u: number;
 }
 
-type Compute = (inputs: readonly number[]) => readonly number[] | undefined;
+export type Compute = (inputs: readonly number[]) => readonly number[] | undefined;
 
 /** An estimate that is itself one base variable. */
 export function baseEstimate(value: number, base: Base): Estimate {
@@ -69,7 +69,7 @@ export function propagate(
  * that the slope is that of the region which the input may lie in (compare JCGM 100:2008, 5.1.3 note 2). At the edge of
  * the range where the function holds the step is cut, then taken to one side only.
  */
-function localSlopes(
+export function localSlopes(
   compute: Compute,
   centre: readonly number[],
   i: number,

@@ -8,12 +8,22 @@ export function mirroredSituation(situation: Situation): Situation {
   const observations = [...situation.observations].map(
     ([key, o]) => [key, isLateral(o.id) ? { ...o, value: negated(o.value) } : o] as const,
   );
-  const { windBearing } = situation;
+  const { windBearing, readings } = situation;
+  const mirroredReadings = [...(readings ?? [])].map(
+    ([id, list]) =>
+      [id, isLateral(id) ? list.map((r) => ({ ...r, value: negated(r.value) })) : list] as const,
+  );
   return {
     ...situation,
+    ...(readings ? { readings: new Map(mirroredReadings) } : {}),
     windBearing: windBearing === undefined ? undefined : negated(windBearing),
     observations: new Map(observations),
   };
+}
+
+/** A plain number of that quantity from one hand to the other. */
+export function mirroredNumber(id: string, value: number, hand: Situation['hand']): number {
+  return hand === 'left' && isLateral(id) ? negated(value) : value;
 }
 
 /** A value computed as for a right-handed player, as it is for this one. */

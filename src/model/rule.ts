@@ -1,9 +1,19 @@
 // The shape of one step of the forward graph; knows neither the steps themselves nor how they are chained.
 
+import type { BodyTableName } from '../physics/body-tables.ts';
 import type { QuantityId } from '../registry/generated.ts';
 
 /** Quantities that no record has a place for and that the steps pass between them or assume. */
-export type InnerId = 'club.shaft_kick' | 'strike.sole_height' | 'conditions.ground_give' | 'flight.run';
+export type InnerId =
+  | 'club.shaft_kick'
+  | 'club.lever'
+  | 'body.arm_length'
+  | 'linkage.hub_along'
+  | 'linkage.hub_up'
+  | 'delivery.centre_loft'
+  | 'strike.sole_height'
+  | 'conditions.ground_give'
+  | 'flight.run';
 export type ModelId = QuantityId | InnerId;
 
 /** What a step may know beside its inputs; already mirrored, so every player is a right-hander here. */
@@ -12,6 +22,8 @@ export interface Context {
   readonly clubKind: string | undefined;
   /** Where the wind comes from, radians counter-clockwise from the target line; undefined where there is none. */
   readonly windBearing: number | undefined;
+  /** The published table of segment masses; Winter's where left out. */
+  readonly bodyTable?: BodyTableName | undefined;
 }
 
 /** How far a step may be from nature, as a standard uncertainty of each output: a parameter, not part of `compute`. */
@@ -37,6 +49,10 @@ export interface Rule {
   readonly discrepancy: Discrepancy;
   /** Whether the step can be taken at all with such a club; always where left out. */
   readonly appliesTo?: (context: Context) => boolean;
+  /** `inverse` for a step from effect to cause, which only reads backward what another step says forward. */
+  readonly direction?: 'inverse';
+  /** Only taken in a fit where one of these has been entered: without them it would but carry windows on. */
+  readonly requires?: readonly ModelId[];
   /** A cheaper function with practically the same slopes as `compute`, only ever used for differences. */
   readonly slopesFrom?: Rule['compute'];
 }

@@ -1,4 +1,6 @@
 // The shapes that the forward graph takes and gives: plain SI numbers by quantity id, with where each came from.
+import type { BodyTableName } from '../physics/body-tables.ts';
+import type { WeighedReading } from './combine.ts';
 
 /** One entered quantity as the model sees it: SI, signed, all readings combined. */
 export interface Observation {
@@ -15,6 +17,10 @@ export interface Situation {
   /** Where the wind comes from, radians counter-clockwise from the target line; undefined in still air. */
   readonly windBearing: number | undefined;
   readonly observations: ReadonlyMap<string, Observation>;
+  /** Every reading of each id, in the order of the record; an id without any is one reading, its observation. */
+  readonly readings?: ReadonlyMap<string, readonly WeighedReading[]>;
+  /** The published table of segment masses that suits the student; Winter's where left out. */
+  readonly bodyTable?: BodyTableName | undefined;
 }
 
 /** A value that nobody entered and that the model had to take: always shown as such. */

@@ -9,6 +9,7 @@ const morrison = 'Morrison, McGrath & Wallace 2018, J. Sports Sci. 36:303';
 export const arcRules: readonly Rule[] = [
   {
     name: 'attack-from-low-point',
+    direction: 'inverse',
     formula: 'sin θ = −low point ahead / R, sin(attack) = sin θ · sin i',
     source: circle,
     inputs: ['delivery.low_point.ahead', 'delivery.arc.radius', 'delivery.arc.inclination'],

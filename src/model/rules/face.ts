@@ -8,6 +8,7 @@ const degree = Math.PI / 180;
 export const faceRules: readonly Rule[] = [
   {
     name: 'face-to-path',
+    direction: 'inverse',
     formula: 'face-to-path = face − path',
     source: 'definition',
     inputs: ['delivery.face', 'delivery.path'],
@@ -17,6 +18,7 @@ export const faceRules: readonly Rule[] = [
   },
   {
     name: 'path-from-face',
+    direction: 'inverse',
     formula: 'path = face − face-to-path',
     source: 'definition',
     inputs: ['delivery.face', 'delivery.face_to_path'],

@@ -34,6 +34,7 @@ export const flightRules: readonly Rule[] = [
   },
   {
     name: 'curve-from-finish',
+    direction: 'inverse',
     formula: 'curve = carry · sin(asin(finish / carry) − start)',
     source: seenFromAbove,
     inputs: ['flight.start', 'flight.finish', 'flight.carry'],
@@ -43,6 +44,7 @@ export const flightRules: readonly Rule[] = [
   },
   {
     name: 'start-from-finish',
+    direction: 'inverse',
     formula: 'start = asin(finish / carry) − asin(curve / carry)',
     source: seenFromAbove,
     inputs: ['flight.curve', 'flight.finish', 'flight.carry'],

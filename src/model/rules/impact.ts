@@ -9,6 +9,7 @@ const degree = Math.PI / 180;
 export const impactRules: readonly Rule[] = [
   {
     name: 'ball-speed-from-ratio',
+    direction: 'inverse',
     formula: 'ball speed = speed ratio · club speed',
     source: 'definition',
     inputs: ['flight.speed_ratio', 'delivery.club_speed'],
@@ -18,6 +19,7 @@ export const impactRules: readonly Rule[] = [
   },
   {
     name: 'club-speed-from-ratio',
+    direction: 'inverse',
     formula: 'club speed = ball speed / speed ratio',
     source: 'definition',
     inputs: ['flight.ball_speed', 'flight.speed_ratio'],

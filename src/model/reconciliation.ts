@@ -1,0 +1,124 @@
+// The most probable swing behind the readings of a record: the forward steps fitted to them; passes no verdict on any.
+import { createForward, type Forward } from './forward.ts';
+import { fit, type Fit, type Measurement, type Model, type Problem } from './least-squares.ts';
+import { centresOf, readingsOf, weighedUncertainty, type Reading } from './readings.ts';
+import type { Context, Rule } from './rule.ts';
+import { statisticsOf, type Statistics } from './statistics.ts';
+import type { Situation } from './value.ts';
+
+export interface Reconciliation {
+  readonly forward: Forward;
+  readonly readings: readonly Reading[];
+  /** Of the measurements of the problem, which reading each one is. */
+  readonly measured: readonly number[];
+  readonly problem: Problem;
+  readonly fit: Fit;
+  readonly statistics: Statistics;
+  /** Node values at the solution. */
+  readonly values: Float64Array;
+  /** Slopes of every node at the solution. */
+  readonly slopes: Float64Array;
+}
+
+/** Steps shorter than this many standard uncertainties change nothing that anybody reads. */
+const tolerance = 1e-3;
+const limit = 40;
+
+/**
+ * Fits the swing to the readings; `situation` is already as for a right-handed player. Readings of the ids in `without`
+ * are predicted, not believed. Undefined where not even wide windows make the model give numbers.
+ */
+export function reconcile(
+  situation: Situation,
+  without: ReadonlySet<string> = new Set(),
+): Reconciliation | undefined {
+  const context: Context = {
+    clubKind: situation.clubKind,
+    windBearing: situation.windBearing,
+    bodyTable: situation.bodyTable,
+  };
+  const readings = readingsOf(situation);
+  const entered = centresOf(readings.filter((reading) => !without.has(reading.id)));
+  const repeated = [...entered.keys()].filter((id) =>
+    readings.some((reading) => reading.id === id && reading.reading > 0),
+  );
+  const barred = new Set<Rule>();
+  for (;;) {
+    const forward = createForward(context, entered, repeated, barred);
+    const outcome = settled(forward, readings, without);
+    if (outcome) return outcome;
+    const failed = forward.failed();
+    if (!failed || barred.has(failed)) return undefined;
+    barred.add(failed);
+  }
+}
+
+/** Fits anew from where an earlier fit ended, with each measurement as uncertain as given; Infinity takes it out. */
+export function refit(before: Reconciliation, us: readonly number[]): Reconciliation | undefined {
+  const measurements = before.problem.measurements.map(({ value }, i): Measurement => ({ value, u: us[i]! }));
+  const problem = { ...before.problem, measurements };
+  return completed(before, problem, before.fit.parameters);
+}
+
+type Laid = Pick<Reconciliation, 'forward' | 'readings' | 'measured'>;
+
+function settled(
+  forward: Forward,
+  readings: readonly Reading[],
+  without: ReadonlySet<string>,
+): Reconciliation | undefined {
+  const measured = readings.flatMap(({ id, use }, r) =>
+    use === 'measured' && forward.nodeOf.has(id) ? [r] : [],
+  );
+  const measurements = measured.map((r): Measurement => {
+    const reading = readings[r]!;
+    return { value: reading.value, u: without.has(reading.id) ? Infinity : weighedUncertainty(reading) };
+  });
+  const nodes = measured.map((r) => forward.nodeOf.get(readings[r]!.id)!);
+  const problem = { model: modelOf(forward, nodes), priors: forward.parameters, measurements };
+  if (!forward.values(forward.start)) return undefined;
+  forward.renewErrors();
+  return completed({ forward, readings, measured }, problem, forward.start);
+}
+
+/** Once more where the inexactness of the steps is another at the solution than where the fit began. */
+function completed(laid: Laid, problem: Problem, start: Float64Array): Reconciliation | undefined {
+  const { forward, readings, measured } = laid;
+  let solution = fit(problem, { start, tolerance, limit });
+  if (!solution) return undefined;
+  forward.values(solution.parameters);
+  if (forward.renewErrors() === 'changed') {
+    solution = fit(problem, { start: solution.parameters, tolerance, limit }) ?? solution;
+  }
+  const values = forward.values(solution.parameters)?.slice();
+  const slopes = forward.slopes(solution.parameters);
+  if (!values || !slopes) return undefined;
+  return {
+    forward,
+    readings,
+    measured,
+    problem,
+    fit: solution,
+    statistics: statisticsOf(problem, solution),
+    values,
+    slopes,
+  };
+}
+
+function modelOf(forward: Forward, nodes: readonly number[]): Model {
+  const size = forward.parameters.length;
+  return {
+    predict: (parameters) => {
+      const values = forward.values(parameters);
+      return values && Float64Array.from(nodes, (node) => values[node]!);
+    },
+    slopes: (parameters) => {
+      const all = forward.slopes(parameters);
+      if (!all) return undefined;
+      const rows = new Float64Array(nodes.length * size);
+      for (const [i, node] of nodes.entries())
+        rows.set(all.subarray(node * size, (node + 1) * size), i * size);
+      return rows;
+    },
+  };
+}

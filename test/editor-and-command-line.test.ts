@@ -65,7 +65,8 @@ describe('editor and command line', () => {
   });
 
   it('find the same where references lead nowhere', async () => {
-    const { 'bram/bram.student.yaml': _gone, 'house.faults.yaml': _too, ...rest } = practice();
-    await assertSame(rest);
+    const gone = ['bram/bram.student.yaml', 'house.faults.yaml'];
+    const left = Object.entries(practice()).filter(([name]) => !gone.includes(name));
+    await assertSame(Object.fromEntries(left));
   });
 });

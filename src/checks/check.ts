@@ -51,5 +51,3 @@ export interface Check {
   readonly lasting?: true;
   readonly find: (subject: Subject, run: Run) => readonly RawFinding[];
 }
-
-export type { SwingwrightDocument };

@@ -1,7 +1,7 @@
 // All that an editor can ask of an analysis, in one place: plain data in, plain data out, one file a feature.
 export { explain, listCodes } from './explanation.ts';
 export { findActions, type ActionRequest } from './actions.ts';
-export { findDiagnostics, type ExplanationAddress } from './diagnostics.ts';
+export { findDiagnostics } from './diagnostics.ts';
 export { findHints, type HintSwitches } from './hints.ts';
 export { findHover } from './hover.ts';
 export { findLinks } from './links.ts';

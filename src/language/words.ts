@@ -34,7 +34,7 @@ export function assumptionsOf({ assumed }: Value): string {
   return list([...new Set(assumed.map(({ words }) => words))]);
 }
 
-export function shown(
+function shown(
   quantity: Quantity,
   { value, u }: { readonly value: number; readonly u: number | null },
 ): string {

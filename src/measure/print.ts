@@ -2,8 +2,6 @@
 import type { DirectionWord, Measure, Notation, Window } from './measure.ts';
 import { differenceFromSI, differenceToSI, findUnit, fromSI, toSI } from './units.ts';
 
-export { secondUnit, showValue, showWindow } from './show.ts';
-
 /**
  * The canonical short form: "~9 cm ahead ± 2 cm by video". Reading it gives the same value (to the last bit if it came from
  * text, else to one unit in the last place), uncertainty, method, direction and estimate. A bare number gets the

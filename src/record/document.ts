@@ -1,6 +1,6 @@
 // The shapes of the six kinds of file once read: typed values with the place of each in the text; no checking of golf here.
 import type { Measure, Problem, Span, Window } from '../measure/measure.ts';
-import type { Quantity } from '../registry/quantity.ts';
+import type { Method, Quantity } from '../registry/quantity.ts';
 
 export type FileKind = 'swing' | 'student' | 'template' | 'faults' | 'review' | 'workspace';
 
@@ -176,7 +176,7 @@ export interface WorkspaceFile extends DocumentBase {
   readonly coverage: number;
   readonly severities: ReadonlyMap<string, { readonly severity: SeverityName; readonly keySpan: Span }>;
   /** Own default standard uncertainties: method → dimension → SI value. */
-  readonly methods: ReadonlyMap<string, import('../registry/quantity.ts').Method>;
+  readonly methods: ReadonlyMap<string, Method>;
 }
 
 export type SwingwrightDocument =

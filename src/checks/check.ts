@@ -1,6 +1,6 @@
 // The shape of a check and of a finding; one file beside this one for each code, all listed in table.ts.
 import type { Span } from '../measure/measure.ts';
-import type { SwingwrightDocument, FileKind, Silence } from '../record/document.ts';
+import type { FileKind, Silence } from '../record/document.ts';
 import type { Subject } from './subject.ts';
 
 export type Severity = 'error' | 'warning' | 'information' | 'hint';

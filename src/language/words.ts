@@ -1,5 +1,4 @@
 // Names of quantities and values as the reader meets them in hovers and hints; computes nothing.
-import { showValue } from '../measure/show.ts';
 import type { Value } from '../model/value.ts';
 import { findQuantity } from '../registry/registry.ts';
 import type { Quantity } from '../registry/quantity.ts';
@@ -32,11 +31,4 @@ export function originOf({ from, shares }: Value): string {
 /** "no wind, a centred strike"; empty where nothing was assumed. */
 export function assumptionsOf({ assumed }: Value): string {
   return list([...new Set(assumed.map(({ words }) => words))]);
-}
-
-function shown(
-  quantity: Quantity,
-  { value, u }: { readonly value: number; readonly u: number | null },
-): string {
-  return showValue(quantity, value, u);
 }

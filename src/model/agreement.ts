@@ -1,7 +1,7 @@
 // Finds the entries of a record that cannot all be true, one conflict after another; knows no single quantity.
 import type { Agreement, Conflict, JudgedReading, ReadingRef } from './agreement-result.ts';
 import { mirroredNumber, mirroredSituation } from './mirror.ts';
-import { posteriorOf } from './posterior.ts';
+import { mostOfWindows, posteriorOf } from './posterior.ts';
 import { normalQuantile } from './quantiles.ts';
 import { readingsOf, type Reading } from './readings.ts';
 import { reconcile, refit, type Reconciliation } from './reconciliation.ts';
@@ -82,11 +82,20 @@ function thresholdFor(checked: number): number {
   return -normalQuantile(each / 2);
 }
 
+/** None where only windows would show an error. */
+function redundancyOf(at: Reconciliation, i: number): number {
+  const { redundancy, windows } = at.statistics.judgements[i]!;
+  return windows <= mostOfWindows ? redundancy : 0;
+}
+
 /** Enough redundancy, and what is implied rests on entries more than on windows. */
 function isChecked(at: Reconciliation, i: number): boolean {
   const judgement = at.statistics.judgements[i]!;
-  if (judgement.normalised === undefined || judgement.redundancy < leastRedundancy) return false;
-  return votesFor(at, i).windows < 0.5;
+  return (
+    judgement.normalised !== undefined &&
+    judgement.redundancy >= leastRedundancy &&
+    judgement.windows <= mostOfWindows
+  );
 }
 
 function worstOf(at: Reconciliation, threshold: number): number | undefined {
@@ -129,14 +138,14 @@ function presented(first: Reconciliation, outcome: Outcome, hand: Situation['han
       implied: implied ? mirroredNumber(reading.id, implied.value, hand) : null,
       uImplied: implied?.u ?? null,
       w: isJudged && normalised !== undefined ? mirroredNumber(reading.id, normalised, hand) : null,
-      redundancy: (group?.at ?? last).statistics.judgements[i]!.redundancy,
+      redundancy: redundancyOf(group?.at ?? last, i),
       verdict: group ? 'conflict' : isJudged ? 'fits' : 'unchecked',
     };
   });
   const conflicts = groups.flatMap((group) =>
     group.members.map((i): Conflict => {
       const { id, reading, value, u, implied, uImplied, w } = entries[last.measured[i]!]!;
-      const outvotedBy = votesFor(group.members.length > 1 ? group.at : last, i).ids;
+      const outvotedBy = votesFor(group.members.length > 1 ? group.at : last, i);
       const rivals = group.members.filter((other) => other !== i).map((other) => refOf(last, other));
       return {
         id,

@@ -75,7 +75,8 @@ export function fit(problem: Problem, options: Options = {}): Fit | undefined {
   let damping = firstDamping;
   let information = informationOf(problem, slopes);
   let gradient = gradientOf(problem, parameters, predictions, slopes);
-  for (let isDone = false; !isDone && evaluations < limit && damping < mostDamping;) {
+  let status: Fit['status'] = 'stopped';
+  while (evaluations < limit && damping < mostDamping) {
     const damped = factorOf(information, priors.length, damping);
     const lengths = solveLower(damped, gradient.slice());
     const expected = dot(lengths, lengths);
@@ -84,36 +85,31 @@ export function fit(problem: Problem, options: Options = {}): Fit | undefined {
     const predicted = model.predict(next);
     evaluations += 1;
     const nextCost = predicted ? costOf(problem, next, predicted) : Infinity;
-    isDone = expected < tolerance ** 2;
+    // A short step under strong damping says nothing of how far the solution is.
+    const isLast = expected < tolerance ** 2 && damping <= firstDamping;
     // Near the solution rounding may raise the cost by nothing that matters.
     if (predicted === undefined || !(nextCost <= cost * (1 + 1e-12))) {
+      // Slopes by differences point downhill only as exactly as they are; ten steps' length is as near as they lead.
+      if (expected < (10 * tolerance) ** 2 && damping <= firstDamping) {
+        status = 'converged';
+        break;
+      }
       damping = Math.max(damping, leastDamping) * 10;
-      if (isDone) break;
       continue;
     }
-    [parameters, predictions, cost] = [next, predicted, nextCost];
-    damping = Math.max(leastDamping, damping / 10);
-    const renewed = model.slopes(parameters);
+    const renewed = model.slopes(next);
     if (!renewed) break;
-    slopes = renewed;
+    [parameters, predictions, slopes, cost] = [next, predicted, renewed, nextCost];
+    damping = Math.max(leastDamping, damping / 10);
     information = informationOf(problem, slopes);
+    if (isLast) {
+      status = 'converged';
+      break;
+    }
     gradient = gradientOf(problem, parameters, predictions, slopes);
-    if (isDone) damping = 0;
   }
-  const status = isSettled(information, gradient, tolerance, priors.length) ? 'converged' : 'stopped';
   const factor = factorOf(information, priors.length);
   return { status, parameters, predictions, slopes, factor, evaluations };
-}
-
-/** Whether the undamped step from here is short enough. */
-function isSettled(
-  information: Float64Array,
-  gradient: Float64Array,
-  tolerance: number,
-  size: number,
-): boolean {
-  const lengths = solveLower(factorOf(information, size), gradient.slice());
-  return Math.sqrt(dot(lengths, lengths)) <= Math.max(tolerance, 1e-7) * 10;
 }
 
 function costOf(

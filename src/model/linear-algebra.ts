@@ -79,6 +79,34 @@ export function solveUpper({ size, upper, scale }: Factor, b: Float64Array): Flo
   return b;
 }
 
+/** A⁻¹ row by row, all of it; zero in the rows and columns that are set aside as dependent. */
+export function inverseOf({ size, upper, scale }: Factor): Float64Array {
+  const inverse = new Float64Array(size * size);
+  // V = U⁻¹ first, then V Vᵀ.
+  const v = new Float64Array(size * size);
+  for (let i = size - 1; i >= 0; i--) {
+    const row = i * size;
+    const pivot = upper[row + i]!;
+    v[row + i] = 1;
+    for (let k = i + 1; k < size; k++) {
+      const factor = upper[row + k]!;
+      if (factor === 0) continue;
+      for (let j = k, other = k * size; j < size; j++) v[row + j]! -= factor * v[other + j]!;
+    }
+    for (let j = i; j < size; j++) v[row + j]! /= pivot;
+  }
+  for (let i = 0; i < size; i++) {
+    for (let j = i; j < size; j++) {
+      let sum = 0;
+      for (let k = j, a = i * size, b = j * size; k < size; k++) sum += v[a + k]! * v[b + k]!;
+      sum /= scale[i]! * scale[j]!;
+      inverse[i * size + j] = sum;
+      inverse[j * size + i] = sum;
+    }
+  }
+  return inverse;
+}
+
 /** One vector for each dependent column that A takes to zero; together they span what A cannot see. */
 export function nullVectors(factor: Factor): readonly Float64Array[] {
   const { size, upper, scale } = factor;

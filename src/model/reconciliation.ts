@@ -21,7 +21,7 @@ export interface Reconciliation {
 }
 
 /** Steps shorter than this many standard uncertainties change nothing that anybody reads. */
-const tolerance = 1e-3;
+const tolerance = 0.01;
 const limit = 40;
 
 /**

@@ -1,6 +1,6 @@
 // Judges a least-squares fit: how well it holds together and which measurement fits worst; knows nothing of what was measured.
 import type { Fit, Problem } from './least-squares.ts';
-import { dot, nullVectors, solveLower, solveUpper } from './linear-algebra.ts';
+import { dot, inverseOf, nullVectors } from './linear-algebra.ts';
 import { chiSquaredTail } from './quantiles.ts';
 
 export interface Judgement {
@@ -12,6 +12,8 @@ export interface Judgement {
   readonly normalised: number | undefined;
   /** What all the others make of it; undefined where they say nothing. */
   readonly implied: { readonly value: number; readonly u: number } | undefined;
+  /** Share of the variance of what is implied that comes from windows alone; 1 where nothing is implied. */
+  readonly windows: number;
 }
 
 export interface Statistics {
@@ -46,29 +48,35 @@ export function statisticsOf(problem: Problem, fit: Fit): Statistics {
   const { factor, slopes, parameters, predictions } = fit;
   const size = priors.length;
   const unseen = nullVectors(factor);
-  const isSeen = (gradient: Float64Array): boolean => unseen.every((v) => isOrthogonal(gradient, v));
-  const variance = (gradient: Float64Array): number => {
-    if (!isSeen(gradient)) return Infinity;
-    const half = solveLower(factor, gradient.slice());
-    return dot(half, half);
-  };
-  const spread = (gradient: Float64Array): Float64Array =>
-    solveUpper(factor, solveLower(factor, gradient.slice()));
+  const covariance = inverseOf(factor);
+  const spread = (gradient: Float64Array): Float64Array => product(covariance, gradient);
+  const variance = (gradient: Float64Array): number =>
+    unseen.every((v) => isOrthogonal(gradient, v)) ? Math.max(0, dot(gradient, spread(gradient))) : Infinity;
+  const windows = priors.flatMap(({ kind, u }, j) => (kind === 'window' && u < Infinity ? [{ j, u }] : []));
+  const windowVariance = (moves: Float64Array): number =>
+    windows.reduce((sum, { j, u }) => sum + (moves[j]! / u) ** 2, 0);
 
   let chiSquared = 0;
   let freedom = 0;
   const judgements = measurements.map(({ value, u }, i): Judgement => {
     const residual = value - predictions[i]!;
-    const carried = variance(slopes.subarray(i * size, (i + 1) * size));
+    const gradient = slopes.subarray(i * size, (i + 1) * size);
+    const moves = spread(gradient);
+    const carried = unseen.every((v) => isOrthogonal(gradient, v))
+      ? Math.max(0, dot(gradient, moves))
+      : Infinity;
     if (u === Infinity) {
-      const implied = carried < Infinity ? { value: predictions[i]!, u: Math.sqrt(carried) } : undefined;
-      return { residual, redundancy: 0, normalised: undefined, implied };
+      const nothing = { residual, redundancy: 0, normalised: undefined, implied: undefined, windows: 1 };
+      if (carried === Infinity) return nothing;
+      const implied = { value: predictions[i]!, u: Math.sqrt(carried) };
+      return { ...nothing, implied, windows: shareOf(windowVariance(moves), carried) };
     }
     const redundancy = Math.min(1, Math.max(0, 1 - carried / (u * u)));
     chiSquared += (residual / u) ** 2;
     freedom += redundancy;
-    if (redundancy < noRedundancy)
-      return { residual, redundancy: 0, normalised: undefined, implied: undefined };
+    if (redundancy < noRedundancy) {
+      return { residual, redundancy: 0, normalised: undefined, implied: undefined, windows: 1 };
+    }
     return {
       residual,
       redundancy,
@@ -77,18 +85,33 @@ export function statisticsOf(problem: Problem, fit: Fit): Statistics {
         value: value - residual / redundancy,
         u: u * Math.sqrt((1 - redundancy) / redundancy),
       },
+      // Without the measurement itself its parts are larger by 1/r², the whole by 1/r.
+      windows: shareOf(windowVariance(moves), carried * redundancy),
     };
   });
-  const unit = new Float64Array(size);
   for (const [j, { mean, u, kind }] of priors.entries()) {
     if (kind === 'window' || u === Infinity) continue;
-    unit.fill(0);
-    unit[j] = 1;
     chiSquared += ((parameters[j]! - mean) / u) ** 2;
-    freedom += Math.min(1, Math.max(0, 1 - variance(unit) / (u * u)));
+    freedom += Math.min(1, Math.max(0, 1 - covariance[j * size + j]! / (u * u)));
   }
   const p = freedom > 1e-6 ? chiSquaredTail(chiSquared, freedom) : 1;
   return { chiSquared, freedom, p, rank: size - factor.dependent.length, judgements, variance, spread };
+}
+
+function shareOf(part: number, whole: number): number {
+  return whole > 0 ? Math.min(1, part / whole) : 1;
+}
+
+/** Passes over the zeros of the vector. */
+function product(matrix: Float64Array, vector: Float64Array): Float64Array {
+  const size = vector.length;
+  const result = new Float64Array(size);
+  for (let j = 0; j < size; j++) {
+    const x = vector[j]!;
+    if (x === 0) continue;
+    for (let i = 0, row = j * size; i < size; i++) result[i]! += x * matrix[row + i]!;
+  }
+  return result;
 }
 
 function isOrthogonal(gradient: Float64Array, vector: Float64Array): boolean {

@@ -146,7 +146,7 @@ function flightDiscrepancy(
   outputs: readonly number[],
   context: Context,
 ): readonly number[] {
-  const sets = coefficientSets.map((set) => flown(inputs, context, set, fineTolerance));
+  const sets = coefficientSets.map((set) => flown(inputs, context, set, coarseTolerance));
   const [carry, curve, apex, , time, further] = outputs;
   const balls = [0.02 * carry!, 0.05 * curve!, 0.04 * apex!, 1 * degree, 0.02 * time!, 2 + 0.3 * further!];
   return outputs.map((mean, o) => {

@@ -36,7 +36,8 @@ export function blankPart(text: string, start: number, end: number): string {
 }
 
 export function lineStart(text: string, offset: number): number {
-  return text.lastIndexOf('\n', offset - 1) + 1;
+  // A negative start would count as zero.
+  return offset < 1 ? 0 : text.lastIndexOf('\n', offset - 1) + 1;
 }
 
 export function indentAt(text: string, start: number): number {

@@ -68,45 +68,69 @@ export function createForward(
   );
   const ids = [...causes, ...outputs];
   const nodeOf = new Map(ids.map((id, node) => [id, node]));
-  const parameters: Parameter[] = causes.map((id) => ({
-    key: id,
-    ...parameterPrior(id, context, entered.has(id)),
-  }));
+  const weights = weightsOf(rules, entered);
+  const unsorted = [
+    ...causes.map((id) => ({ id, parameter: { key: id, ...parameterPrior(id, context, entered.has(id)) } })),
+    ...rules
+      .filter((rule) => rule.discrepancy !== exact)
+      .flatMap((rule) => rule.outputs.map((id) => ({ id, parameter: errorOf(rule) }))),
+  ];
+  const sorted = unsorted.toSorted((a, b) => (weights.get(a.id) ?? 0) - (weights.get(b.id) ?? 0));
+  const parameters: readonly Parameter[] = sorted.map(({ parameter }) => parameter);
+  const placeOf = new Map(sorted.map(({ id }, place) => [id, place]));
   const steps = rules.map((rule): Step => ({
     rule,
     inputs: rule.inputs.map((id) => nodeOf.get(id)!),
     outputs: rule.outputs.map((id) => nodeOf.get(id)!),
-    errors: rule.outputs.map(() => (rule.discrepancy === exact ? -1 : parameters.push(errorOf(rule)) - 1)),
+    errors: rule.outputs.map((id) => placeOf.get(id) ?? -1),
     us: new Float64Array(rule.outputs.length),
     centre: undefined,
     local: [],
   }));
   const stepOf = new Map(steps.flatMap((step) => step.outputs.map((node) => [node, step] as const)));
   const start = Float64Array.from(parameters, (parameter) => entered.get(parameter.key) ?? parameter.mean);
+  const places = Int32Array.from(causes, (id) => placeOf.get(id)!);
   return {
     parameters,
     ids,
     nodeOf,
     ruleOf: (node) => stepOf.get(node)?.rule,
     start,
-    ...evaluation(context, causes, ids, steps, parameters.length),
+    ...evaluation(context, places, ids, steps),
   };
+}
+
+/** How many entries hang on each id, roughly: unknowns that few share come first, which keeps the factor sparse. */
+function weightsOf(
+  rules: readonly Rule[],
+  entered: ReadonlyMap<string, number>,
+): ReadonlyMap<string, number> {
+  const weights = new Map<string, number>();
+  const weigh = (id: string): number => weights.get(id) ?? (entered.has(id) ? 1 : 0);
+  for (const rule of rules.toReversed()) {
+    const sum = rule.outputs.reduce((total, id) => total + weigh(id), 0);
+    for (const id of rule.outputs) weights.set(id, weigh(id));
+    for (const id of rule.inputs) weights.set(id, weigh(id) + sum);
+  }
+  return weights;
 }
 
 function evaluation(
   context: Context,
-  causes: readonly string[],
+  places: Int32Array,
   ids: readonly string[],
   steps: readonly Step[],
-  size: number,
 ): Pick<Forward, 'values' | 'failed' | 'slopes' | 'renewErrors'> {
+  const causes = places.length;
+  const size =
+    causes + steps.reduce((sum, step) => sum + step.errors.filter((error) => error >= 0).length, 0);
   const scales = ids.map((id) => scaleOf(id));
   const nodes = new Float64Array(ids.length);
   let failed: Rule | undefined;
 
   const values = (parameters: Float64Array): Float64Array | undefined => {
     failed = undefined;
-    nodes.set(parameters.subarray(0, causes.length));
+    for (let cause = 0; cause < causes; cause++) nodes[cause] = parameters[places[cause]!]!;
     for (const step of steps) {
       const outputs = computeOf(step.rule)(
         step.inputs.map((node) => nodes[node]!),
@@ -126,7 +150,7 @@ function evaluation(
 
   const slopes = (): Float64Array | undefined => {
     const rows = new Float64Array(ids.length * size);
-    for (let cause = 0; cause < causes.length; cause++) rows[cause * size + cause] = 1;
+    for (let cause = 0; cause < causes; cause++) rows[cause * size + places[cause]!] = 1;
     for (const step of steps) {
       if (!renewSlopes(step, nodes, scales, context)) {
         failed = step.rule;

@@ -1,0 +1,142 @@
+// Says of any quantity how it came about: value, interval, steps, the share of each entry, and what it would be without each.
+import { mirroredNumber, mirroredSituation } from './mirror.ts';
+import { eliminated, type Outcome } from './elimination.ts';
+import { reconcile, type Reconciliation } from './reconciliation.ts';
+import { gradientOf } from './votes.ts';
+import { dot } from './linear-algebra.ts';
+import type { Situation } from './value.ts';
+
+export interface ExplainedStep {
+  /** The name of the rule. */
+  readonly rule: string;
+  readonly formula: string;
+  readonly source: string;
+  readonly outputs: readonly string[];
+}
+
+/** Where part of the variance comes from. Windows are no knowledge of this swing: much of them means that little is known. */
+export type Contributor =
+  | { readonly kind: 'entry'; readonly id: string; readonly reading: number }
+  | { readonly kind: 'assumption'; readonly id: string; readonly words: string; readonly source: string }
+  | { readonly kind: 'window'; readonly id: string; readonly words: string; readonly source: string }
+  | { readonly kind: 'step'; readonly rule: string; readonly reason: string };
+
+export interface Share {
+  readonly from: Contributor;
+  /** Of the variance, 0..1; all shares sum to 1. */
+  readonly share: number;
+}
+
+export interface Without {
+  readonly id: string;
+  readonly reading: number;
+  readonly value: number;
+  readonly u: number;
+}
+
+export interface QuantityExplanation {
+  readonly id: string;
+  /** SI, signed for this player. */
+  readonly value: number;
+  readonly u: number;
+  /** 95 % under a normal distribution. */
+  readonly interval: { readonly min: number; readonly max: number };
+  /** From causes to effects, those that lead to the quantity and to the entries that it was inferred from. */
+  readonly steps: readonly ExplainedStep[];
+  /** The largest first. */
+  readonly shares: readonly Share[];
+  /** The value that the others would give, entry by entry; the one that moves it most first. */
+  readonly without: readonly Without[];
+}
+
+/** Of 95 % of a normal distribution, in standard uncertainties. */
+const coverage = 1.959964;
+
+/** A share below this is not worth a line. */
+const least = 0.001;
+
+/** The explanation of `id` after the readings in conflict were taken out; undefined where the fit has no such quantity. */
+export function explainQuantity(situation: Situation, id: string): QuantityExplanation | undefined {
+  const first = reconcile(mirroredSituation(situation));
+  return first && explainFrom(eliminated(first), id, situation.hand);
+}
+
+/**
+ * With g the gradient of the quantity and y = A⁻¹ g, the variance gᵀ y is the sum of (Jₖ y)²/uₖ² over measurements and (y/u)²
+ * over priors; without measurement k the value moves by −(Jₖ y) eₖ/(uₖ² rₖ) and the variance grows by (Jₖ y)²/(uₖ² rₖ).
+ */
+export function explainFrom(
+  { last }: Pick<Outcome, 'last'>,
+  id: string,
+  hand: Situation['hand'],
+): QuantityExplanation | undefined {
+  const node = last.forward.nodeOf.get(id);
+  if (node === undefined) return undefined;
+  const size = last.forward.parameters.length;
+  const gradient = last.slopes.subarray(node * size, (node + 1) * size);
+  const y = last.statistics.spread(gradient);
+  const variance = dot(gradient, y);
+  if (!(variance > 0 && variance < Infinity)) return undefined;
+  const shares: Share[] = [];
+  const without: Without[] = [];
+  for (const [k, { u }] of last.problem.measurements.entries()) {
+    if (u === Infinity) continue;
+    const ref = last.readings[last.measured[k]!]!;
+    const { residual, redundancy } = last.statistics.judgements[k]!;
+    const pull = dot(gradientOf(last, k), y) / u;
+    const share = (pull * pull) / variance;
+    if (share < least) continue;
+    shares.push({ from: { kind: 'entry', id: ref.id, reading: ref.reading }, share });
+    // One that nobody checks cannot be left out without losing the value.
+    if (redundancy < 1e-6) continue;
+    const value = last.values[node]! - (pull * residual) / (u * redundancy);
+    const spread = Math.sqrt(variance + (pull * pull) / redundancy);
+    without.push({ id: ref.id, reading: ref.reading, value: mirroredNumber(id, value, hand), u: spread });
+  }
+  shares.push(...sharesOfPriors(last, y, variance));
+  shares.sort((a, b) => b.share - a.share);
+  const value = mirroredNumber(id, last.values[node]!, hand);
+  const u = Math.sqrt(variance);
+  without.sort((a, b) => Math.abs(b.value - value) - Math.abs(a.value - value));
+  const interval = { min: value - coverage * u, max: value + coverage * u };
+  return { id, value, u, interval, steps: stepsBehind(last, node, shares), shares, without };
+}
+
+function sharesOfPriors({ forward }: Reconciliation, y: Float64Array, variance: number): readonly Share[] {
+  const shares = new Map<string, Share>();
+  for (const [j, { key, u, kind, words, source }] of forward.parameters.entries()) {
+    const share = (y[j]! / u) ** 2 / variance;
+    if (share < least) continue;
+    const from: Contributor = key.startsWith('model:')
+      ? { kind: 'step', rule: key.slice('model:'.length), reason: words }
+      : { kind: kind === 'window' ? 'window' : 'assumption', id: key, words, source };
+    shares.set(key, { from, share: share + (shares.get(key)?.share ?? 0) });
+  }
+  return [...shares.values()];
+}
+
+/** The steps above the quantity and above every entry with a notable share in it. */
+function stepsBehind(
+  { forward }: Reconciliation,
+  node: number,
+  shares: readonly Share[],
+): readonly ExplainedStep[] {
+  const entries = shares.flatMap(({ from, share }) =>
+    from.kind === 'entry' && share > 0.02 ? [from.id] : [],
+  );
+  const wanted = new Set([node, ...entries.map((id) => forward.nodeOf.get(id)!)]);
+  const steps = new Map<string, ExplainedStep>();
+  // Nodes stand in an order in which each follows from those before it.
+  for (let at = forward.ids.length - 1; at >= 0; at--) {
+    const rule = wanted.has(at) ? forward.ruleOf(at) : undefined;
+    if (!rule) continue;
+    for (const input of rule.inputs) wanted.add(forward.nodeOf.get(input)!);
+    steps.set(rule.name, {
+      rule: rule.name,
+      formula: rule.formula,
+      source: rule.source,
+      outputs: rule.outputs,
+    });
+  }
+  return [...steps.values()].reverse();
+}

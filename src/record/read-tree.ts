@@ -8,7 +8,7 @@ import { problemOf } from './yaml-problem.ts';
 import { deepestNesting, longestText, readYaml, type YamlReading } from './yaml.ts';
 
 /** Each repair reads the text once more; a long text is read less often. */
-const mostRepairs = 10;
+const mostRepairs = 8;
 const mostCharactersRead = 1 << 20;
 const mostSyntaxProblems = 20;
 

@@ -32,7 +32,9 @@ export function referencesOf(document: SwingwrightDocument): readonly Reference[
       return present([[document.extends, 'faults']]);
     case 'review':
       return present([[document.of, 'swing']]);
-    default:
+    case 'student':
+    case 'template':
+    case 'workspace':
       return [];
   }
 }

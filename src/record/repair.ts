@@ -21,6 +21,10 @@ export interface Harm {
 /** A text with more errors than this is beyond a repair that takes the rest into account. */
 const mostErrors = 60;
 
+const mostTries = 6;
+/** Reading a longer part again and again would take too long. */
+const longPart = 50_000;
+
 const harmless: ReadonlySet<string> = new Set([
   'BAD_DQ_ESCAPE',
   'BAD_SCALAR_START',
@@ -141,11 +145,12 @@ function repairBrackets(text: string, cause: number, around: readonly Span[], su
   }
   for (const bracket of [...around].reverse())
     tries.push(blank(text, bracket.start, lineEnd(text, bracket.start)));
+  tries.splice(mostTries - 1);
   tries.push(blank(text, around[0]!.start, end));
 
   let best = tries[0]!;
   let fewest = Infinity;
-  for (const attempt of tries) {
+  for (const attempt of end - start > longPart ? tries.slice(-1) : tries) {
     const part = attempt.slice(start, end);
     const reading = readYaml(part);
     const rest = surveyOf(reading.root, part);
@@ -163,8 +168,8 @@ function repairBrackets(text: string, cause: number, around: readonly Span[], su
 /** True where the line below the opening bracket stands further in than the bracket's own, as it must inside brackets. */
 function goesOn(text: string, open: Span): boolean {
   const start = lineStart(text, open.start);
-  const next = lineEnd(text, start) + 1;
-  return indentAt(text, next) > indentAt(text, start);
+  const next = text.indexOf('\n', start) + 1;
+  return next > 0 && indentAt(text, next) > indentAt(text, start);
 }
 
 /** Puts the closing bracket in place of what stands on the last line of an open one of several lines. */

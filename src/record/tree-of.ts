@@ -47,7 +47,7 @@ function grow(node: Node, growth: Growth): Tree {
     ? growMap(node, node.items, growth)
     : isSeq(node)
       ? growList(node, node.items, growth)
-      : growScalar(node as Scalar, growth.text);
+      : growScalar(node, growth.text);
   const anchor = (node as { anchor?: string }).anchor;
   // An anchor counts only from its end on, so that nothing can hold itself.
   if (anchor !== undefined) growth.anchors.set(anchor, tree);

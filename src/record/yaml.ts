@@ -43,7 +43,7 @@ export function readYaml(text: string): YamlReading {
     isScalar = lexeme === scalarFollows;
     for (const token of parser.next(lexeme)) {
       if (token.type === 'error' && ++streamErrors > mostStreamErrors) break reading;
-      for (const document of composer.next(token)) documents.push(document as Document.Parsed);
+      for (const document of composer.next(token)) documents.push(document);
     }
     if (parser.stack.length > deepestNesting) {
       tooDeepAt = parser.offset;
@@ -52,9 +52,8 @@ export function readYaml(text: string): YamlReading {
     // One document is all that we read.
     if (documents.length > 0) break;
   }
-  for (const token of parser.end())
-    for (const document of composer.next(token)) documents.push(document as Document.Parsed);
-  for (const document of composer.end(true, text.length)) documents.push(document as Document.Parsed);
+  for (const token of parser.end()) for (const document of composer.next(token)) documents.push(document);
+  for (const document of composer.end(true, text.length)) documents.push(document);
   const [first, second] = documents;
   return {
     root: first?.contents ?? undefined,

@@ -11,17 +11,16 @@ const whole = parseDocument('swing', lesson) as SwingRecord;
 /** What was measured, without its place. */
 function readingsOf(entry: Entry | undefined): unknown {
   return entry?.readings.map(({ measure, note, doubtful, seen, form }) => {
-    const { spans: _, ...rest } = measure;
-    return { ...rest, note, doubtful, seen, form };
+    return { ...measure, spans: undefined, note, doubtful, seen, form };
   });
 }
 
 /** The lines whose indentation puts them below this one. */
 function isBelow(line: number, header: number): boolean {
-  const indent = (n: number) => lesson.slice(starts[n]!).search(/[^ ]/);
+  const indent = (n: number) => lesson.slice(starts[n]).search(/[^ ]/);
   if (line <= header) return false;
   for (let n = header + 1; n <= line; n++) {
-    const says = lesson.slice(starts[n]!, lineEnd(lesson, starts[n]!)).trim() !== '';
+    const says = lesson.slice(starts[n], lineEnd(lesson, starts[n]!)).trim() !== '';
     if (says && indent(n) <= indent(header)) return false;
   }
   return true;

@@ -11,8 +11,8 @@ export const leastRedundancy = 0.1;
 export const falseAlarms = 0.01;
 
 /** Residuals that go together like this, and are as large to within `hair`, cannot be told apart. */
-const alike = 0.98;
-const hair = 0.02;
+const alike = 0.9;
+const hair = 0.05;
 
 export interface Outcome {
   readonly first: Reconciliation;

@@ -38,7 +38,6 @@ function referenceOf(schema: Schema): string | undefined {
 }
 
 const header = `// Generated from the schemas by \`npx tsx build/generate.ts\`: the keys known at each place; do not edit.
-/* eslint-disable */
 
 /** Keys to what may stand below them; \`*\` stands for any key, \`[]\` for the items of a list. */
 export interface KeyTree {

@@ -1,5 +1,4 @@
 // Generated from the schemas by `npx tsx build/generate.ts`: the keys known at each place; do not edit.
- 
 
 /** Keys to what may stand below them; `*` stands for any key, `[]` for the items of a list. */
 export interface KeyTree {

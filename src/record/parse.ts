@@ -9,7 +9,7 @@ import { headersOf } from './known-keys.ts';
 import { lineOf, lineStartsOf } from './lines.ts';
 import { findEmpty } from './no-value.ts';
 import { outlineOf } from './outline.ts';
-import { readTree, type ReadTree } from './read-tree.ts';
+import { readTree } from './read-tree.ts';
 import { readReview } from './review.ts';
 import { checkShape, versionKeys } from './shape.ts';
 import { silencesOf } from './silence.ts';
@@ -34,13 +34,13 @@ export function parseDocument(
   const isTooLong = read.problems.some(({ code }) => code === 'file-too-large');
   const parts = readKind(kind, tree, reader);
   const versionKey = versionKeys[kind];
-  if (!isTooLong) reader.problems.push(...checkRoot(kind, tree, text));
-  if (!read.isDamaged) reader.problems.push(...missingHints(kind, tree));
+  const shape = isTooLong ? [] : checkRoot(kind, tree, text);
+  const hints = read.isDamaged ? [] : missingHints(kind, tree);
   const lineStarts = isTooLong ? [0] : lineStartsOf(text);
   return {
     ...parts,
     text,
-    problems: sift([...read.problems, ...reader.problems], read, lineStarts),
+    problems: sift([read.problems, reader.problems, shape, hints].flat(), read.isDamaged, lineStarts),
     silences: silencesOf(text, read.comments, lineStarts),
     outline: outlineOf(tree, text, versionKey),
   };
@@ -107,10 +107,13 @@ function missingHints(kind: FileKind, tree: Tree): readonly Problem[] {
   ];
 }
 
+/** Nobody reads more, and an editor would choke on them. */
+const mostProblems = 1000;
+
 /** One problem for one cause, in the order of the text: what YAML could not read says nothing of shape or golf. */
 function sift(
   problems: readonly Problem[],
-  read: ReadTree,
+  isDamaged: boolean,
   lineStarts: readonly number[],
 ): readonly Problem[] {
   const kept: Problem[] = [];
@@ -119,13 +122,14 @@ function sift(
   for (const problem of problems) {
     const isSyntax = problem.code === 'yaml-syntax';
     const place = `${problem.code} ${problem.span.start} ${problem.span.end}`;
-    if (seen.has(place) || (read.isDamaged && problem.code === 'missing-key')) continue;
+    if (seen.has(place) || (isDamaged && problem.code === 'missing-key')) continue;
     seen.add(place);
     // The problems of YAML come first.
-    const line = read.isDamaged ? lineOf(lineStarts, problem.span.start) : -1;
+    const line = isDamaged ? lineOf(lineStarts, problem.span.start) : -1;
     if (syntaxLines.has(line)) continue;
     if (isSyntax) syntaxLines.add(line);
     kept.push(problem);
+    if (kept.length === mostProblems) break;
   }
   return kept.sort((a, b) => a.span.start - b.span.start || a.span.end - b.span.end);
 }

@@ -10,6 +10,8 @@ import { deepestNesting, longestText, readYaml, type YamlReading } from './yaml.
 /** Each repair reads the text once more; a long text is read less often. */
 const mostRepairs = 8;
 const mostCharactersRead = 1 << 20;
+/** A text with more errors is no record that somebody is typing. */
+const mostErrorsRepaired = 2000;
 const mostSyntaxProblems = 20;
 
 export interface ReadTree {
@@ -54,7 +56,7 @@ export function readTree(text: string, headers: readonly string[]): ReadTree {
   }
   if (reading.tooDeepAt !== undefined) problems.push(tooDeep(reading.tooDeepAt, text));
   if (reading.secondDocumentAt !== undefined) problems.push(secondDocument(reading.secondDocumentAt, text));
-  const all = [...problems, ...(grown?.problems ?? [])];
+  const all = problems.concat(grown?.problems ?? []);
   return {
     tree: grown?.tree,
     problems: all,
@@ -90,7 +92,7 @@ function repairOnce(patched: string, reading: YamlReading, repairs: Repairs): st
     const start = lineStart(patched, reading.tooDeepAt);
     return blank(patched, start, nextItem(patched, start));
   }
-  if (reading.errors.length === 0) return undefined;
+  if (reading.errors.length === 0 || reading.errors.length > mostErrorsRepaired) return undefined;
   const survey = surveyOf(reading.root, patched);
   const harm = findHarm(reading.errors, survey, patched);
   if (harm === undefined) return undefined;

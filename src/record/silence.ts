@@ -11,11 +11,15 @@ export function silencesOf(
   lineStarts: readonly number[],
 ): readonly Silence[] {
   const silences: Silence[] = [];
-  for (const [offset, comment] of comments) {
+  let below: Covered | undefined;
+  // From the last to the first, so that what a comment covers is known to the comments above it.
+  for (const [offset, comment] of [...comments].sort(([a], [b]) => b - a)) {
     const match = accepting.exec(comment);
     if (match === null) continue;
     const line = lineOf(lineStarts, offset);
-    const covered = isAlone(text, lineStarts[line]!, offset) ? nextLine(text, lineStarts, line) : line;
+    const isOwnLine = isAlone(text, lineStarts[line]!, offset);
+    if (isOwnLine) below = { above: line, line: nextLine(text, lineStarts, line, below) };
+    const covered = isOwnLine ? below!.line : line;
     const span = { start: offset, end: offset + comment.trimEnd().length };
     const reason = (match[2] ?? '').trim();
     let at = offset + comment.indexOf('[') + 1;
@@ -38,9 +42,21 @@ function isAlone(text: string, start: number, offset: number): boolean {
   return text.slice(start, offset).replace('\ufeff', '').trim() === '';
 }
 
+/** The line that comments from `above` on cover. */
+interface Covered {
+  readonly above: number;
+  readonly line: number;
+}
+
 /** The next line that is neither blank nor only a comment; the last one where there is none. */
-function nextLine(text: string, lineStarts: readonly number[], line: number): number {
+function nextLine(
+  text: string,
+  lineStarts: readonly number[],
+  line: number,
+  below: Covered | undefined,
+): number {
   for (let next = line + 1; next < lineStarts.length; next++) {
+    if (next === below?.above) return below.line;
     const start = lineStarts[next]!;
     const said = text.slice(start, lineEnd(text, start)).trimStart();
     if (said !== '' && !said.startsWith('#')) return next;

@@ -89,3 +89,10 @@ describe('a text of more than a million characters', () => {
     assert.deepEqual(codes(head + '#'.repeat(longestText - head.length)), []);
   });
 });
+
+describe('a text with very many problems', () => {
+  it('names a thousand of them', () => {
+    const empty = `${head}goals:\n${' -\n'.repeat(250_000)}`;
+    assert.equal(codes(empty).length, 1000);
+  });
+});

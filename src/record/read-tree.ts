@@ -9,7 +9,7 @@ import { deepestNesting, longestText, readYaml, type YamlReading } from './yaml.
 
 /** Each repair reads the text once more; a long text is read less often. */
 const mostRepairs = 8;
-const mostCharactersRead = 1 << 20;
+const mostCharactersRead = 1 << 16;
 /** A text with more errors is no record that somebody is typing. */
 const mostErrorsRepaired = 2000;
 const mostSyntaxProblems = 20;
@@ -151,8 +151,8 @@ function tooLarge(text: string): ReadTree {
   const problem: RecordProblem = {
     code: 'file-too-large',
     span: { start: 0, end },
-    found: `a file of ${(text.length / longestText).toFixed(1)} million characters, which is not read`,
-    expected: 'a file of at most 1 million characters',
+    found: `a file of ${Math.ceil(text.length / 1000)} thousand characters, which is not read`,
+    expected: `a file of at most ${longestText / 1000} thousand characters`,
   };
   return { tree: undefined, problems: [problem], comments: new Map(), isDamaged: true };
 }

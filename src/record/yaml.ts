@@ -4,8 +4,8 @@ import type { Span } from '../measure/measure.ts';
 
 /** Deeper nesting than this is not read: nothing that we know nests more than eight deep. */
 export const deepestNesting = 48;
-/** A longer text than this (in UTF-16 units) is not read. */
-export const longestText = 1 << 20;
+/** A longer text than this (in UTF-16 units) is not read: a hundred times a long lesson, and quick to refuse. */
+export const longestText = 250_000;
 const mostStreamErrors = 40;
 
 export interface YamlError {

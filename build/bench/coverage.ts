@@ -1,5 +1,7 @@
 // How often the linear 95 % intervals hold the truth of generated records, by quantity; prints a report.
 import { agree } from '../../src/model/agreement.ts';
+import { nonlinear } from '../../src/model/drawn-interval.ts';
+import { explainQuantity } from '../../src/model/explain.ts';
 import { drawRecords } from './records.ts';
 
 const count = 1000;
@@ -9,9 +11,16 @@ for (const { situation, truth } of drawRecords(count, 81)) {
   for (const [id, { value, u }] of agree(situation).posterior) {
     const key = entered.has(id) ? 'entered' : id;
     const isHeld = Math.abs(value - truth.get(id)!) <= 1.959964 * u;
+    if (nonlinear.has(id) && !entered.has(id)) {
+      const { min, max } = explainQuantity(situation, id)!.interval;
+      const name = `${id} by draws`;
+      const row = rows.get(name) ?? { shown: 0, held: 0 };
+      const isDrawn = truth.get(id)! >= min && truth.get(id)! <= max;
+      rows.set(name, { shown: row.shown + 1, held: row.held + (isDrawn ? 1 : 0) });
+    }
     for (const name of [key, 'all']) {
       const row = rows.get(name) ?? { shown: 0, held: 0 };
-      rows.set(name, { ...row, shown: row.shown + 1, held: row.held + (isHeld ? 1 : 0) });
+      rows.set(name, { shown: row.shown + 1, held: row.held + (isHeld ? 1 : 0) });
     }
   }
 }

@@ -1,6 +1,6 @@
 // Draws invented swings from the model's own priors and what a coach would read of them; for benchmarks, seeded.
 import { createForward } from '../../src/model/forward.ts';
-import { mirroredSituation } from '../../src/model/mirror.ts';
+import { mirroredNumber, mirroredSituation } from '../../src/model/mirror.ts';
 import type { Situation, Observation } from '../../src/model/value.ts';
 import type { WeighedReading } from '../../src/model/combine.ts';
 import { quantities } from '../../src/registry/generated.ts';
@@ -114,8 +114,9 @@ export function drawRecord(random: Generator): Drawn | undefined {
   }
   const right: Situation = { hand: 'left', clubKind: kind, windBearing: undefined, observations, readings };
   // Mirroring is its own inverse: what was drawn as for a right-hander becomes the left-hander's record.
-  const situation = hand === 'left' ? { ...mirroredSituation(right), hand } : { ...right, hand };
-  return { situation: situation as Situation, truth };
+  const situation: Situation = hand === 'left' ? { ...mirroredSituation(right), hand } : { ...right, hand };
+  const own = [...truth].map(([id, value]) => [id, mirroredNumber(id, value, hand)] as const);
+  return { situation, truth: new Map(own) };
 }
 
 function isWithin(value: number | undefined, range: { readonly min: number; readonly max: number }): boolean {

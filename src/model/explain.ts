@@ -3,6 +3,7 @@ import { mirroredNumber, mirroredSituation } from './mirror.ts';
 import { eliminated, type Outcome } from './elimination.ts';
 import { reconcile, type Reconciliation } from './reconciliation.ts';
 import { gradientOf } from './votes.ts';
+import { drawnInterval, nonlinear } from './drawn-interval.ts';
 import { dot } from './linear-algebra.ts';
 import type { Situation } from './value.ts';
 
@@ -39,7 +40,7 @@ export interface QuantityExplanation {
   /** SI, signed for this player. */
   readonly value: number;
   readonly u: number;
-  /** 95 % under a normal distribution. */
+  /** 95 %: under a normal distribution, or by draws where that would not hold (`nonlinear`). */
   readonly interval: { readonly min: number; readonly max: number };
   /** From causes to effects, those that lead to the quantity and to the entries that it was inferred from. */
   readonly steps: readonly ExplainedStep[];
@@ -98,8 +99,19 @@ export function explainFrom(
   const value = mirroredNumber(id, last.values[node]!, hand);
   const u = Math.sqrt(variance);
   without.sort((a, b) => Math.abs(b.value - value) - Math.abs(a.value - value));
-  const interval = { min: value - coverage * u, max: value + coverage * u };
+  const interval = intervalOf(last, node, hand) ?? { min: value - coverage * u, max: value + coverage * u };
   return { id, value, u, interval, steps: stepsBehind(last, node, shares), shares, without };
+}
+
+function intervalOf(
+  at: Reconciliation,
+  node: number,
+  hand: Situation['hand'],
+): QuantityExplanation['interval'] | undefined {
+  const id = at.forward.ids[node]!;
+  const drawn = nonlinear.has(id) ? drawnInterval(at, node) : undefined;
+  const ends = drawn && [drawn.min, drawn.max].map((end) => mirroredNumber(id, end, hand));
+  return ends && { min: Math.min(...ends), max: Math.max(...ends) };
 }
 
 function sharesOfPriors({ forward }: Reconciliation, y: Float64Array, variance: number): readonly Share[] {

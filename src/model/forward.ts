@@ -88,7 +88,7 @@ export function createForward(
     local: [],
   }));
   const stepOf = new Map(steps.flatMap((step) => step.outputs.map((node) => [node, step] as const)));
-  const start = Float64Array.from(parameters, (parameter) => entered.get(parameter.key) ?? parameter.mean);
+  const start = Float64Array.from(parameters, (parameter) => startOf(parameter, entered.get(parameter.key)));
   const places = Int32Array.from(causes, (id) => placeOf.get(id)!);
   return {
     parameters,
@@ -98,6 +98,11 @@ export function createForward(
     start,
     ...evaluation(context, places, ids, steps),
   };
+}
+
+/** What was entered, but no farther out than where the steps still hold: an absurd entry must not stop the fit at once. */
+function startOf({ mean, u }: Parameter, entered: number | undefined): number {
+  return entered === undefined ? mean : Math.min(mean + 2 * u, Math.max(mean - 2 * u, entered));
 }
 
 /** How many entries hang on each id, roughly: unknowns that few share come first, which keeps the factor sparse. */

@@ -112,7 +112,8 @@ export function fit(problem: Problem, options: Options = {}): Fit | undefined {
   return { status, parameters, predictions, slopes, factor, evaluations };
 }
 
-function costOf(
+/** Σ ((z − h)/u)² + Σ ((x − mean)/u)². */
+export function costOf(
   { priors, measurements }: Problem,
   parameters: Float64Array,
   predictions: Float64Array,

@@ -1,6 +1,6 @@
 // The most probable swing behind the readings of a record: the forward steps fitted to them; passes no verdict on any.
 import { createForward, type Forward } from './forward.ts';
-import { fit, type Fit, type Measurement, type Model, type Problem } from './least-squares.ts';
+import { costOf, fit, type Fit, type Measurement, type Model, type Problem } from './least-squares.ts';
 import { centresOf, readingsOf, weighedUncertainty, type Reading } from './readings.ts';
 import type { Context, Rule } from './rule.ts';
 import { statisticsOf, type Statistics } from './statistics.ts';
@@ -85,6 +85,7 @@ function settled(
 function completed(laid: Laid, problem: Problem, start: Float64Array): Reconciliation | undefined {
   const { forward, readings, measured } = laid;
   let solution = fit(problem, { start, tolerance, limit });
+  if (solution?.status !== 'converged') solution = better(problem, solution, fromMeans(problem));
   if (!solution) return undefined;
   forward.values(solution.parameters);
   if (forward.renewErrors() === 'changed') {
@@ -103,6 +104,19 @@ function completed(laid: Laid, problem: Problem, start: Float64Array): Reconcili
     values,
     slopes,
   };
+}
+
+/** A fit that found no end may have begun in a corner: another one begins in the middle of all priors. */
+function fromMeans(problem: Problem): Fit | undefined {
+  return fit(problem, { tolerance, limit });
+}
+
+function better(problem: Problem, one: Fit | undefined, other: Fit | undefined): Fit | undefined {
+  if (!one || !other) return one ?? other;
+  return costOf(problem, other.parameters, other.predictions) <
+    costOf(problem, one.parameters, one.predictions)
+    ? other
+    : one;
 }
 
 function modelOf(forward: Forward, nodes: readonly number[]): Model {

@@ -8,6 +8,8 @@ run(process.execPath, [
   'package',
   '--no-dependencies',
   '--allow-missing-repository',
+  // The pictures of the README come with the package.
+  '--no-rewrite-relative-links',
   '--out',
   'swingwright.vsix',
 ]);

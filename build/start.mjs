@@ -50,6 +50,17 @@ function openDesktop(/** @type {string} */ executable) {
   }).unref();
 }
 
+/** npm passes no signal on when it is ended by its process id; its going is all that can be seen of it. */
+function endWithParent(/** @type {() => Promise<unknown>} */ stop) {
+  const parent = process.ppid;
+  const watch = setInterval(() => {
+    if (process.ppid === parent) return;
+    clearInterval(watch);
+    void stop().then(() => process.exit(143));
+  }, 1000);
+  watch.unref();
+}
+
 async function serve() {
   const host = await installNpmHost(console.log);
   const settings = { 'window.autoDetectColorScheme': true };
@@ -57,6 +68,7 @@ async function serve() {
   const port = Number(values.port);
   const server = await startServer({ host, profile, conduct: 'ordinary', port, tell: console.error });
   endOnSignals(server.stop);
+  endWithParent(server.stop);
   console.log(`
 VS Code ${host.version} with this folder's extension is at
 

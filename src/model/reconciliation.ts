@@ -23,6 +23,8 @@ export interface Reconciliation {
 /** Steps shorter than this many standard uncertainties change nothing that anybody reads. */
 const tolerance = 0.01;
 const limit = 40;
+/** Evaluations that bring a fit from where it begins to the neighbourhood of where it ends. */
+const roughly = 3;
 
 /**
  * Fits the swing to the readings; `situation` is already as for a right-handed player. Readings of the ids in `without`
@@ -81,16 +83,18 @@ function settled(
   return completed({ forward, readings, measured }, problem, forward.start);
 }
 
-/** Once more where the inexactness of the steps is another at the solution than where the fit began. */
+/** A few steps first, then the inexactness of the steps as it is near the solution, then the rest of the way. */
 function completed(laid: Laid, problem: Problem, start: Float64Array): Reconciliation | undefined {
   const { forward, readings, measured } = laid;
-  let solution = fit(problem, { start, tolerance, limit });
+  const rough = fit(problem, { start, tolerance, limit: roughly });
+  if (!rough) return undefined;
+  forward.values(rough.parameters);
+  const isDone = forward.renewErrors() === 'kept' && rough.status === 'converged';
+  let solution: Fit | undefined = isDone
+    ? rough
+    : fit(problem, { start: rough.parameters, tolerance, limit });
   if (solution?.status !== 'converged') solution = better(problem, solution, fromMeans(problem));
   if (!solution) return undefined;
-  forward.values(solution.parameters);
-  if (forward.renewErrors() === 'changed') {
-    solution = fit(problem, { start: solution.parameters, tolerance, limit }) ?? solution;
-  }
   const values = forward.values(solution.parameters)?.slice();
   const slopes = forward.slopes(solution.parameters);
   if (!values || !slopes) return undefined;

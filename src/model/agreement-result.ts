@@ -55,7 +55,10 @@ export interface Agreement {
   /** The |w| above which a reading is in conflict in this record. */
   readonly threshold: number;
   readonly entries: readonly JudgedReading[];
-  /** Entered or not: whatever the entries, and not only windows, say something about. */
+  /**
+   * Entered or not: whatever the entries, and not only windows, say something about. Entries that no step has to do with
+   * are left out, since nothing but themselves speaks of them.
+   */
   readonly posterior: ReadonlyMap<string, PosteriorValue>;
   /** The worst first. */
   readonly conflicts: readonly Conflict[];

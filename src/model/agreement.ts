@@ -9,13 +9,25 @@ import type { Judgement } from './statistics.ts';
 import { votesFor } from './votes.ts';
 import type { Situation } from './value.ts';
 
+/** The verdict, with the fit behind it for whoever explains a quantity (`explainFrom`); undefined where there is none. */
+export interface Settlement {
+  readonly agreement: Agreement;
+  readonly outcome: Outcome | undefined;
+}
+
 /**
  * Every reading against all the others; what contradicts them is named, the worst first. Never throws, always ends, gives no
  * number that is not finite.
  */
 export function agree(situation: Situation): Agreement {
+  return settleAgreement(situation).agreement;
+}
+
+export function settleAgreement(situation: Situation): Settlement {
   const first = reconcile(mirroredSituation(situation));
-  return first ? presented(eliminated(first), situation.hand) : unsolved(readingsOf(situation));
+  const outcome = first && eliminated(first);
+  const agreement = outcome ? presented(outcome, situation.hand) : unsolved(readingsOf(situation));
+  return { agreement, outcome };
 }
 
 function presented(outcome: Outcome, hand: Situation['hand']): Agreement {

@@ -1,7 +1,8 @@
 // Says of any quantity how it came about: value, interval, steps, the share of each entry, and what it would be without each.
-import { mirroredNumber, mirroredSituation } from './mirror.ts';
-import { eliminated, type Outcome } from './elimination.ts';
-import { reconcile, type Reconciliation } from './reconciliation.ts';
+import { settleAgreement } from './agreement.ts';
+import { mirroredNumber } from './mirror.ts';
+import type { Outcome } from './elimination.ts';
+import type { Reconciliation } from './reconciliation.ts';
 import { gradientOf } from './votes.ts';
 import { drawnInterval, nonlinear } from './drawn-interval.ts';
 import { dot } from './linear-algebra.ts';
@@ -58,8 +59,8 @@ const least = 0.001;
 
 /** The explanation of `id` after the readings in conflict were taken out; undefined where the fit has no such quantity. */
 export function explainQuantity(situation: Situation, id: string): QuantityExplanation | undefined {
-  const first = reconcile(mirroredSituation(situation));
-  return first && explainFrom(eliminated(first), id, situation.hand);
+  const { outcome } = settleAgreement(situation);
+  return outcome && explainFrom(outcome, id, situation.hand);
 }
 
 /**

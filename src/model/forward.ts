@@ -131,6 +131,7 @@ function evaluation(
     causes + steps.reduce((sum, step) => sum + step.errors.filter((error) => error >= 0).length, 0);
   const scales = ids.map((id) => scaleOf(id));
   const nodes = new Float64Array(ids.length);
+  const supports = supportsOf(places, steps);
   let failed: Rule | undefined;
 
   const values = (parameters: Float64Array): Float64Array | undefined => {
@@ -167,7 +168,7 @@ function evaluation(
           const slope = step.local[i]![o]!;
           if (slope === 0) continue;
           const upstream = input * size;
-          for (let p = 0; p < size; p++) row[p]! += slope * rows[upstream + p]!;
+          for (const p of supports[input]!) row[p]! += slope * rows[upstream + p]!;
         }
         if (step.errors[o]! >= 0) row[step.errors[o]!] = step.us[o]!;
       }
@@ -192,6 +193,18 @@ function evaluation(
   };
 
   return { values, failed: () => failed, slopes, renewErrors };
+}
+
+/** By node, the parameters that it can depend on at all. */
+function supportsOf(places: Int32Array, steps: readonly Step[]): readonly Int32Array[] {
+  const supports = Array.from(places, (place) => Int32Array.of(place));
+  for (const { inputs, outputs, errors } of steps) {
+    const shared = new Set(inputs.flatMap((input) => [...supports[input]!]));
+    for (const [o, node] of outputs.entries()) {
+      supports[node] = Int32Array.from(errors[o]! < 0 ? shared : [...shared, errors[o]!]);
+    }
+  }
+  return supports;
 }
 
 /** Costly steps keep their slopes while no input has moved by more than half of what it is usually read to. */

@@ -4,14 +4,16 @@ import { showValue } from '../measure/show.ts';
 import type { FileKind, SwingwrightDocument } from '../record/document.ts';
 import { kindOf } from '../record/kind.ts';
 import { parseDocument } from '../record/parse.ts';
+import { noColumns } from '../record/shot-columns.ts';
 import { methodNames } from '../registry/registry.ts';
-import { derivationOf, keepAnalysis, parsedDocument, unchangedAnalysis } from './cache.ts';
+import { derivationOf, keepAnalysis, parsedDocument, shotsOf, unchangedAnalysis } from './cache.ts';
 import type { AnalysisCache } from './cache.ts';
 import { findingsOf } from './findings.ts';
 import { followReferences } from './references.ts';
 import { lookoutOver } from './lookout.ts';
 import type { Lookout } from './lookout.ts';
 import type { Analysis, Snapshot } from './result.ts';
+import { shotsInList } from './shots.ts';
 import { situationOf } from './situation.ts';
 import { findWorkspace } from './workspace.ts';
 
@@ -58,6 +60,10 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
     template: followed.template,
     faultBooks: followed.faultBooks,
     workspace,
+    shots:
+      followed.shotsFile === undefined
+        ? shotsInList(uri, document)
+        : shotsOf(cache, followed.shotsFile, workspace?.document.shotColumns ?? noColumns, methods),
     derivation,
     show: showValue,
   };
@@ -83,6 +89,7 @@ function analysisOfNothing(uri: string, kind: FileKind | undefined, lookout: Loo
     template: undefined,
     faultBooks: [],
     workspace: undefined,
+    shots: undefined,
     derivation: undefined,
     show: showValue,
   };

@@ -3,6 +3,10 @@ import { derive } from '../model/derive.ts';
 import type { Derivation, Situation } from '../model/value.ts';
 import type { FileKind, SwingwrightDocument } from '../record/document.ts';
 import { parseDocument } from '../record/parse.ts';
+import type { SubjectShots } from '../checks/subject.ts';
+import type { ShotColumns } from '../record/document.ts';
+import type { ShotsText } from './references.ts';
+import { shotsInFile } from './shots.ts';
 import { isSameSituation } from './situation.ts';
 import type { Analysis, FileState, Snapshot } from './result.ts';
 
@@ -22,21 +26,30 @@ interface Analysed {
   readonly states: readonly (FileState | undefined)[];
 }
 
+interface ReadShots {
+  readonly text: string;
+  readonly columns: ShotColumns;
+  readonly methods: string;
+  readonly shots: SubjectShots;
+}
+
 /** One entry a URI in each map, so that it never grows beyond the files of the workspace. */
 export interface AnalysisCache {
   readonly parsed: Map<string, ParsedFile>;
   readonly derived: Map<string, Derived>;
+  readonly shots: Map<string, ReadShots>;
   readonly analysed: Map<string, Analysed>;
 }
 
 export function createCache(): AnalysisCache {
-  return { parsed: new Map(), derived: new Map(), analysed: new Map() };
+  return { parsed: new Map(), derived: new Map(), shots: new Map(), analysed: new Map() };
 }
 
 /** Lets go of all that is kept of a file that is no longer there. */
 export function forget(cache: AnalysisCache, uri: string): void {
   cache.parsed.delete(uri);
   cache.derived.delete(uri);
+  cache.shots.delete(uri);
   cache.analysed.delete(uri);
 }
 
@@ -58,6 +71,22 @@ export function parsedDocument(
   const document = withMethods ? parseDocument(kind, text, methods) : parseDocument(kind, text);
   cache?.parsed.set(uri, { text, methods: methodKey, document });
   return document;
+}
+
+/** What a file of shots says, read anew only when its text, the columns or the known methods have changed. */
+export function shotsOf(
+  cache: AnalysisCache | undefined,
+  { uri, text }: ShotsText,
+  columns: ShotColumns,
+  methods: readonly string[],
+): SubjectShots {
+  const methodKey = methods.join('\n');
+  const kept = cache?.shots.get(uri);
+  if (kept !== undefined && kept.text === text && kept.columns === columns && kept.methods === methodKey)
+    return kept.shots;
+  const shots = shotsInFile(uri, text, columns, methods);
+  cache?.shots.set(uri, { text, columns, methods: methodKey, shots });
+  return shots;
 }
 
 /** What was derived for this file, anew only when a number has changed: words and comments derive nothing. */

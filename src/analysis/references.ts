@@ -19,7 +19,14 @@ export interface FollowedReferences {
   readonly club: BagClub | undefined;
   readonly template: Followed<TemplateFile> | undefined;
   readonly faultBooks: readonly Followed<FaultFile>[];
+  /** The file of shots, as text. */
+  readonly shotsFile: ShotsText | undefined;
   readonly problems: readonly Problem[];
+}
+
+export interface ShotsText {
+  readonly uri: string;
+  readonly text: string;
 }
 
 type Parse = (uri: string, kind: FileKind, text: string) => SwingwrightDocument;
@@ -62,17 +69,18 @@ export function followReferences(
   const student = follow<StudentFile>(document.student, 'student');
   const template = follow<TemplateFile>(document.template, 'template');
   const book = follow<FaultFile>(document.faultsFrom, 'faults');
-  expectFile(uri, document.shotsFile, lookout, problems);
   return {
     student,
     club: document.club === undefined ? undefined : student?.document.bag.get(document.club.value),
     template,
     faultBooks: chainFrom(book, new Set(), lookout, parse).books,
+    shotsFile: followText(uri, document.shotsFile, lookout, problems),
     problems,
   };
 }
 
 const nothing: FollowedReferences = {
+  shotsFile: undefined,
   student: undefined,
   club: undefined,
   template: undefined,
@@ -128,21 +136,23 @@ function chainFrom(
   return { books, backTo: undefined };
 }
 
-function expectFile(
+function followText(
   base: string,
   reference: Located<string> | undefined,
   lookout: Lookout,
   problems: Problem[],
-): void {
-  if (reference === undefined) return;
+): ShotsText | undefined {
+  if (reference === undefined) return undefined;
   const uri = resolveReference(base, reference.value);
   if (uri === undefined) {
     problems.push(notRelative(reference));
-    return;
+    return undefined;
   }
   const state = lookout.file(uri);
+  if (state?.kind === 'text') return { uri, text: state.text };
   if (state?.kind === 'missing') problems.push(missing(reference, undefined));
   if (state?.kind === 'unreadable') problems.push(unreadable(reference, state.reason));
+  return undefined;
 }
 
 function missing(reference: Located<string>, kind: FileKind | undefined): Problem {

@@ -1,4 +1,5 @@
 // What a check may look at: one document, the documents it refers to, and what the model made of it.
+import type { ShotSummary } from '../model/shots.ts';
 import type { Derivation } from '../model/value.ts';
 import type {
   FaultFile,
@@ -8,6 +9,7 @@ import type {
   WorkspaceFile,
   BagClub,
 } from '../record/document.ts';
+import type { FileShot, ShotsFile } from '../record/shots-file.ts';
 import type { Problem } from '../measure/measure.ts';
 import type { Quantity } from '../registry/quantity.ts';
 
@@ -15,6 +17,17 @@ import type { Quantity } from '../registry/quantity.ts';
 export interface Followed<T extends SwingwrightDocument> {
   readonly uri: string;
   readonly document: T;
+}
+
+/** The shots of a record, wherever they stand, and what they say together. */
+export interface SubjectShots {
+  /** The file that holds them: the record itself where they are a list in it. */
+  readonly uri: string;
+  /** As read, where they stand in a file of their own. */
+  readonly file: ShotsFile | undefined;
+  readonly shots: readonly FileShot[];
+  /** Its places are those in `shots`; undefined of no shots. */
+  readonly summary: ShotSummary | undefined;
 }
 
 export interface Subject {
@@ -28,6 +41,8 @@ export interface Subject {
   /** The fault book and those that it extends, nearest first. */
   readonly faultBooks: readonly Followed<FaultFile>[];
   readonly workspace: Followed<WorkspaceFile> | undefined;
+  /** Only for swing records that have some, in a list or in a file that is there. */
+  readonly shots: SubjectShots | undefined;
   /** Only for swing records. */
   readonly derivation: Derivation | undefined;
   /** A value as the coach reads it, in the quantity's unit and direction words: "8.9 cm ahead ± 2.1 cm". */

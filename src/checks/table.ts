@@ -9,6 +9,7 @@ import { duplicateKey } from './duplicate-key.ts';
 import { faceToPathAgainstFace } from './face-to-path-against-face.ts';
 import { fileTooLarge } from './file-too-large.ts';
 import { finishAgainstCurve } from './finish-against-curve.ts';
+import { flightAgainstShots } from './flight-against-shots.ts';
 import { impossibleDate } from './impossible-date.ts';
 import { loftAgainstLean } from './loft-against-lean.ts';
 import { lowPointAgainstAttack } from './low-point-against-attack.ts';
@@ -29,6 +30,7 @@ import { tooManyAliases } from './too-many-aliases.ts';
 import { uncertaintyNotPositive } from './uncertainty-not-positive.ts';
 import { unknownClub } from './unknown-club.ts';
 import { unknownCode } from './unknown-code.ts';
+import { unknownColumn } from './unknown-column.ts';
 import { unknownDirection } from './unknown-direction.ts';
 import { unknownFault } from './unknown-fault.ts';
 import { unknownKey } from './unknown-key.ts';
@@ -37,6 +39,7 @@ import { unknownUnit } from './unknown-unit.ts';
 import { unknownWord } from './unknown-word.ts';
 import { unreadableMeasure } from './unreadable-measure.ts';
 import { unreadableReference } from './unreadable-reference.ts';
+import { unreadableRow } from './unreadable-row.ts';
 import { unsupportedVersion } from './unsupported-version.ts';
 import { unusedSilence } from './unused-silence.ts';
 import { windowNotAllowed } from './window-not-allowed.ts';
@@ -76,6 +79,8 @@ export const checks: readonly Check[] = [
   unreadableReference,
   wrongKindOfFile,
   circularReference,
+  unknownColumn,
+  unreadableRow,
   unknownClub,
   unknownFault,
   outsideBounds,
@@ -89,6 +94,7 @@ export const checks: readonly Check[] = [
   ballSpeedAgainstClubSpeed,
   finishAgainstCurve,
   shapeAgainstCurve,
+  flightAgainstShots,
   silenceWithoutReason,
   unknownCode,
   unusedSilence,

@@ -8,6 +8,7 @@ import type { Missing, Value } from '../model/value.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { findQuantity } from '../registry/registry.ts';
 import { printable, textReport } from './formats/text.ts';
+import { shotRows, shotsJson, tidy } from './shots.ts';
 import { loadFile, toPath, toUri } from './files.ts';
 import { findingJson } from './report.ts';
 import { showValue } from '../measure/show.ts';
@@ -49,7 +50,8 @@ function derivationJson(analysis: Analysis): string {
     ]),
   );
   const findings = analysis.findings.map((finding) => findingJson(file, finding));
-  return `${JSON.stringify({ format: 1, file, quantities, findings }, null, 2)}\n`;
+  const shots = shotsJson(analysis.subject.shots);
+  return `${JSON.stringify({ format: 1, file, quantities, ...(shots && { shots }), findings }, null, 2)}\n`;
 }
 
 /** What was computed, then what was entered with what the others make of it, then what is missing, then the findings. */
@@ -83,6 +85,7 @@ function derivationText(analysis: Analysis): string {
       }),
     ),
     block('Not computed', missingRows(missing.values())),
+    block('Shots', shotRows(analysis.subject.shots)),
   ];
   const findings = textReport([{ file: toPath(analysis.uri), findings: analysis.findings }]);
   return [...blocks.filter((text) => text !== ''), findings].join('\n\n');
@@ -118,9 +121,4 @@ function valuesOf({ derivation }: Analysis): { quantity: Quantity; value: Value 
     const quantity = findQuantity(value.id);
     return quantity === undefined ? [] : [{ quantity, value }];
   });
-}
-
-/** Twelve significant digits: all that is meant, without the dust of binary fractions. */
-function tidy(value: number): number {
-  return Number(value.toPrecision(12));
 }

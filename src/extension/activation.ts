@@ -8,7 +8,12 @@ import { registerStatus } from './status.ts';
 
 export const language = 'swing-yaml';
 
-const filePatterns = ['**/*.{swing,student,template,faults,review}.yaml', '**/swingwright.yaml'];
+const filePatterns = [
+  '**/*.{swing,student,template,faults,review}.yaml',
+  '**/swingwright.yaml',
+  // Files of shots.
+  '**/*.{csv,tsv}',
+];
 
 /** Makes a client for this place, starts it, and stops it when the extension is left. */
 export async function runClient(

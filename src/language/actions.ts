@@ -1,7 +1,8 @@
-// Quick fixes: the mends that findings bring with them, and accepting a finding with a reason; makes up no mend of its own.
+// Quick fixes: the mends that findings bring with them, accepting a finding with a reason, and taking the typical shot; makes up no mend of its own.
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
 import type { Analysis, Finding } from '../analysis/result.ts';
 import type { Fix } from '../checks/check.ts';
+import { takeTypicalShot } from '../checks/typical-shot.ts';
 import { findAcceptance } from './acceptance.ts';
 import { toDiagnostic, type ExplanationAddress } from './diagnostics.ts';
 import { touches } from './places.ts';
@@ -23,6 +24,28 @@ export function findActions(analysis: Analysis, request: ActionRequest): CodeAct
   return [
     ...here.flatMap((finding) => finding.fixes.flatMap((fix) => fixAction(analysis, finding, fix, request))),
     ...here.flatMap((finding) => acceptAction(analysis, finding, request)),
+    ...typicalShotAction(analysis, request),
+  ];
+}
+
+/** Offered on the keys `shots` and `flight` whether or not anything was found there. */
+function typicalShotAction(analysis: Analysis, request: ActionRequest): CodeAction[] {
+  const table = lineTableOf(analysis.document.text);
+  const isHere = analysis.document.outline.some(
+    ({ name, nameSpan }) =>
+      (name === 'shots' || name === 'flight') && touches(rangeOf(table, nameSpan), request.range),
+  );
+  const fix = isHere ? takeTypicalShot(analysis.subject) : undefined;
+  if (fix === undefined) return [];
+  const edits = fix.edits.map(({ span, text }): Edit => ({ range: rangeOf(table, span), newText: text }));
+  return [
+    {
+      title: fix.title,
+      kind: 'refactor.rewrite',
+      isPreferred: false,
+      diagnostics: [],
+      edit: { documentChanges: [{ textDocument: { uri: analysis.uri, version: request.version }, edits }] },
+    },
   ];
 }
 

@@ -8,7 +8,8 @@ import { findQuantity } from '../registry/registry.ts';
 import { entriesOf } from './entries.ts';
 import { lineText, touches } from './places.ts';
 import type { InlayHint, TextRange } from './shapes.ts';
-import { assumptionsOf, originOf } from './words.ts';
+import { shotLines, shotsInShort } from './shots.ts';
+import { assumptionsOf, originOf, short } from './words.ts';
 
 /** One switch a family. */
 export interface HintSwitches {
@@ -20,6 +21,8 @@ export interface HintSwitches {
   readonly lowPoint: boolean;
   /** The carry and finish that the other entries lead to expect, behind `flight`. */
   readonly flight: boolean;
+  /** How many shots there are and what they say together, behind `shots`. */
+  readonly shots: boolean;
 }
 
 export function findHints(analysis: Analysis, range: TextRange, switches: HintSwitches): InlayHint[] {
@@ -29,6 +32,7 @@ export function findHints(analysis: Analysis, range: TextRange, switches: HintSw
     ...(switches.faceToPath ? faceToPathHints(analysis, table) : []),
     ...(switches.lowPoint ? lowPointHints(analysis, table) : []),
     ...(switches.flight ? flightHints(analysis, table) : []),
+    ...(switches.shots ? shotHints(analysis, table) : []),
   ];
   return hints.filter(({ position }) => touches(range, { start: position, end: position }));
 }
@@ -86,6 +90,15 @@ function flightHints(analysis: Analysis, table: LineTable): InlayHint[] {
   );
 }
 
+function shotHints(analysis: Analysis, table: LineTable): InlayHint[] {
+  const label = shotsInShort(analysis);
+  const key = analysis.document.outline.find(({ name }) => name === 'shots');
+  if (label === undefined || key === undefined) return [];
+  const { line } = positionAt(table, key.nameSpan.start);
+  const position = { line, character: lineText(table, line).trimEnd().length };
+  return [{ position, label, tooltip: markdown(shotLines(analysis).join('\n\n')), paddingLeft: true }];
+}
+
 function entryAt(document: SwingwrightDocument, ids: readonly string[]): Entry | undefined {
   if (document.kind !== 'swing') return undefined;
   return ids
@@ -108,16 +121,6 @@ function hintAtEnd(line: number, table: LineTable, label: string, values: readon
   });
   const position = { line, character: lineText(table, line).trimEnd().length };
   return [{ position, label, tooltip: markdown(paragraphs.join('\n\n')), paddingLeft: true }];
-}
-
-/** "4.0 deg right ± 1.1": the uncertainty stands in the unit of the value, so the unit is said once. */
-function short({ id, value, u }: Value): string {
-  const quantity = findQuantity(id);
-  if (quantity === undefined) return '';
-  const full = showValue(quantity, value, u);
-  const [before, after] = full.split(' ± ');
-  if (before === undefined || after === undefined) return full;
-  return `${before} ± ${after.endsWith(quantity.unit) ? after.slice(0, after.length - quantity.unit.length).trimEnd() : after}`;
 }
 
 function markdown(value: string): { readonly kind: 'markdown'; readonly value: string } {

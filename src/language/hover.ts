@@ -6,6 +6,7 @@ import { hoverOnCode } from './hover-code.ts';
 import { hoverOnEntry } from './hover-entry.ts';
 import { hoverOnKey } from './hover-key.ts';
 import { hoverOnReference } from './hover-reference.ts';
+import { hoverOnShots } from './shots.ts';
 import { hoverOnTarget } from './hover-target.ts';
 import { offsetAt } from './places.ts';
 import type { Hover, Position } from './shapes.ts';
@@ -20,6 +21,7 @@ const places: readonly ((analysis: Analysis, offset: number) => Remark | undefin
   hoverOnCode,
   hoverOnEntry,
   hoverOnTarget,
+  hoverOnShots,
   hoverOnReference,
   hoverOnKey,
 ];

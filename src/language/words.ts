@@ -1,4 +1,5 @@
 // Names of quantities and values as the reader meets them in hovers and hints; computes nothing.
+import { showValue } from '../measure/show.ts';
 import type { Value } from '../model/value.ts';
 import { findQuantity } from '../registry/registry.ts';
 import type { Quantity } from '../registry/quantity.ts';
@@ -20,6 +21,16 @@ export function list(words: readonly string[], most = 5): string {
   const shown =
     words.length > most ? [...words.slice(0, most - 1), `${words.length - most + 1} more`] : words;
   return shown.length < 2 ? shown.join('') : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)!}`;
+}
+
+/** "4.0 deg right ± 1.1": the uncertainty stands in the unit of the value, so the unit is said once. */
+export function short({ id, value, u }: Pick<Value, 'id' | 'value' | 'u'>): string {
+  const quantity = findQuantity(id);
+  if (quantity === undefined) return '';
+  const full = showValue(quantity, value, u);
+  const [before, after] = full.split(' ± ');
+  if (before === undefined || after === undefined) return full;
+  return `${before} ± ${after.endsWith(quantity.unit) ? after.slice(0, after.length - quantity.unit.length).trimEnd() : after}`;
 }
 
 /** "carry, wind and loft", longest share of the variance first. */

@@ -97,7 +97,7 @@ function fewValues(count: number): number {
 /**
  * Shots of which carry or finish has a modified z-score 0.6745 |x − median|/MAD above 3.5 (Iglewicz & Hoaglin 1993, from
  * memory). Where more than half of the shots say the same number, MAD is zero and none lies out. Of clean normal sets of
- * twelve it leaves a shot out in about one of five, which takes 2 % from the spread; test/model/shots.test.ts holds it to that.
+ * twelve it leaves a shot out in about one of five, which takes 3 % from the spread; test/model/shots.test.ts holds it to that.
  */
 function outliersOf(shots: readonly Shot[]): readonly number[] {
   const out = new Set<number>();

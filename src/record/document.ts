@@ -170,6 +170,40 @@ export interface ReviewFile extends DocumentBase {
 
 export type SeverityName = 'error' | 'warning' | 'information' | 'hint' | 'off';
 
+/** What a column of a file of shots holds. */
+export type ShotColumn =
+  | { readonly kind: 'ignored' }
+  | {
+      readonly kind: 'quantity';
+      readonly quantity: Quantity;
+      /** The unit of its bare numbers; the quantity's own where undefined. */
+      readonly unit: string | undefined;
+      readonly by: string | undefined;
+    };
+
+/** How a workspace reads files of shots. */
+export interface ShotColumns {
+  /** The method of all columns that name none. */
+  readonly by: string | undefined;
+  /** By the words in the first line, as written in the workspace file. */
+  readonly named: ReadonlyMap<string, ShotColumn>;
+}
+
+/** Multipliers of the published drag and lift coefficients, fitted to a workspace's own shots; plain numbers. */
+export interface WrittenCalibration {
+  readonly drag: { readonly value: number; readonly u: number };
+  /** Undefined where lift could not be told from drag. */
+  readonly lift: { readonly value: number; readonly u: number } | undefined;
+  /** Of drag and lift; 0 where it is not written. */
+  readonly correlation: number;
+  readonly shots: number | undefined;
+  /** The ball speeds that it was fitted to, m/s. */
+  readonly ballSpeed: { readonly from: number; readonly to: number } | undefined;
+  readonly keySpan: Span;
+  /** The whole value, for an edit that replaces it. */
+  readonly span: Span;
+}
+
 export interface WorkspaceFile extends DocumentBase {
   readonly kind: 'workspace';
   /** How many standard uncertainties a written ± stands for; 1 unless stated. */
@@ -177,6 +211,8 @@ export interface WorkspaceFile extends DocumentBase {
   readonly severities: ReadonlyMap<string, { readonly severity: SeverityName; readonly keySpan: Span }>;
   /** Own default standard uncertainties: method → dimension → SI value. */
   readonly methods: ReadonlyMap<string, Method>;
+  readonly shotColumns: ShotColumns;
+  readonly calibration: WrittenCalibration | undefined;
 }
 
 export type SwingwrightDocument =

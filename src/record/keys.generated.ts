@@ -65,7 +65,11 @@ const k56: KeyTree = {"*":k0};
 const k57: KeyTree = {"length":k0,"angle":k0,"speed":k0,"rotation":k0,"time":k0,"mass":k0,"inertia":k0,"temperature":k0,"pressure":k0,"fraction":k0,"ratio":k0};
 const k58: KeyTree = {"meaning":k0,"uncertainty":k57};
 const k59: KeyTree = {"eye":k58,"video":k58,"tape":k58,"ruler":k58,"alignment stick":k58,"goniometer":k58,"inclinometer":k58,"radar":k58,"camera":k58,"motion capture":k58,"pressure mat":k58,"force plate":k58,"ball mark":k58,"scale":k58,"loft and lie gauge":k58,"specification":k58,"rangefinder":k58,"pacing":k58,"map":k58,"stopwatch":k58,"weather report":k58,"anemometer":k58,"thermometer":k58,"barometer":k58,"hygrometer":k58,"*":k58};
-const k60: KeyTree = {"swingwright":k0,"coverage":k0,"severities":k56,"methods":k59,"notes":k0};
+const k60: KeyTree = {"quantity":k0,"unit":k0,"by":k0};
+const k61: KeyTree = {"*":k60};
+const k62: KeyTree = {"by":k0,"columns":k61};
+const k63: KeyTree = {"drag":k0,"lift":k0,"correlation":k0,"shots":k0,"ball_speed":k0};
+const k64: KeyTree = {"swingwright":k0,"coverage":k0,"severities":k56,"methods":k59,"shots":k62,"calibration":k63,"notes":k0};
 
 /** By kind of file, from its top-level keys on. */
 export const knownKeys = {
@@ -74,5 +78,5 @@ export const knownKeys = {
   template: k41,
   faults: k50,
   review: k55,
-  workspace: k60,
+  workspace: k64,
 } as const;

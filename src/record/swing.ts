@@ -1,12 +1,12 @@
 // Reads a swing record from its tree; what stands in the files that it refers to is not known here.
 import { quote } from '../measure/quote.ts';
-import { findQuantity } from '../registry/registry.ts';
 import { readPlan } from './change.ts';
 import { isDate } from './date.ts';
 import type { Entry, Located, StatedFault, SwingRecord } from './document.ts';
 import { readSection } from './entries.ts';
 import { readEntry, type Reader } from './entry.ts';
 import { readGoals } from './goal.ts';
+import { findShotQuantity } from './shot-quantity.ts';
 import { valueAt, type Tree } from './tree.ts';
 import { innerSpan, locate, wordAt, wordsAt } from './word.ts';
 
@@ -48,8 +48,6 @@ function readDate(tree: Tree | undefined, reader: Reader): Located<string> | und
   return undefined;
 }
 
-const shotSections = ['flight', 'delivery', 'strike'];
-
 function readShots(tree: Tree | undefined, reader: Reader): readonly ReadonlyMap<string, Entry>[] {
   if (tree?.kind !== 'list') return [];
   return tree.items.flatMap((item) => {
@@ -61,16 +59,6 @@ function readShots(tree: Tree | undefined, reader: Reader): readonly ReadonlyMap
     }
     return [entries];
   });
-}
-
-/** In a shot the section may be left out: `carry` for `flight.carry`. */
-function findShotQuantity(key: string): ReturnType<typeof findQuantity> {
-  for (const section of shotSections) {
-    const quantity = findQuantity(`${section}.${key}`);
-    if (quantity !== undefined) return quantity;
-  }
-  const quantity = findQuantity(key);
-  return quantity !== undefined && shotSections.includes(quantity.section) ? quantity : undefined;
 }
 
 function readStatedFaults(tree: Tree | undefined): readonly StatedFault[] {

@@ -1,12 +1,14 @@
-// Reads the workspace file from its tree: coverage, how loud each finding is, how good each method is; knows no record.
+// Reads the workspace file from its tree: coverage, how loud each finding is, how good each method is, shots, flight; knows no record.
 import { parseLongForm } from '../measure/long-form.ts';
 import type { Dimension, Problem, Span } from '../measure/measure.ts';
 import { quote } from '../measure/quote.ts';
 import { siUnits } from '../measure/unit-table.ts';
 import type { Method } from '../registry/quantity.ts';
 import { findMethod } from '../registry/registry.ts';
+import { readCalibration } from './calibration.ts';
 import type { SeverityName, WorkspaceFile } from './document.ts';
 import type { Reader } from './entry.ts';
+import { readShotColumns } from './shot-columns.ts';
 import { isEmpty, valueAt, type ScalarTree, type Tree } from './tree.ts';
 import { wordsAt } from './word.ts';
 
@@ -21,11 +23,17 @@ const severityNames: readonly string[] = [
 ] satisfies SeverityName[];
 
 export function readWorkspace(tree: Tree, reader: Reader): WorkspaceParts {
+  const methods = readMethods(valueAt(tree, 'methods'), reader);
   return {
     kind: 'workspace',
     coverage: readCoverage(valueAt(tree, 'coverage')),
     severities: readSeverities(valueAt(tree, 'severities')),
-    methods: readMethods(valueAt(tree, 'methods'), reader),
+    methods,
+    shotColumns: readShotColumns(valueAt(tree, 'shots'), {
+      ...reader,
+      methods: [...new Set([...reader.methods, ...methods.keys()])],
+    }),
+    calibration: readCalibration(tree, reader),
   };
 }
 

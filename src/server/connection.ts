@@ -128,7 +128,9 @@ export function serve(connection: Connection, readFile: ReadFile): void {
   );
   connection.onCodeAction(({ textDocument, range, context }, token) => {
     const { only } = context;
-    if (only !== undefined && !only.some((kind) => kind === '' || kind === 'quickfix')) return [];
+    const isWanted = (kind: string): boolean =>
+      only === undefined || only.some((wanted) => wanted === '' || `${kind}.`.startsWith(`${wanted}.`));
+    if (!actionKinds.some(isWanted)) return [];
     return answer(textDocument.uri, token, ({ analysis, version }) =>
       mutable(
         findActions(analysis, {
@@ -140,7 +142,7 @@ export function serve(connection: Connection, readFile: ReadFile): void {
             const state = files.get(uri);
             return state?.kind === 'text' ? state.text : undefined;
           },
-        }),
+        }).filter(({ kind }) => isWanted(kind)),
       ),
     );
   });
@@ -193,6 +195,8 @@ export function serve(connection: Connection, readFile: ReadFile): void {
   }
 }
 
+const actionKinds = ['quickfix', 'refactor.rewrite'] as const;
+
 const capabilities: InitializeResult = {
   serverInfo: { name: 'swingwright' },
   capabilities: {
@@ -200,7 +204,7 @@ const capabilities: InitializeResult = {
     hoverProvider: true,
     documentSymbolProvider: true,
     documentLinkProvider: {},
-    codeActionProvider: { codeActionKinds: ['quickfix'] },
+    codeActionProvider: { codeActionKinds: [...actionKinds] },
     inlayHintProvider: true,
   },
 };

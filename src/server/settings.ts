@@ -3,7 +3,13 @@ import type { HintSwitches } from '../language/index.ts';
 
 export const hintsSection = 'swingwright.hints';
 
-export const defaultHints: HintSwitches = { units: true, faceToPath: true, lowPoint: true, flight: true };
+export const defaultHints: HintSwitches = {
+  units: true,
+  faceToPath: true,
+  lowPoint: true,
+  flight: true,
+  shots: true,
+};
 
 /** Whatever an editor sends: anything but a switch is taken as not said. */
 export function readHints(sent: unknown): HintSwitches {
@@ -12,5 +18,11 @@ export function readHints(sent: unknown): HintSwitches {
     const value = said[name];
     return typeof value === 'boolean' ? value : defaultHints[name];
   };
-  return { units: or('units'), faceToPath: or('faceToPath'), lowPoint: or('lowPoint'), flight: or('flight') };
+  return {
+    units: or('units'),
+    faceToPath: or('faceToPath'),
+    lowPoint: or('lowPoint'),
+    flight: or('flight'),
+    shots: or('shots'),
+  };
 }

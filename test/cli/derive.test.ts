@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict';
+import type { ShotsJson } from '../../src/cli/shots.ts';
 import { cleanRecord, student, swingwright, withFolder } from './program.ts';
 
 interface DerivedJson {
@@ -68,6 +69,35 @@ describe('swingwright derive', () => {
       const wrongKind = swingwright(['derive', 'ansa.student.yaml'], folder);
       assert.equal(wrongKind.code, 2);
       assert.match(wrongKind.err, /is not a swing record; expected a file that ends in `\.swing\.yaml`/);
+    });
+  });
+});
+
+describe('swingwright derive, of a record with shots', () => {
+  const files = {
+    'a.swing.yaml': 'swing: 1\nshots: a.csv\n',
+    'a.csv': 'carry,finish\n168,3 right\n171,6 right\n165,1 left\n169,2 right\n64,0\n166,4 right\n',
+  };
+
+  it('gives count, mean, spread, ellipse and the rows that lie far out as JSON', () => {
+    withFolder(files, (folder) => {
+      const { out } = swingwright(['derive', 'a.swing.yaml', '--format', 'json'], folder);
+      const { shots } = JSON.parse(out) as { shots: ShotsJson };
+      assert.deepEqual([shots.count, shots.used, shots.outliers, shots.typical], [6, 5, [5], 1]);
+      const carry = shots.quantities['flight.carry']!;
+      assert.deepEqual([carry.count, carry.mean, carry.unit], [5, 167.8, 'm']);
+      assert.ok(Math.abs(carry.sd! - Math.sqrt(22.8 / 4)) < 1e-9);
+      assert.ok(Math.abs(carry.u! - Math.sqrt(22.8 / 20)) < 1e-9);
+      assert.ok(shots.ellipse!.semiAxes[0] > shots.ellipse!.semiAxes[1]);
+    });
+  });
+
+  it('prints a block of shots, and none where there are none', () => {
+    withFolder({ ...files, 'b.swing.yaml': 'swing: 1\n' }, (folder) => {
+      const { out } = swingwright(['derive', 'a.swing.yaml'], folder);
+      assert.match(out, /^Shots\n {2}flight\.carry +167\.8 m ± 2\.4 m +mean and spread of 5$/m);
+      assert.match(out, /^ {2}far from the others and left out: 5$/m);
+      assert.doesNotMatch(swingwright(['derive', 'b.swing.yaml'], folder).out, /Shots/);
     });
   });
 });

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { findHints, type HintSwitches } from '../../src/language/index.ts';
 import { analysed, everywhere, student } from './analysed.ts';
 
-const none: HintSwitches = { units: false, faceToPath: false, lowPoint: false, flight: false };
+const none: HintSwitches = { units: false, faceToPath: false, lowPoint: false, flight: false, shots: false };
 
 function hintsIn(
   text: string,

@@ -197,6 +197,38 @@ export function workspaceSchema({ methods, dimensions }: Vocabulary): Schema {
         ),
         additionalProperties: { $ref: '#/definitions/method' },
       },
+      shots: mapping('How files of shots are read.', {
+        by: word('The method by which the shots were measured, where a column or a cell does not say.'),
+        columns: mappingOf('What each column holds, by the words in the first line of the file.', {
+          description:
+            'A quantity of flight, delivery or strike, as in flight.carry or carry, or `ignore`; in a mapping with its unit.',
+          type: ['string', 'object', 'null'],
+          properties: {
+            quantity: word('The id of the quantity, as in flight.carry, or its short key, as in carry.'),
+            unit: word('The unit of its bare numbers.'),
+            by: word('The method by which this column was measured.'),
+          },
+          additionalProperties: false,
+        }),
+      }),
+      calibration: mapping(
+        'Multipliers of drag and lift, fitted to shots of this workspace; written by `swingwright calibrate --write`.',
+        {
+          drag: text('What published drag is multiplied by, as in 1.04 ± 0.02.'),
+          lift: text('What published lift is multiplied by; left out where it could not be told from drag.'),
+          correlation: {
+            description: 'How far the two go together, from -1 to 1.',
+            type: ['number', 'null'],
+            minimum: -1,
+          },
+          shots: {
+            description: 'How many shots it was fitted to.',
+            type: ['number', 'null'],
+            exclusiveMinimum: 0,
+          },
+          ball_speed: text('The ball speeds that it was fitted to, as in 38..52 m/s.'),
+        },
+      ),
       notes: text('Anything else.'),
     },
     [],

@@ -1,0 +1,22 @@
+// Which quantities a shot may hold, by short key or full id; knows neither records nor files of shots.
+import { quantities } from '../registry/generated.ts';
+import type { Quantity } from '../registry/quantity.ts';
+import { findQuantity } from '../registry/registry.ts';
+
+const shotSections: readonly string[] = ['flight', 'delivery', 'strike'];
+
+/** In a shot the section may be left out: `carry` for `flight.carry`. */
+export function findShotQuantity(key: string): Quantity | undefined {
+  for (const section of shotSections) {
+    const quantity = findQuantity(`${section}.${key}`);
+    if (quantity !== undefined) return quantity;
+  }
+  const quantity = findQuantity(key);
+  return quantity !== undefined && shotSections.includes(quantity.section) ? quantity : undefined;
+}
+
+/** Every way to name a quantity of a shot, short keys first. */
+export const shotKeys: readonly string[] = (() => {
+  const known = quantities.filter(({ section }) => shotSections.includes(section));
+  return [...known.map(({ id, section }) => id.slice(section.length + 1)), ...known.map(({ id }) => id)];
+})();

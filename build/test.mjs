@@ -11,6 +11,7 @@ const suites = [
     ['node_modules/mocha/bin/mocha.js', '--reporter', 'build/reporter.cjs', 'test/**/*.test.ts'],
   ],
   ['tests inside VS Code', ['test/host/run.mjs']],
+  ["tests inside VS Code, the extension in the browser's worker", ['test/host/run.mjs', '--web']],
 ];
 
 let passed = 0;

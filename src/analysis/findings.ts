@@ -1,12 +1,12 @@
 // Runs the table of checks over a subject and gives what stands after silences and severities, sorted; knows no check by name.
-import type { Check, RawFinding, Run } from '../checks/check.ts';
+import { mostFindings, type Check, type RawFinding, type Run } from '../checks/check.ts';
 import type { Subject } from '../checks/subject.ts';
 import { checks, codes } from '../checks/table.ts';
 import type { Silence } from '../record/document.ts';
 import { lineTableOf, positionAt, rangeOf } from './positions.ts';
 import type { LineTable } from './positions.ts';
 import type { Finding } from './result.ts';
-import { silencesOver } from './silence.ts';
+import { silencesByLine, silencesOver } from './silence.ts';
 
 const lasting: ReadonlySet<string> = new Set(
   checks.filter((check) => check.lasting === true).map((c) => c.code),
@@ -23,7 +23,7 @@ interface Standing {
 export function findingsOf(subject: Subject): readonly Finding[] {
   const tableOf = lineTablesOf(subject);
   const own = tableOf(subject.uri);
-  const standing = standingFindings(subject, own);
+  const standing = gravest(standingFindings(subject, own));
   standing.sort(
     (a, b) =>
       a.raw.span.start - b.raw.span.start ||
@@ -44,22 +44,35 @@ export function findingsOf(subject: Subject): readonly Finding[] {
   }));
 }
 
-function standingFindings(subject: Subject, table: LineTable): Standing[] {
+/** As many as are told: the gravest ones, and of equally grave ones the first in the text. What says so comes last and stays. */
+function gravest(standing: readonly Standing[]): Standing[] {
+  if (standing.length <= mostFindings) return [...standing];
+  return [
+    ...standing
+      .slice(0, -1)
+      .sort((a, b) => ranks[a.severity] - ranks[b.severity] || a.raw.span.start - b.raw.span.start)
+      .slice(0, mostFindings),
+    ...standing.slice(-1),
+  ];
+}
+
+function standingFindings(subject: Subject, table: LineTable): readonly Standing[] {
   const { document, workspace } = subject;
+  const silences = silencesByLine(document.silences);
   const silenced = new Set<Silence>();
-  const run: Run = { codes, lasting, silenced };
   const standing: Standing[] = [];
   for (const check of checks) {
     if (check.kinds !== 'all' && !check.kinds.includes(document.kind)) continue;
     const chosen = workspace?.document.severities.get(check.code)?.severity;
     const severity = chosen === 'off' && check.lasting === true ? check.severity : (chosen ?? check.severity);
     // A check that is off still runs, so that the comments that silence it are not called unused.
+    const run: Run = { codes, lasting, silenced, standing: standing.length };
     for (const raw of check.find(subject, run)) {
       const covering =
-        document.silences.length === 0
-          ? []
-          : silencesOver(check, positionAt(table, raw.span.start).line, document.silences);
-      for (const silence of covering) silenced.add(silence);
+        silences.size === 0 ? [] : silencesOver(check, positionAt(table, raw.span.start).line, silences);
+      // Those of one code on one line go together, so that the first tells of all.
+      if (covering[0] !== undefined && !silenced.has(covering[0]))
+        for (const silence of covering) silenced.add(silence);
       if (covering.length === 0 && severity !== 'off') standing.push({ check, severity, raw });
     }
   }

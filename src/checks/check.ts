@@ -37,7 +37,12 @@ export interface Run {
   readonly lasting: ReadonlySet<string>;
   /** The silences that have silenced a finding of a check earlier in the table. */
   readonly silenced: ReadonlySet<Silence>;
+  /** How many findings of checks earlier in the table stand. */
+  readonly standing: number;
 }
+
+/** More findings than this are not told of one file: nobody reads them, and an editor would choke on them. */
+export const mostFindings = 1000;
 
 export interface Check {
   /** Stable, kebab-case, named for what is wrong. */

@@ -1,6 +1,6 @@
 // Walks the entries, targets and windows of a document, whatever its kind; judges none of them.
 import type { Measure, Span, Window } from '../measure/measure.ts';
-import type { Entry, Goal, Reading, SwingwrightDocument } from '../record/document.ts';
+import type { Entry, Goal, SwingwrightDocument } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
 
 export interface PlacedTarget {
@@ -41,15 +41,37 @@ function goalTargets(goal: Goal): readonly PlacedTarget[] {
 }
 
 /** What stands at this place: a reading of an entry, or a target, with its quantity. */
-export function measuredAt(
-  document: SwingwrightDocument,
-  span: Span,
-): { readonly quantity: Quantity; readonly measured: Measure | Window } | undefined {
-  const holds = (outer: Span) => outer.start <= span.start && span.end <= outer.end;
-  for (const entry of entriesOf(document)) {
-    const reading: Reading | undefined = entry.readings.find((candidate) => holds(candidate.span));
-    if (reading !== undefined) return { quantity: entry.quantity, measured: reading.measure };
+export function measuredAt(document: SwingwrightDocument, span: Span): PlacedMeasure | undefined {
+  const placed = placedMeasures.get(document) ?? placeMeasures(document);
+  placedMeasures.set(document, placed);
+  let low = 0;
+  let high = placed.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (placed[middle]!.span.start <= span.start) low = middle + 1;
+    else high = middle;
   }
-  const target = targetsOf(document).find((candidate) => holds(candidate.span));
-  return target && { quantity: target.quantity, measured: target.target };
+  const last = placed[low - 1];
+  return last !== undefined && span.end <= last.span.end ? last : undefined;
+}
+
+export interface PlacedMeasure {
+  readonly quantity: Quantity;
+  readonly measured: Measure | Window;
+  readonly span: Span;
+}
+
+/** In the order of the text, in which none overlaps another; many findings of one document ask. */
+const placedMeasures = new WeakMap<SwingwrightDocument, readonly PlacedMeasure[]>();
+
+function placeMeasures(document: SwingwrightDocument): readonly PlacedMeasure[] {
+  const readings = entriesOf(document).flatMap(({ quantity, readings }) =>
+    readings.map(({ measure, span }) => ({ quantity, measured: measure, span })),
+  );
+  const targets = targetsOf(document).map(({ quantity, target, span }) => ({
+    quantity,
+    measured: target,
+    span,
+  }));
+  return [...readings, ...targets].sort((a, b) => a.span.start - b.span.start);
 }

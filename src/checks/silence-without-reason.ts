@@ -18,11 +18,8 @@ export const silenceWithoutReason: Check = {
   kinds: 'all',
   find: ({ document }) =>
     document.silences
-      // A comment that accepts several codes is several silences in one place.
-      .filter(
-        ({ reason, span }, at, all) =>
-          reason.trim() === '' && all.findIndex((s) => s.span.start === span.start) === at,
-      )
+      // A comment that accepts several codes is several silences in one place, one after the other.
+      .filter(({ reason, span }, at, all) => reason.trim() === '' && all[at - 1]?.span.start !== span.start)
       .map(({ code, span }) => ({
         span,
         message: `Found no reason for accepting \`${code.value}\`; expected one after a colon, as in \`# accept[${code.value}]: measured twice\`.`,

@@ -1,4 +1,4 @@
-// All checks, in the order in which they run and are listed; the checks about silences come last. Holds no check itself.
+// All checks, in the order in which they run and are listed; the checks about silences and about the others' findings come last. Holds no check itself.
 import { ballSpeedAgainstClubSpeed } from './ball-speed-against-club-speed.ts';
 import { bareNumber } from './bare-number.ts';
 import type { Check } from './check.ts';
@@ -27,6 +27,7 @@ import { shapeAgainstCurve } from './shape-against-curve.ts';
 import { silenceWithoutReason } from './silence-without-reason.ts';
 import { tooDeep } from './too-deep.ts';
 import { tooManyAliases } from './too-many-aliases.ts';
+import { tooManyFindings } from './too-many-findings.ts';
 import { uncertaintyNotPositive } from './uncertainty-not-positive.ts';
 import { unknownClub } from './unknown-club.ts';
 import { unknownCode } from './unknown-code.ts';
@@ -98,6 +99,7 @@ export const checks: readonly Check[] = [
   silenceWithoutReason,
   unknownCode,
   unusedSilence,
+  tooManyFindings,
 ];
 
 const byCode: ReadonlyMap<string, Check> = new Map(checks.map((check) => [check.code, check]));

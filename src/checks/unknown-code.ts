@@ -1,7 +1,7 @@
 // The check that says which code in a comment or in the workspace's severities is no code of a check.
 import { findNearest } from '../measure/nearest.ts';
 import type { Located } from '../record/document.ts';
-import type { Check, RawFinding } from './check.ts';
+import { mostFindings, type Check, type RawFinding } from './check.ts';
 import { explain } from './explain.ts';
 import { writeNearest } from './fixes.ts';
 import { sentenceOf } from './from-problems.ts';
@@ -24,6 +24,7 @@ export const unknownCode: Check = {
   find: (subject, { codes }) =>
     namedCodes(subject)
       .filter((named) => !codes.includes(named.value))
+      .slice(0, mostFindings + 1)
       .map((named) => findingOf(named, codes, subject)),
 };
 

@@ -31,12 +31,18 @@ export const unknownFault: Check = {
   kinds: ['swing'],
   find: (subject) => {
     if (subject.document.kind !== 'swing' || !areComplete(subject.faultBooks)) return [];
-    const known = subject.faultBooks.flatMap(({ document }) => [...document.faults.keys()]);
-    return subject.document.faults
-      .filter(({ fault }) => !known.includes(fault.value))
-      .map(({ fault }) => findingOf(fault, known, subject));
+    const known = new Set(subject.faultBooks.flatMap(({ document }) => [...document.faults.keys()]));
+    const names = [...known];
+    return (
+      subject.document.faults
+        .filter(({ fault }) => !known.has(fault.value))
+        // A guess costs a look at every fault of the book.
+        .map(({ fault }, at) => findingOf(fault, at < mostGuesses ? names : [], subject))
+    );
   },
 };
+
+const mostGuesses = 100;
 
 /** Where a book is missing or not read yet, it may define what the others do not. */
 function areComplete(books: Subject['faultBooks']): boolean {
@@ -60,7 +66,7 @@ function findingOf(
     span: fault.span,
     message: sentenceOf({ ...named, found, expected: 'a fault of the fault book' }),
     related: subject.faultBooks.slice(0, 1).map(({ uri, document }) => {
-      const first = [...document.faults.values()][0];
+      const first = document.faults.values().next().value;
       return { uri, span: first?.id.span ?? { start: 0, end: 0 }, message: 'The fault book' };
     }),
     fixes: writeNearest(named, subject),

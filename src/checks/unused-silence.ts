@@ -23,9 +23,14 @@ export const unusedSilence: Check = {
   }),
   kinds: 'all',
   find: (subject, run) => [
-    ...subject.document.silences
-      .filter((silence) => isUnused(silence, run))
-      .map((silence) => findingOf(silence, subject, run)),
+    ...subject.document.silences.flatMap((silence, at, all) => {
+      if (!isUnused(silence, run)) return [];
+      // Those of one comment stand one after the other.
+      const isOneOfSeveral = [all[at - 1], all[at + 1]].some(
+        (other) => other?.span.start === silence.span.start,
+      );
+      return [findingOf(silence, isOneOfSeveral ? 'one of several' : 'alone', subject, run)];
+    }),
     ...uselessSeverities(subject, run),
   ],
 };
@@ -35,23 +40,30 @@ function isUnused(silence: Silence, { silenced, codes }: Run): boolean {
   return !silenced.has(silence) && silence.code.value !== code && codes.includes(silence.code.value);
 }
 
-function findingOf(silence: Silence, subject: Subject, { lasting }: Run): RawFinding {
+function findingOf(
+  silence: Silence,
+  place: 'one of several' | 'alone',
+  subject: Subject,
+  { lasting }: Run,
+): RawFinding {
   const accepted = silence.code.value;
   const message = lasting.has(accepted)
     ? `\`${accepted}\` cannot be accepted, for the text cannot be read as meant.`
     : `Found nothing to accept as \`${accepted}\` on this line; expected no comment, or a finding that it silences.`;
-  const isOneOfSeveral =
-    subject.document.silences.filter(({ span }) => span.start === silence.span.start).length > 1;
-  return isOneOfSeveral
+  return place === 'one of several'
     ? { span: silence.code.span, message, fixes: [removalFromList(silence, subject)] }
     : { span: silence.span, message, fixes: [removal(silence, subject)] };
 }
 
+/** Between two codes; a longer one is left as it stands. */
+const longestGap = 80;
+
 /** Takes one code, and the comma on one side of it, out of a comment that accepts several. */
 function removalFromList({ code: { span, value } }: Silence, subject: Subject): Fix {
   const { text } = subject.document;
-  const after = /^\s*,[ \t]*/.exec(text.slice(span.end))?.[0].length;
-  const before = /,[ \t]*$/.exec(text.slice(0, span.start))?.[0].length ?? 0;
+  const after = /^\s*,[ \t]*/.exec(text.slice(span.end, span.end + longestGap))?.[0].length;
+  const before =
+    /,[ \t]*$/.exec(text.slice(Math.max(0, span.start - longestGap), span.start))?.[0].length ?? 0;
   const place =
     after === undefined ? { ...span, start: span.start - before } : { ...span, end: span.end + after };
   return replace(subject, place, '', `Remove \`${value}\``);

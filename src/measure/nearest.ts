@@ -15,8 +15,10 @@ export function findNearest(word: string, candidates: readonly string[]): string
   for (const candidate of candidates) {
     const known = candidate.toLowerCase();
     const begins = typed.length > 1 && known.startsWith(typed);
-    const distance = begins ? Math.min(1, known.length - typed.length) : editDistance(typed, known, allowed);
-    if (!begins && distance > allowed) continue;
+    // What is farther than the best so far is not measured out.
+    const limit = Math.min(allowed, Math.ceil(bestScore));
+    const distance = begins ? Math.min(1, known.length - typed.length) : editDistance(typed, known, limit);
+    if (!begins && distance > limit) continue;
     const score = distance - commonBeginning(typed, known) / 128;
     if (score >= bestScore) continue;
     best = candidate;
@@ -32,13 +34,17 @@ function editDistance(a: string, b: string, limit: number): number {
   let above: number[] = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
     const row = [i];
+    let leastOfRow = i;
     for (let j = 1; j <= b.length; j++) {
       const same = a[i - 1] === b[j - 1];
       let least = Math.min(above[j]! + 1, row[j - 1]! + 1, above[j - 1]! + (same ? 0 : 1));
       if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
         least = Math.min(least, before[j - 2]! + 1);
       row.push(least);
+      if (least < leastOfRow) leastOfRow = least;
     }
+    // No later row, nor one reached by a swap, can be less than the least of this one.
+    if (leastOfRow > limit) return limit + 1;
     before = above;
     above = row;
   }

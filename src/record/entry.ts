@@ -15,11 +15,26 @@ export interface Reader {
   readonly methods: readonly string[];
 }
 
+/** Readings of one thing in one lesson; shots have a place of their own. */
+export const mostReadings = 100;
+
 export function readEntry(pair: Pair, quantity: Quantity, reader: Reader): Entry {
   const { keySpan, value } = pair;
-  const items = value.kind === 'list' ? value.items : [value];
+  const all = value.kind === 'list' ? value.items : [value];
+  const items = all.slice(0, mostReadings);
+  const firstLeft = all[mostReadings];
+  if (firstLeft !== undefined) reader.problems.push(tooManyReadings(all.length, firstLeft.span));
   const readings = items.flatMap((item) => readReading(item, pair, quantity, reader) ?? []);
   return { id: quantity.id, quantity, readings, keySpan, valueSpan: value.span };
+}
+
+function tooManyReadings(count: number, span: Span): Problem {
+  return {
+    code: 'wrong-shape',
+    span,
+    found: `${count} readings of one thing`,
+    expected: `at most ${mostReadings}; those from here on are not read`,
+  };
 }
 
 /** A window or a number that is aimed at, from the short form or from the mapping's `key`. */

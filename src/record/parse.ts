@@ -107,8 +107,8 @@ function missingHints(kind: FileKind, tree: Tree): readonly Problem[] {
   ];
 }
 
-/** Nobody reads more, and an editor would choke on them. */
-const mostProblems = 1000;
+/** Of one code; nobody reads more, and an editor would choke on them. One code never hides another. */
+const mostProblems = 1001;
 
 /** One problem for one cause, in the order of the text: what YAML could not read says nothing of shape or golf. */
 function sift(
@@ -118,6 +118,7 @@ function sift(
 ): readonly Problem[] {
   const kept: Problem[] = [];
   const seen = new Set<string>();
+  const counts = new Map<string, number>();
   const syntaxLines = new Set<number>();
   for (const problem of problems) {
     const isSyntax = problem.code === 'yaml-syntax';
@@ -128,8 +129,10 @@ function sift(
     const line = isDamaged ? lineOf(lineStarts, problem.span.start) : -1;
     if (syntaxLines.has(line)) continue;
     if (isSyntax) syntaxLines.add(line);
+    const count = counts.get(problem.code) ?? 0;
+    if (count === mostProblems) continue;
+    counts.set(problem.code, count + 1);
     kept.push(problem);
-    if (kept.length === mostProblems) break;
   }
   return kept.sort((a, b) => a.span.start - b.span.start || a.span.end - b.span.end);
 }

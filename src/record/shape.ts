@@ -36,7 +36,8 @@ export const versionKeys: Readonly<Record<FileKind, string>> = {
   workspace: 'swingwright',
 };
 
-const mostProblems = 200;
+/** Each costs a look at every key that is known. */
+const mostProblems = 1001;
 
 export function checkShape(kind: FileKind, tree: Tree): readonly Problem[] {
   const validate = validators[kind];
@@ -95,15 +96,23 @@ function unknownKey(key: string, tree: MapTree, path: Path, kind: FileKind): Pro
 /** Where a quantity's key belongs that stands at the wrong place; undefined where it is no quantity's. */
 function homeOf(key: string, path: Path, kind: FileKind): string | undefined {
   if (kind !== 'swing' && kind !== 'template') return undefined;
-  const homes = new Set<string>();
-  for (const { id, key: known, section } of quantities) {
-    if (known !== key || section === 'student' || section === 'club') continue;
-    homes.add(id.split('.').slice(0, -1).join('.'));
-  }
-  homes.delete(path.join('.'));
+  const here = path.join('.');
+  const homes = new Set((homesByKey.get(key) ?? []).filter((home) => home !== here));
   if (homes.size === 0) return undefined;
   if (homes.size > 3) return `it under one of the checkpoints (${quoteList([...homes])})`;
   return `it under ${quoteList([...homes])}`;
+}
+
+const homesByKey: ReadonlyMap<string, readonly string[]> = findHomes();
+
+function findHomes(): Map<string, string[]> {
+  const homes = new Map<string, string[]>();
+  for (const { id, key, section } of quantities) {
+    if (section === 'student' || section === 'club') continue;
+    const home = id.slice(0, id.lastIndexOf('.'));
+    homes.set(key, [...(homes.get(key) ?? []), home]);
+  }
+  return homes;
 }
 
 function missingKey(key: string, tree: Tree): Problem {

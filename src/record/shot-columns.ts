@@ -13,6 +13,9 @@ import { locate, wordAt } from './word.ts';
 
 export const noColumns: ShotColumns = { by: undefined, named: new Map() };
 
+/** A guess costs a look at every quantity; a file with more problems than this is no settings file. */
+const mostGuesses = 200;
+
 const ignored: ShotColumn = { kind: 'ignored' };
 const ignoreWord = 'ignore';
 
@@ -35,7 +38,8 @@ function readColumn(tree: Tree, reader: Reader): ShotColumn | undefined {
   if (word.value === ignoreWord) return ignored;
   const quantity = findShotQuantity(word.value);
   if (quantity === undefined) {
-    const nearest = findNearest(word.value, [...shotKeys, ignoreWord]);
+    const isLost = reader.problems.length > mostGuesses;
+    const nearest = isLost ? undefined : findNearest(word.value, [...shotKeys, ignoreWord]);
     reader.problems.push({
       code: 'unknown-word',
       span: word.span,

@@ -91,8 +91,13 @@ describe('a text of more than 250 thousand characters', () => {
 });
 
 describe('a text with very many problems', () => {
-  it('names a thousand of them', () => {
+  it('names a thousand of them, and one more, of each code', () => {
     const empty = `${head}goals:\n${' -\n'.repeat(80_000)}`;
-    assert.equal(codes(empty).length, 1000);
+    assert.equal(codes(empty).length, 1001);
+  });
+
+  it('names what is wrong in another way below them', () => {
+    const bare = `${head}goals:\n${'  - { carry: 178 }\n'.repeat(3000)}flight: { shape: drww }\n`;
+    only(bare, 'unknown-word');
   });
 });

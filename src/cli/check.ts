@@ -36,7 +36,7 @@ export async function check(paths: readonly string[], format: Format, signal: Ab
   const cache = createCache();
   const progress = startProgress(uris.length);
   for (const uri of uris) {
-    progress.step(toPath(uri));
+    progress.step(printable(toPath(uri)));
     const own = await loadFile(uri);
     if (own.kind !== 'text') {
       unread.push({ path: toPath(uri), reason: own.kind === 'unreadable' ? own.reason : 'it is gone' });

@@ -3,13 +3,12 @@ import type { Measure, Span, Window } from '../measure/measure.ts';
 import type { Goal, Located } from '../record/document.ts';
 import type { Shape } from '../registry/quantity.ts';
 import { findShape } from '../registry/registry.ts';
-import { relatedEntries, threshold } from './agreement.ts';
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
 import { handOf } from './handed.ts';
+import { flownEvidence, sideName, straightness, type Part } from './shape-evidence.ts';
 import type { Subject } from './subject.ts';
 
-type Part = 'start' | 'curve';
 type Hand = 'left' | 'right';
 
 const leftHanded = 'student: 1\nhand: left';
@@ -19,9 +18,9 @@ export const shapeAgainstCurve: Check = {
   severity: 'warning',
   title: 'Shape does not fit start and curve',
   explanation: explain({
-    found: 'The word for the shape says one side and the start or the curve says the other.',
-    matters:
-      'A draw curves left for a right-handed player and right for a left-handed one; without a known hand nothing is said.',
+    found:
+      'The word for the shape says one side or straight, and the start or the curve says otherwise: as entered, or as it follows from the path and the face of the club.',
+    matters: `A draw curves left for a right-handed player and right for a left-handed one; without a known hand nothing is said of sides. Straight is called what starts within ${straightness.startInWords} and curves by no more than ${straightness.curveInWords}.`,
     raises: {
       'lesson.swing.yaml': `swing: 1
 student: mira.student.yaml
@@ -34,19 +33,20 @@ student: mira.student.yaml
 flight: { shape: draw, curve: 14 yd right by radar }`,
       'mira.student.yaml': leftHanded,
     },
-    source: 'the meaning of the words in the trade; common practice.',
+    source: 'the meaning of the words in the trade; how straight is straight is common practice, no source.',
   }),
   kinds: ['swing', 'student'],
   find: (subject) => {
     const hand = handOf(subject);
     const { document } = subject;
-    if (hand === undefined || (document.kind !== 'swing' && document.kind !== 'student')) return [];
+    if (document.kind !== 'swing' && document.kind !== 'student') return [];
     const flown = document.kind === 'swing' ? flownFindings(document.shape, subject, hand) : [];
+    if (hand === undefined) return flown;
     return [...flown, ...document.goals.flatMap((goal) => goalFindings(goal, subject, hand))];
   },
 };
 
-/** 1 right, −1 left, undefined where the word says nothing of it or says straight: how straight is straight is not ours to say. */
+/** 1 right, −1 left, undefined where the word says nothing of it or says straight. */
 function sideOf(shape: Shape, part: Part, hand: Hand): 1 | -1 | undefined {
   const sign = shape[part];
   if (sign === undefined || sign === 0) return undefined;
@@ -56,17 +56,22 @@ function sideOf(shape: Shape, part: Part, hand: Hand): 1 | -1 | undefined {
 function flownFindings(
   word: Located<string> | undefined,
   subject: Subject,
-  hand: Hand,
+  hand: Hand | undefined,
 ): readonly RawFinding[] {
   const shape = word && findShape(word.value);
   if (word === undefined || shape === undefined) return [];
   return (['start', 'curve'] as const).flatMap((part) => {
-    const side = sideOf(shape, part, hand);
-    const value = subject.derivation?.values.get(`flight.${part}`);
-    if (side === undefined || value === undefined || value.u === null) return [];
-    if (!(-side * value.value > threshold * value.u)) return [];
-    const related = relatedEntries(subject, value.from);
-    return [{ span: word.span, message: sentence(word.value, part, side, hand, 'it went'), related }];
+    if (shape[part] === 0) {
+      const evidence = flownEvidence(subject, part, 'straight');
+      if (evidence === undefined) return [];
+      const { by, related } = evidence;
+      return [{ span: word.span, message: straightSentence(word.value, part, by), related }];
+    }
+    const side = hand && sideOf(shape, part, hand);
+    const evidence = flownEvidence(subject, part, 'a side');
+    if (side === undefined || evidence === undefined || evidence.side === side) return [];
+    const { by, related } = evidence;
+    return [{ span: word.span, message: sentence(word.value, part, side, hand, by), related }];
   });
 }
 
@@ -81,18 +86,24 @@ function goalFindings(goal: Goal, subject: Subject, hand: Hand): readonly RawFin
     if (side === undefined || wanted === undefined) return [];
     if (side > 0 ? wanted.to >= 0 : wanted.from <= 0) return [];
     const related = wanted.spans.map((at) => ({ uri: subject.uri, span: at, message: 'The target' }));
-    return [{ span, message: sentence(word, part, side, hand, 'the goal sends it'), related }];
+    const by = `by the ${part} the goal sends it ${sideName(-side)}`;
+    return [{ span, message: sentence(word, part, side, hand, by), related }];
   });
 }
 
-function sentence(word: string, part: Part, side: 1 | -1, hand: Hand, verb: string): string {
+function sentence(word: string, part: Part, side: 1 | -1, hand: Hand, by: string): string {
   const does = part === 'start' ? 'starts' : 'curves';
   const found = `Shape \`${word}\` ${does} ${sideName(side)} for a ${hand}-handed player`;
-  return `${found}, but by the ${part} ${verb} ${sideName(-side)}; expected both on one side.`;
+  return `${found}, but ${by}; expected a ${part} to the ${sideName(side)} or another shape.`;
 }
 
-function sideName(side: number): string {
-  return side > 0 ? 'right' : 'left';
+function straightSentence(word: string, part: Part, by: string): string {
+  const does = part === 'start' ? 'starts straight' : 'does not curve';
+  const most =
+    part === 'start'
+      ? `a start within ${straightness.startInWords}`
+      : `a curve of at most ${straightness.curveInWords}`;
+  return `Shape \`${word}\` ${does}, but ${by}; expected ${most} or another shape.`;
 }
 
 /** In SI, positive to the right, from the least to the most. */

@@ -1,6 +1,6 @@
 // Tests of the check shape-against-curve.
 import assert from 'node:assert/strict';
-import { analyseFiles, assertMarked, assertNone } from './files.ts';
+import { analyseFiles, assertMarked, assertNone, messageOf } from './files.ts';
 
 describe('shape-against-curve', () => {
   it('marks a draw of a left-handed player that curves left', () => {
@@ -38,6 +38,73 @@ flight:
   start: 8 deg left by radar`,
       'mira.student.yaml': 'student: 1\nhand: right',
     });
+  });
+
+  const right = { 'mira.student.yaml': 'student: 1\nhand: right\nbag:\n  i: { kind: iron, loft: 33 deg }' };
+  const record = (lines: string) => ({
+    'lesson.swing.yaml': `swing: 1\nstudent: mira.student.yaml\nclub: i\n${lines}`,
+    ...right,
+  });
+
+  it('marks a straight one that curves by more than its uncertainty and 5 % of the carry', () => {
+    const flight = (curve: string) =>
+      record(`flight: { shape: straight, carry: 140 m, curve: ${curve} ± 2 m }`);
+    assert.match(
+      messageOf(analyseFiles(flight('12 m left')), 'shape-against-curve'),
+      /^Shape `straight` does not curve, but by the curve it went 12\.0 m left ± 2\.0 m; expected a curve of at most 5 % of the carry or another shape\.$/,
+    );
+    assertNone('shape-against-curve', flight('6.9 m left'));
+    assertNone(
+      'shape-against-curve',
+      record('flight: { shape: straight, carry: 140 m, curve: 12 m left ± 5 m }'),
+    );
+    // What is straight is so for both hands, known or not.
+    assert.ok(
+      messageOf(
+        analyseFiles('swing: 1\nflight: { shape: straight, curve: 30 m left ± 2 m }'),
+        'shape-against-curve',
+      ),
+    );
+    // Of a carry that is not known, only what no carry makes straight.
+    assertNone('shape-against-curve', record('flight: { shape: straight, curve: 12 m left ± 2 m }'));
+    assert.ok(
+      messageOf(
+        analyseFiles(record('flight: { shape: push, start: 2 deg right, curve: 40 m left ± 2 m }')),
+        'shape-against-curve',
+      ),
+    );
+  });
+
+  it('marks a straight start that is not', () => {
+    const flight = (start: string) => record(`flight: { shape: straight draw, start: ${start} ± 0.5 deg }`);
+    assert.match(
+      messageOf(analyseFiles(flight('8 deg left')), 'shape-against-curve'),
+      /starts straight, but by the start it went 8\.0 deg left/,
+    );
+    assertNone('shape-against-curve', flight('2.9 deg left'));
+  });
+
+  it('holds the word against path and face where no curve is entered', () => {
+    const club = (face: string) =>
+      record(
+        `delivery: { club_speed: 34 m/s, attack: 4 deg down, path: 4 deg left by radar, face: ${face} by radar }\nflight: { shape: draw }`,
+      );
+    const analysis = analyseFiles(club('6 deg right'));
+    assert.match(
+      messageOf(analysis, 'shape-against-curve'),
+      /^Shape `draw` curves left for a right-handed player, but by the club's path and face it curves right \(.*\); expected a curve to the left or another shape\.$/,
+    );
+    // Within what is called straight, face and path do not gainsay the coach's eye.
+    assertNone('shape-against-curve', club('3 deg left'));
+  });
+
+  it('lets an entered curve overrule path and face', () => {
+    assertNone(
+      'shape-against-curve',
+      record(
+        'delivery: { path: 4 deg left by radar, face: 6 deg right by radar }\nflight: { shape: draw, curve: 5 m left }',
+      ),
+    );
   });
 
   it('says nothing of a curve within its uncertainty, or without a known hand', () => {

@@ -67,7 +67,8 @@ function flownFindings(
       const { by, related } = evidence;
       return [{ span: word.span, message: straightSentence(word.value, part, by), related }];
     }
-    const side = hand && sideOf(shape, part, hand);
+    if (hand === undefined) return [];
+    const side = sideOf(shape, part, hand);
     const evidence = flownEvidence(subject, part, 'a side');
     if (side === undefined || evidence === undefined || evidence.side === side) return [];
     const { by, related } = evidence;

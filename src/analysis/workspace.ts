@@ -55,7 +55,7 @@ function unreadable(reason: string): Problem {
   return {
     code: 'unreadable-reference',
     span: { start: 0, end: 0 },
-    found: `\`${workspaceFileName}\` of this workspace cannot be read (${reason})`,
+    found: `the \`${workspaceFileName}\` of this workspace, which cannot be read (${reason})`,
     expected: 'a file that can be read',
   };
 }

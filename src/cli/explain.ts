@@ -16,8 +16,9 @@ export function explain(code: string | undefined): number {
       code,
       checks.map((candidate) => candidate.code),
     );
-    const advice = nearest === undefined ? '`swingwright explain` lists them' : `did you mean \`${nearest}\``;
-    process.stderr.write(`swingwright: there is no finding code \`${printable(code)}\`; ${advice}.\n`);
+    const advice =
+      nearest === undefined ? '`swingwright explain` lists them.' : `did you mean \`${nearest}\`?`;
+    process.stderr.write(`swingwright: there is no finding code \`${printable(code)}\`; ${advice}\n`);
     return 2;
   }
   process.stdout.write(`${check.code} (${check.severity}): ${check.title}\n\n${check.explanation.trim()}\n`);

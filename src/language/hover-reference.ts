@@ -6,7 +6,7 @@ import type { Remark } from './hover.ts';
 import { code, escapeMarkdown } from './markdown.ts';
 import { holds } from './places.ts';
 import { findReferences } from './references.ts';
-import { list } from './words.ts';
+import { list, withArticle } from './words.ts';
 
 export function hoverOnReference(analysis: Analysis, offset: number): Remark | undefined {
   const reference = findReferences(analysis).find(({ text }) => holds(text.span, offset));
@@ -14,7 +14,7 @@ export function hoverOnReference(analysis: Analysis, offset: number): Remark | u
     const { text, document, opens } = reference;
     return {
       span: text.span,
-      lines: document === undefined ? [`Leads to a ${opens}.`] : summaryOf(document),
+      lines: document === undefined ? [`Leads to ${withArticle(opens)}.`] : summaryOf(document),
     };
   }
   return hoverOnClub(analysis, offset) ?? hoverOnFault(analysis, offset);
@@ -77,7 +77,7 @@ function summaryOf(document: SwingwrightDocument): string[] {
 
 function clubLines({ name, kind, entries }: BagClub): string[] {
   return [
-    `**${escapeMarkdown(name.value)}**${kind === undefined ? '' : `, a ${escapeMarkdown(kind.value)}`}`,
+    `**${escapeMarkdown(name.value)}**${kind === undefined ? '' : `, ${escapeMarkdown(withArticle(kind.value))}`}`,
     ...measured([...entries.values()]),
   ];
 }

@@ -152,7 +152,7 @@ function tooLarge(text: string): ReadTree {
     code: 'file-too-large',
     span: { start: 0, end },
     found: `a file of ${Math.ceil(text.length / 1000)} thousand characters, which is not read`,
-    expected: `a file of at most ${longestText / 1000} thousand characters`,
+    expected: `one of at most ${longestText / 1000} thousand`,
   };
   return { tree: undefined, problems: [problem], comments: new Map(), isDamaged: true };
 }

@@ -30,6 +30,10 @@ describe('unreadable-reference', () => {
   it('says at the start of a file that the file of its workspace cannot be read', () => {
     const [finding] = analyseWith('swing: 1', 'lessons/swingwright.yaml').findings;
     assert.equal(finding?.code, 'unreadable-reference');
+    assert.equal(
+      finding.message,
+      'Found the `swingwright.yaml` of this workspace, which cannot be read (it is a folder); expected a file that can be read.',
+    );
     assert.deepEqual(finding.range, { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } });
   });
 

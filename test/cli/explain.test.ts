@@ -28,6 +28,6 @@ describe('swingwright explain', () => {
   it('names the nearest code for one that does not exist, and ends with 2', () => {
     const { code, err } = swingwright(['explain', 'wrong-dimention'], here);
     assert.equal(code, 2);
-    assert.match(err, /no finding code `wrong-dimention`; did you mean `wrong-dimension`/);
+    assert.match(err, /no finding code `wrong-dimention`; did you mean `wrong-dimension`\?\n$/);
   });
 });

@@ -80,6 +80,16 @@ describe('a hover', () => {
     assert.match(hoverIn(text.replace('hybrid', 'hyb$0rid')), /Loft.*: 22/);
   });
 
+  it('says "an iron" and "a hybrid"', () => {
+    const bag = 'student: 1\nname: Mira\nbag: { eight iron: { kind: iron }, four: { kind: hybrid } }\n';
+    const hover = (club: string): string => {
+      const { text, position } = marked(`swing: 1\nstudent: m.student.yaml\nclub: ${club}\n`);
+      return findHover(analysed(text, { files: { 'm.student.yaml': bag } }), position)?.contents.value ?? '';
+    };
+    assert.equal(hover('eight $0iron'), '**eight iron**, an iron');
+    assert.equal(hover('fo$0ur'), '**four**, a hybrid');
+  });
+
   it('explains the code in an accepting comment', () => {
     const hover = hoverIn('swing: 1\nflight:\n  carry: 171 # accept[bare-$0number]: metres are understood\n');
     assert.match(hover, /Accepted on line 3/);

@@ -169,7 +169,7 @@ export function workspaceSchema({ methods, dimensions }: Vocabulary): Schema {
   const figures = Object.fromEntries(
     dimensions.map((dimension) => [
       dimension,
-      text(`One standard uncertainty of a ${dimension}, with its unit.`),
+      text(`One standard uncertainty for the dimension ${dimension}, with its unit.`),
     ]),
   );
   const method = mapping('One method of measuring.', {

@@ -1,6 +1,6 @@
 // Builds the model's situation from a record, the student's file and the workspace; knows how readings are weighed, not golf.
 import { combineReadings } from '../model/combine.ts';
-import type { Observation, Situation } from '../model/value.ts';
+import type { Calibration, Observation, Situation } from '../model/value.ts';
 import type { BagClub, Entry, StudentFile, SwingRecord, WorkspaceFile } from '../record/document.ts';
 import { standardUncertainty } from '../registry/registry.ts';
 
@@ -26,18 +26,37 @@ export function situationOf(
     clubKind: club?.kind?.value,
     windBearing: windBearingOf(record),
     observations,
+    calibration: workspace?.calibration,
   };
 }
 
 /** True where both hold the same numbers, so that the same follows from them. */
 export function isSameSituation(a: Situation, b: Situation): boolean {
   if (a.hand !== b.hand || a.clubKind !== b.clubKind || a.windBearing !== b.windBearing) return false;
+  if (!isSameCalibration(a.calibration, b.calibration)) return false;
   if (a.observations.size !== b.observations.size) return false;
   for (const [id, { value, u }] of a.observations) {
     const other = b.observations.get(id);
     if (other === undefined || other.value !== value || other.u !== u) return false;
   }
   return true;
+}
+
+function isSameCalibration(a: Calibration | undefined, b: Calibration | undefined): boolean {
+  if (a === b) return true;
+  if (a === undefined || b === undefined) return false;
+  const numbers = ({ drag, lift, correlation, shots, ballSpeed }: Calibration): readonly unknown[] => [
+    drag.value,
+    drag.u,
+    lift?.value,
+    lift?.u,
+    correlation,
+    shots,
+    ballSpeed?.from,
+    ballSpeed?.to,
+  ];
+  const others = numbers(b);
+  return numbers(a).every((number, index) => number === others[index]);
 }
 
 function observationOf(entry: Entry, workspace: WorkspaceFile | undefined): Observation | undefined {
@@ -50,7 +69,7 @@ function observationOf(entry: Entry, workspace: WorkspaceFile | undefined): Obse
 }
 
 /** That of the first reading of the wind that names one; rival bearings are not averaged, since half-way is nowhere. */
-function windBearingOf(record: SwingRecord): number | undefined {
+export function windBearingOf(record: SwingRecord): number | undefined {
   const wind = record.entries.get('conditions.wind');
   return wind?.readings.find((reading) => reading.measure.bearing !== undefined)?.measure.bearing;
 }

@@ -49,10 +49,18 @@ function isSaid(readings: readonly { readonly measure: Measure }[], measure: Mea
   return readings.length === 1 && readings[0]!.measure.value === measure.value;
 }
 
-function change(document: SwingRecord, id: string, text: string): Edit {
-  const { valueSpan } = document.entries.get(id)!;
-  const needsSpace = valueSpan.start === valueSpan.end && document.text[valueSpan.start - 1] === ':';
-  return { span: valueSpan, text: needsSpace ? ` ${text}` : text };
+function change({ text, entries }: SwingRecord, id: string, put: string): Edit {
+  const { keySpan, valueSpan } = entries.get(id)!;
+  const { start, end } = valueSpan;
+  if (start === end) return { span: valueSpan, text: text[start - 1] === ':' ? ` ${put}` : put };
+  // A block that begins on a line of its own gives way as a whole, but not the white space behind it.
+  const lead = /^\s*:[^\S\r\n]*(?=\r?\n\s*$)/.exec(text.slice(keySpan.end, start));
+  const from = lead === null ? start : keySpan.end + lead[0].length;
+  const to = start + text.slice(start, end).trimEnd().length;
+  return {
+    span: { start: from, end: to },
+    text: lead === null ? put : `${lead[0].endsWith(':') ? ' ' : ''}${put}`,
+  };
 }
 
 /** New keys: after the last one between braces, before the first one of a block, and a `flight` of its own where there is none. */

@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 // The command line: names the commands and their options, and turns what they give into an exit code.
 import { Command, InvalidArgumentError, Option } from 'commander';
+import { calibrateCommand } from './calibrate.ts';
 import { check, formats, type Format } from './check.ts';
 import { derive } from './derive.ts';
 import { explain } from './explain.ts';
@@ -50,6 +51,19 @@ program
   )
   .action(async (file: string, options: { format: 'text' | 'json' }) => {
     process.exitCode = await derive(file, options.format, stop.signal);
+  });
+
+program
+  .command('calibrate')
+  .description("fit drag and lift to a folder's own measured shots")
+  .argument('[folder]', 'a folder of records with shots', '.')
+  .option('--write', 'keep the fit in the workspace file of the folder')
+  .addHelpText(
+    'after',
+    '\nExit code: 0 fitted, 1 the shots say too little, 2 something could not be read or written.',
+  )
+  .action(async (folder: string, options: { write?: true }) => {
+    process.exitCode = await calibrateCommand(folder, options.write ? 'write' : 'print', stop.signal);
   });
 
 program

@@ -2,6 +2,7 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
 import { readRequest, type InitializationOptions, type ReadParams } from '../server/protocol.ts';
+import { registerCalibration } from './calibration.ts';
 import { explainCommand, registerExplanations } from './explanations.ts';
 import { readFile } from './files.ts';
 import { registerStatus } from './status.ts';
@@ -37,6 +38,7 @@ export async function runClient(
     output,
     ...watchers,
     client,
+    registerCalibration(client),
     registerExplanations(client),
     registerStatus(client),
     vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),

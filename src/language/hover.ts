@@ -9,6 +9,7 @@ import { hoverOnReference } from './hover-reference.ts';
 import { hoverOnShots } from './shots.ts';
 import { hoverOnTarget } from './hover-target.ts';
 import { offsetAt } from './places.ts';
+import { hoverOnWorkspace } from './hover-workspace.ts';
 import type { Hover, Position } from './shapes.ts';
 
 /** What one kind of place has to say: Markdown lines, and the text that they are about. */
@@ -23,6 +24,7 @@ const places: readonly ((analysis: Analysis, offset: number) => Remark | undefin
   hoverOnTarget,
   hoverOnShots,
   hoverOnReference,
+  hoverOnWorkspace,
   hoverOnKey,
 ];
 

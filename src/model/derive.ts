@@ -67,7 +67,8 @@ export function derive(situation: Situation, rules: readonly Rule[] = allRules):
 }
 
 function begin(situation: Situation, rules: readonly Rule[]): Workings {
-  const context = { clubKind: situation.clubKind, windBearing: situation.windBearing };
+  const { clubKind, windBearing, calibration } = situation;
+  const context: Context = { clubKind, windBearing, calibration };
   const entries = new Map<string, Estimate>();
   for (const observation of situation.observations.values()) {
     if (!isUsable(observation) || isWindFromNowhere(observation, context)) continue;
@@ -154,13 +155,19 @@ function evaluate(
   const { context } = workings;
   const centre = inputs.map((estimate) => estimate.value);
   const slopesFrom = rule.slopesFrom ?? rule.compute;
+  const assumption = rule.restsOn?.(centre, context);
   const outputs = propagate(
     (numbers) => rule.compute(numbers, context),
     inputs,
     (numbers) =>
       rule.discrepancy
         .of(centre, numbers, context)
-        .map((u): Source => ({ key: `model:${rule.name}`, u, kind: 'model' })),
+        .map((u): Source => ({
+          key: `model:${rule.name}`,
+          u,
+          kind: 'model',
+          ...(assumption && { assumption }),
+        })),
     (numbers) => slopesFrom(numbers, context),
   );
   workings.evaluated.set(rule, [...before, { inputs, outputs }]);
@@ -189,7 +196,7 @@ function derivedValue(id: string, rule: Rule, estimate: Estimate): Value | undef
   for (const [base, slope] of estimate.slopes) {
     const source = base as Source;
     if (source.kind === 'entry') from.push(source.key);
-    if (source.assumption) assumed.push(source.assumption);
+    if (source.assumption && !assumed.includes(source.assumption)) assumed.push(source.assumption);
     const share = (slope * base.u) ** 2 / variance;
     if (share > 0) shares.set(base.key, (shares.get(base.key) ?? 0) + share);
   }

@@ -2,6 +2,7 @@
 
 import type { BodyTableName } from '../physics/body-tables.ts';
 import type { QuantityId } from '../registry/generated.ts';
+import type { Assumption, Calibration } from './value.ts';
 
 /** Quantities that no record has a place for and that the steps pass between them or assume. */
 export type InnerId =
@@ -24,6 +25,8 @@ export interface Context {
   readonly windBearing: number | undefined;
   /** The published table of segment masses; Winter's where left out. */
   readonly bodyTable?: BodyTableName | undefined;
+  /** Multipliers of drag and lift; the published coefficients as they are where left out. */
+  readonly calibration?: Calibration | undefined;
 }
 
 /** How far a step may be from nature, as a standard uncertainty of each output: a parameter, not part of `compute`. */
@@ -47,6 +50,8 @@ export interface Rule {
   /** One number for each output in order; undefined outside the range where the step holds. */
   readonly compute: (inputs: readonly number[], context: Context) => readonly number[] | undefined;
   readonly discrepancy: Discrepancy;
+  /** What else the step rests on and the reader should know of, given its inputs. */
+  readonly restsOn?: (inputs: readonly number[], context: Context) => Assumption | undefined;
   /** Whether the step can be taken at all with such a club; always where left out. */
   readonly appliesTo?: (context: Context) => boolean;
   /** `inverse` for a step from effect to cause, which only reads backward what another step says forward. */

@@ -10,6 +10,18 @@ export interface Observation {
   readonly u: number;
 }
 
+/** Multipliers of published drag and lift, fitted to a workspace's own shots. */
+export interface Calibration {
+  readonly drag: { readonly value: number; readonly u: number };
+  /** Undefined where lift could not be told from drag and is left as published. */
+  readonly lift: { readonly value: number; readonly u: number } | undefined;
+  readonly correlation: number;
+  /** How many shots; undefined where that is not known. */
+  readonly shots: number | undefined;
+  /** The ball speeds of those shots, m/s. */
+  readonly ballSpeed: { readonly from: number; readonly to: number } | undefined;
+}
+
 export interface Situation {
   readonly hand: 'left' | 'right';
   /** Kind of the club's head; undefined where no club is known. */
@@ -21,6 +33,7 @@ export interface Situation {
   readonly readings?: ReadonlyMap<string, readonly WeighedReading[]>;
   /** The published table of segment masses that suits the student; Winter's where left out. */
   readonly bodyTable?: BodyTableName | undefined;
+  readonly calibration?: Calibration | undefined;
 }
 
 /** A value that nobody entered and that the model had to take: always shown as such. */

@@ -25,10 +25,13 @@ import {
 } from '../language/index.ts';
 import { createDesk, type Result } from './desk.ts';
 import { createFiles } from './files.ts';
+import { calibrateIn } from './calibrate.ts';
 import {
+  calibrateRequest,
   codesRequest,
   explainRequest,
   readRequest,
+  type CalibrateParams,
   type ExplainParams,
   type FileState,
   type InitializationOptions,
@@ -152,6 +155,9 @@ export function serve(connection: Connection, readFile: ReadFile): void {
   });
   connection.onRequest(explainRequest, ({ code }: ExplainParams) => explain(code) ?? null);
   connection.onRequest(codesRequest, () => listCodes());
+  connection.onRequest(calibrateRequest, (params: CalibrateParams, token: CancellationToken) =>
+    calibrateIn(params, files, signalOf(token)),
+  );
 
   documents.listen(connection);
   connection.listen();

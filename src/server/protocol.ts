@@ -1,5 +1,5 @@
 // What client and server say to each other beyond the language server protocol; plain names and shapes, nothing of either side.
-import type { FileState } from '../analysis/result.ts';
+import type { FileState, TextRange } from '../analysis/result.ts';
 
 export type { FileState };
 
@@ -28,4 +28,21 @@ export const codesRequest = 'swingwright/codes';
 export interface ListedCode {
   readonly code: string;
   readonly title: string;
+}
+
+/** Client to server: fits drag and lift to the shots of a folder; nothing is written. */
+export const calibrateRequest = 'swingwright/calibrate';
+export interface CalibrateParams {
+  /** The folder's URI. */
+  readonly folder: string;
+  /** The URIs of the records at or below it. */
+  readonly records: readonly string[];
+}
+export interface CalibrateResult {
+  /** Sentences that tell of the fit, or why there is none. */
+  readonly lines: readonly string[];
+  readonly workspace: string;
+  readonly isThere: boolean;
+  /** Keeps the fit in the workspace file; null where there is nothing to keep. */
+  readonly edit: { readonly range: TextRange; readonly newText: string } | null;
 }

@@ -104,6 +104,22 @@ describe('taking the typical shot', () => {
     );
   });
 
+  it('takes the place of a block of several lines', () => {
+    const head = 'swing: 1\nflight:\n  finish: 3 m right\n  start: 1 deg right\n  carry:';
+    const tail = '\n\n# end\nshots: shots.csv\n';
+    for (const block of [
+      '\n    value: 150 m\n    by: eye',
+      '\n    - 150 m\n    - 160 m',
+      ' # two\n    - 150 m',
+      ' |-\n    150 m',
+    ])
+      assert.equal(
+        taken(head + block + tail),
+        head + (block.startsWith(' # two') ? ' # two\n    168 m' : ' 168 m') + tail,
+        block,
+      );
+  });
+
   it('has nothing to do where the flight says it already', () => {
     assert.equal(
       taken('swing: 1\nflight: { finish: 3 m right, carry: 168 m, start: 1 deg right }\nshots: shots.csv\n'),

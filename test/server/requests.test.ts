@@ -10,9 +10,14 @@ import {
   type InlayHint,
   type MarkupContent,
 } from 'vscode-languageserver/node';
-import { explainRequest } from '../../src/server/protocol.ts';
+import {
+  calibrateRequest,
+  explainRequest,
+  type CalibrateParams,
+  type CalibrateResult,
+} from '../../src/server/protocol.ts';
 import { marked } from '../marked.ts';
-import { startSession, type Session } from './session.ts';
+import { folder, startSession, type Session } from './session.ts';
 
 const student = 'student: 1\nname: Mira\nhand: right\n';
 const record = `swing: 1
@@ -117,6 +122,42 @@ describe('the server', () => {
       /^# /,
     );
     assert.equal(await session.connection.sendRequest(explainRequest, { code: 'no-such-code' }), null);
+  });
+
+  it('calibrates a folder from the files that the editor hands it, and writes nothing', async () => {
+    const row = (index: number): string =>
+      `${40 + index},${20 - index / 2},${5600 - 100 * index},${105 + 4.6 * index},${18 + 0.2 * index}`;
+    const shots = Array.from({ length: 12 }, (_, index) => row(index)).join('\n');
+    session.files.set(`${folder}b.csv`, `ball_speed,launch_angle,spin,carry,apex\n${shots}\n`);
+    session.files.set(`${folder}b.swing.yaml`, 'swing: 1\nshots: b.csv\n');
+    session.files.set(`${folder}swingwright.yaml`, 'swingwright: 1\nshots: { by: radar }\n');
+    const params: CalibrateParams = { folder, records: [`${folder}b.swing.yaml`] };
+    const result = await session.connection.sendRequest<CalibrateResult>(calibrateRequest, params);
+    assert.match(result.lines[0]!, /^Drag × \d\.\d{3} ± /);
+    assert.deepEqual([result.workspace, result.isThere], [`${folder}swingwright.yaml`, true]);
+    assert.deepEqual(result.edit!.range.start, { line: 2, character: 0 });
+    assert.match(result.edit!.newText, /^calibration: \{ drag: /);
+    const none = { folder, records: [] };
+    const refused = await session.connection.sendRequest<CalibrateResult>(calibrateRequest, none);
+    assert.equal(refused.edit, null);
+    assert.match(refused.lines[0]!, /^Not calibrated\. Found 0 shots/);
+  });
+
+  it('answers with the typical shot where rewriting is asked for, and not among quick fixes', async () => {
+    session.files.set(`${folder}b.csv`, 'carry\n168\n170\n172\n');
+    const other = await session.open('b.swing.yaml', 'swing: 1\nshots: b.csv\n');
+    const start = { line: 1, character: 0 };
+    const titles = async (only: string[]): Promise<string[]> => {
+      const actions = await session.connection.sendRequest<CodeAction[]>('textDocument/codeAction', {
+        textDocument: { uri: other },
+        range: { start, end: start },
+        context: { diagnostics: [], only },
+      });
+      return actions.map(({ title }) => title);
+    };
+    assert.deepEqual(await titles(['refactor']), ['Take the typical shot (shot 2)']);
+    assert.deepEqual(await titles(['quickfix']), []);
+    assert.deepEqual(await titles(['source']), []);
   });
 
   it('refuses an answer about a text that changed while a file was awaited', async () => {

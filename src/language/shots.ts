@@ -10,7 +10,7 @@ import { list, short } from './words.ts';
 const inHint = ['flight.carry', 'flight.finish'];
 const inHover = ['flight.carry', 'flight.start', 'flight.finish', 'flight.ball_speed', 'flight.spin'];
 
-/** "12 shots: carry 168 m ± 6, finish 3 m right ± 9"; the spread is that of one shot. */
+/** "12 shots (1 far out): carry 168 m ± 6, finish 3 m right ± 9"; the spread is that of one shot, those far out left aside. */
 export function shotsInShort({ subject }: Analysis): string | undefined {
   const summary = subject.shots?.summary;
   if (summary === undefined) return undefined;
@@ -20,7 +20,8 @@ export function shotsInShort({ subject }: Analysis): string | undefined {
     const name = id.slice('flight.'.length);
     return [`${name} ${short({ id, value: statistic.mean, u: statistic.sd ?? null })}`];
   });
-  return `${countOf(summary.count)}${said.length === 0 ? '' : `: ${said.join(', ')}`}`;
+  const out = summary.outliers.length === 0 ? '' : ` (${summary.outliers.length} far out)`;
+  return `${countOf(summary.count)}${out}${said.length === 0 ? '' : `: ${said.join(', ')}`}`;
 }
 
 export function hoverOnShots(analysis: Analysis, offset: number): Remark | undefined {

@@ -1,7 +1,8 @@
 // Writes schemas/QUANTITIES.md, the page that people read, in the units and words of quantities.yaml; knows no file.
 import type { Checkpoint } from '../../src/registry/quantity.ts';
 import type { Registry } from './source.ts';
-import type { Edges, SourceEntry } from './source-schema.ts';
+import { practiceWindow } from './source.ts';
+import type { Edges, EdgesByClub, SourceEntry } from './source-schema.ts';
 
 const sectionTitles: Readonly<Record<string, string>> = {
   delivery: 'Delivery: how the club head comes to the ball',
@@ -30,7 +31,7 @@ export function writeReference(registry: Registry): string {
     'Every quantity that a record may hold, under the id that files, expressions and messages call it by. A bare number takes the unit given here. Where a quantity has two direction words, the first is the positive one, and a number without a word is taken as positive.',
     '',
     '- **Bounds** are what physics, anatomy or the Rules allow: a value outside is an error.',
-    '- **Practice** is what is seen on a lesson tee: a value outside is only information. Children and tall adults are included; the edges are judgement even where the trade agrees on the middle.',
+    '- **Practice** is what is seen on a lesson tee: a value outside is only information. Children and tall adults are included; the edges are judgement even where the trade agrees on the middle. Where it hangs on the kind of club, the window of all clubs stands first.',
     '- **Uncertainty** is one standard deviation, taken where neither the record nor the workspace says better: first by the method named after `by`, else by the [method for that dimension](#methods), else the first figure here. An estimate (`~`) doubles it.',
     '- **Mirrored** marks quantities whose left and right change places for a left-handed player in what they mean for the swing; they are always written as the player sees them.',
     '- Sources: “judgement” is ours and chosen to be wide; “common practice, no source” is what the trade holds; “from memory” was not looked up.',
@@ -159,15 +160,27 @@ function directions(registry: Registry, name: string): string {
 }
 
 function practice(entry: SourceEntry): string {
-  const { window, source, ...windows } = entry.practice;
+  const { by_club: byClub, source, ...windows } = entry.practice;
   const [only] = Object.values(windows);
-  const shown = window ?? only;
-  return shown === undefined ? '–' : `${edges(shown, entry.unit)} (${source})`;
+  const shown = practiceWindow(entry.practice) ?? only;
+  if (shown === undefined) return '–';
+  const kinds = byClub === undefined ? '' : `; ${withEachClub(byClub as EdgesByClub)}`;
+  return `${edges(shown, entry.unit)}${kinds} (${source})`;
 }
 
 function practiceAt(entry: SourceEntry, checkpoint: Checkpoint): string {
   const window = entry.practice[checkpoint];
-  return window === undefined ? '–' : edges(window, '');
+  const byClub = (entry.practice.by_club as Partial<Record<Checkpoint, EdgesByClub>> | undefined)?.[
+    checkpoint
+  ];
+  if (window === undefined) return '–';
+  return `${edges(window, '')}${byClub === undefined ? '' : `; ${withEachClub(byClub)}`}`;
+}
+
+function withEachClub(byClub: EdgesByClub): string {
+  return Object.entries(byClub)
+    .map(([kind, window]) => `${kind} ${edges(window, '')}`)
+    .join(', ');
 }
 
 function bounds(entry: SourceEntry): string {

@@ -4,6 +4,8 @@ import { checkpoints, type Checkpoint } from '../../src/registry/quantity.ts';
 
 export type Edges = readonly [number, number];
 
+export type EdgesByClub = Readonly<Record<string, Edges>>;
+
 export interface SourceRange {
   readonly window: Edges;
   readonly source: string;
@@ -21,9 +23,12 @@ export interface SourceEntry {
   /** The name of a set of direction words, or "none". */
   readonly directions: string;
   readonly lateral?: boolean;
-  readonly practice: { readonly source: string; readonly window?: Edges } & Partial<
-    Record<Checkpoint, Edges>
-  >;
+  /** One window, or one for each kind of club, or one for each checkpoint. */
+  readonly practice: {
+    readonly source: string;
+    readonly window?: Edges;
+    readonly by_club?: EdgesByClub | Partial<Record<Checkpoint, EdgesByClub>>;
+  } & Partial<Record<Checkpoint, Edges>>;
   readonly bounds: SourceRange & { readonly at?: Partial<Record<Checkpoint, SourceRange>> };
   readonly uncertainty: {
     readonly otherwise: number;
@@ -92,6 +97,9 @@ function byCheckpoint(schema: object): Record<string, object> {
   return Object.fromEntries(checkpoints.map((checkpoint) => [checkpoint, schema]));
 }
 
+/** By kind of club, or by checkpoint and there by kind of club. */
+const byClub = mapOf({ ...edges, type: ['array', 'object'], additionalProperties: edges });
+
 const range = closed({ window: edges, source: text });
 
 const entry = closed(
@@ -106,7 +114,11 @@ const entry = closed(
     decimals: { type: 'integer', minimum: 0, maximum: 4 },
     directions: text,
     lateral: { type: 'boolean' },
-    practice: closed({ source: text, window: edges, ...byCheckpoint(edges) }, ['window', ...checkpoints]),
+    practice: closed({ source: text, window: edges, by_club: byClub, ...byCheckpoint(edges) }, [
+      'window',
+      'by_club',
+      ...checkpoints,
+    ]),
     bounds: closed({ window: edges, source: text, at: closed(byCheckpoint(range), checkpoints) }, ['at']),
     uncertainty: closed({ otherwise: positive, by: mapOf(positive), source: text }, ['source']),
   },

@@ -9,9 +9,11 @@ import {
   type Checkpoint,
   type Method,
   type Range,
+  type RangeByClub,
   type Shape,
 } from '../../src/registry/quantity.ts';
-import { sourceSchema, type SourceEntry, type SourceFile, type SourceRange } from './source-schema.ts';
+import { sourceSchema } from './source-schema.ts';
+import type { Edges, EdgesByClub, SourceEntry, SourceFile, SourceRange } from './source-schema.ts';
 
 /** What quantities.yaml says, in SI; `entries` keeps the words of the file for the reference page. */
 export interface Registry {
@@ -41,15 +43,16 @@ export function readRegistry(text: string): Registry {
   const directions = Object.fromEntries(
     Object.entries(source.directions).map(([name, set]) => [name, directionWords(set)]),
   );
+  const kinds = Object.keys(source.club_kinds);
   const sections = Object.entries(source.quantities);
   const checkpointRows = Object.entries(source.quantities.checkpoints).map(([path, entry]) =>
-    checkpointRow(path, entry, directions),
+    checkpointRow(path, entry, directions, kinds),
   );
   const plainRows = sections
     .filter(([section]) => section !== 'checkpoints')
     .flatMap(([section, entries]) =>
       Object.entries(entries).map(([path, entry]) =>
-        plainRow(section as PlainRow['section'], path, entry, directions),
+        plainRow(section as PlainRow['section'], path, entry, directions, kinds),
       ),
     );
   return {
@@ -78,11 +81,16 @@ export function readRegistry(text: string): Registry {
   };
 }
 
-function checkpointRow(path: string, entry: SourceEntry, directions: Registry['directions']): CheckpointRow {
-  const { source, window, ...windows } = entry.practice;
+function checkpointRow(
+  path: string,
+  entry: SourceEntry,
+  directions: Registry['directions'],
+  kinds: readonly string[],
+): CheckpointRow {
+  const { source, window, by_club: byClub = {}, ...windows } = entry.practice;
   if (window !== undefined) throw new Error(`${path}: practice needs a window for each checkpoint`);
   const at = entry.at === 'all' ? checkpoints : checkpoints.filter((c) => entry.at?.includes(c));
-  for (const named of Object.keys({ ...windows, ...entry.bounds.at })) {
+  for (const named of Object.keys({ ...windows, ...byClub, ...entry.bounds.at })) {
     if (!at.includes(named as Checkpoint)) throw new Error(`${path} does not belong to ${named}`);
   }
   const practiceAt = Object.entries(windows).map(([c, edges]): [string, Range] => [
@@ -93,10 +101,15 @@ function checkpointRow(path: string, entry: SourceEntry, directions: Registry['d
     c,
     range(bounds, entry.unit),
   ]);
+  const practiceByClubAt = Object.entries(byClub).map(([c, edges]): [string, RangeByClub] => [
+    c,
+    rangesByClub(`${path} at ${c}`, edges as EdgesByClub, windows[c as Checkpoint], entry, kinds),
+  ]);
   return {
     ...shared(path, entry, directions),
     at,
     practiceAt: Object.fromEntries(practiceAt),
+    ...(practiceByClubAt.length === 0 ? {} : { practiceByClubAt: Object.fromEntries(practiceByClubAt) }),
     boundsAt: Object.fromEntries(boundsAt),
   };
 }
@@ -106,10 +119,46 @@ function plainRow(
   path: string,
   entry: SourceEntry,
   directions: Registry['directions'],
+  kinds: readonly string[],
 ): PlainRow {
-  const { source, window } = entry.practice;
+  const { source, by_club: byClub } = entry.practice;
+  const window = practiceWindow(entry.practice);
   if (window === undefined) throw new Error(`${section}.${path}: practice needs a window`);
-  return { ...shared(path, entry, directions), section, practice: range({ window, source }, entry.unit) };
+  return {
+    ...shared(path, entry, directions),
+    section,
+    practice: range({ window, source }, entry.unit),
+    ...(byClub === undefined
+      ? {}
+      : {
+          practiceByClub: rangesByClub(`${section}.${path}`, byClub as EdgesByClub, window, entry, kinds),
+        }),
+  };
+}
+
+/** The window of all kinds of club together, where each has its own. */
+export function practiceWindow({ window, by_club: byClub }: SourceEntry['practice']): Edges | undefined {
+  if (window !== undefined || byClub === undefined) return window;
+  const all = Object.values(byClub as EdgesByClub);
+  return [Math.min(...all.map(([min]) => min)), Math.max(...all.map(([, max]) => max))];
+}
+
+function rangesByClub(
+  where: string,
+  byClub: EdgesByClub,
+  all: Edges | undefined,
+  { practice, unit }: SourceEntry,
+  kinds: readonly string[],
+): RangeByClub {
+  if (Object.keys(byClub).join() !== kinds.join())
+    throw new Error(`${where}: practice by club needs ${kinds.join(', ')}`);
+  for (const [kind, [min, max]] of Object.entries(byClub)) {
+    if (all === undefined || min < all[0] || max > all[1])
+      throw new Error(`${where}: practice with ${kind} leaves that of all clubs`);
+  }
+  return Object.fromEntries(
+    Object.entries(byClub).map(([kind, window]) => [kind, range({ window, source: practice.source }, unit)]),
+  );
 }
 
 function shared(path: string, entry: SourceEntry, directions: Registry['directions']): QuantityRow {

@@ -1,13 +1,13 @@
 // Writes src/registry/generated.ts from the registry: the rows in SI and the words; knows no file.
 import type { QuantityRow } from '../../src/registry/expand.ts';
-import type { Checkpoint, Range } from '../../src/registry/quantity.ts';
+import type { Range } from '../../src/registry/quantity.ts';
 import type { Registry } from './source.ts';
 
 /** The text of the module, equal for equal registries. */
 export function writeTable(registry: Registry): string {
   const sources = sharedSources(registry);
   const range = (r: Range): string => `r(${r.min}, ${r.max}, s[${sources.indexOf(r.source)}])`;
-  const ranges = (map: Readonly<Partial<Record<Checkpoint, Range>>>): string =>
+  const ranges = (map: Readonly<Record<string, Range>>): string =>
     record(Object.entries(map).map(([name, r]) => [name, range(r)]));
   const setOf = new Map(Object.entries(registry.directions).map(([name, words]) => [words, name]));
   const shared = (row: QuantityRow): string =>
@@ -47,6 +47,11 @@ export function writeTable(registry: Registry): string {
         const places = [
           `at: ${at},`,
           `practiceAt: ${ranges(row.practiceAt)},`,
+          ...(row.practiceByClubAt === undefined
+            ? []
+            : [
+                `practiceByClubAt: ${record(Object.entries(row.practiceByClubAt).map(([at, map]) => [at, ranges(map)]))},`,
+              ]),
           `boundsAt: ${ranges(row.boundsAt)},`,
         ];
         return `  {\n    ${shared(row)}\n    ${places.join('\n    ')}\n  },\n`;
@@ -56,7 +61,9 @@ export function writeTable(registry: Registry): string {
     `const plainRows: readonly PlainRow[] = [\n${registry.plainRows
       .map((row) => {
         const practice = row.practice === undefined ? 'undefined' : range(row.practice);
-        return `  {\n    section: ${quote(row.section)}, ${shared(row)}\n    practice: ${practice},\n  },\n`;
+        const byClub =
+          row.practiceByClub === undefined ? '' : `\n    practiceByClub: ${ranges(row.practiceByClub)},`;
+        return `  {\n    section: ${quote(row.section)}, ${shared(row)}\n    practice: ${practice},${byClub}\n  },\n`;
       })
       .join('')}];`,
     '',

@@ -1,7 +1,8 @@
 // Walks the entries, targets and windows of a document, whatever its kind; judges none of them.
 import type { Measure, Span, Window } from '../measure/measure.ts';
-import type { Entry, Goal, SwingwrightDocument } from '../record/document.ts';
+import type { BagClub, Entry, Goal, StudentFile, SwingwrightDocument } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
+import type { Subject } from './subject.ts';
 
 export interface PlacedTarget {
   readonly quantity: Quantity;
@@ -21,6 +22,26 @@ export function entriesOf(document: SwingwrightDocument): readonly Entry[] {
     ];
   }
   return [];
+}
+
+/** The kind of club that this entry was measured with, or is a measure of; undefined where none is known. */
+export function clubKindOf({ document, club }: Subject, entry: Entry): string | undefined {
+  if (document.kind === 'swing') return club?.kind?.value;
+  return document.kind === 'student' ? ownersOf(document).get(entry)?.kind?.value : undefined;
+}
+
+const owners = new WeakMap<StudentFile, ReadonlyMap<Entry, BagClub>>();
+
+function ownersOf(document: StudentFile): ReadonlyMap<Entry, BagClub> {
+  const kept = owners.get(document);
+  if (kept !== undefined) return kept;
+  const found = new Map(
+    [...document.bag.values()].flatMap((club) =>
+      [...club.entries.values()].map((entry) => [entry, club] as const),
+    ),
+  );
+  owners.set(document, found);
+  return found;
 }
 
 /** Every number or window that is aimed at: the goals' and the template's. A plan's are said of the entry it changes. */

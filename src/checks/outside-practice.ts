@@ -1,5 +1,7 @@
 // The check that says which numbers are possible but not seen on a lesson tee.
+import { withArticle } from '../measure/article.ts';
 import { showWindow } from '../measure/show.ts';
+import { practiceWith } from '../registry/registry.ts';
 import type { Check } from './check.ts';
 import { explain } from './explain.ts';
 import { isOutside, readingsOutside } from './reach.ts';
@@ -10,7 +12,7 @@ export const outsidePractice: Check = {
   title: 'Outside what is usual',
   explanation: explain({
     found:
-      'The number is possible, but outside what is seen on a lesson tee, children and tall adults included.',
+      'The number is possible, but outside what is seen on a lesson tee with this kind of club, children and tall adults included.',
     matters: 'It may well be right; a second look costs little.',
     raises: `delivery:
   attack: 20 deg down`,
@@ -21,15 +23,13 @@ export const outsidePractice: Check = {
   }),
   kinds: ['swing', 'student'],
   find: (subject) =>
-    readingsOutside(subject, ({ practice }) => practice).flatMap(({ quantity, value, span }) => {
-      const { practice, bounds, title } = quantity;
-      if (practice === undefined || isOutside(value, bounds)) return [];
+    readingsOutside(subject, practiceWith).flatMap(({ quantity, value, span, clubKind }) => {
+      const practice = practiceWith(quantity, clubKind);
+      if (practice === undefined || isOutside(value, quantity.bounds)) return [];
       const usual = showWindow(quantity, practice.min, practice.max);
-      return [
-        {
-          span,
-          message: `${title} ${subject.show(quantity, value)} is unusual; seen in practice: ${usual}.`,
-        },
-      ];
+      const club =
+        practice === quantity.practice || clubKind === undefined ? '' : ` with ${withArticle(clubKind)}`;
+      const found = `${quantity.title} ${subject.show(quantity, value)}`;
+      return [{ span, message: `${found} is unusual${club}; seen in practice: ${usual}.` }];
     }),
 };

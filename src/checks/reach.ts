@@ -1,7 +1,7 @@
 // Finds the readings and targets that lie outside a range of their quantity; the range is the caller's.
 import type { Span } from '../measure/measure.ts';
 import type { Quantity, Range } from '../registry/quantity.ts';
-import { entriesOf, targetsOf } from './entries.ts';
+import { clubKindOf, entriesOf, targetsOf } from './entries.ts';
 import type { Subject } from './subject.ts';
 
 export interface Outlier {
@@ -19,16 +19,19 @@ export function isOutside(value: number, range: Range): boolean {
   return value < range.min - allowance || value > range.max + allowance;
 }
 
+/** `rangeOf` is given the kind of club that the reading was taken with or of, where one is known. */
 export function readingsOutside(
   subject: Subject,
-  rangeOf: (quantity: Quantity) => Range | undefined,
-): readonly Outlier[] {
-  return entriesOf(subject.document).flatMap(({ quantity, readings }) => {
-    const range = rangeOf(quantity);
+  rangeOf: (quantity: Quantity, clubKind: string | undefined) => Range | undefined,
+): readonly (Outlier & { readonly clubKind: string | undefined })[] {
+  return entriesOf(subject.document).flatMap((entry) => {
+    const { quantity, readings } = entry;
+    const clubKind = clubKindOf(subject, entry);
+    const range = rangeOf(quantity, clubKind);
     if (range === undefined) return [];
     return readings
       .filter(({ measure }) => isOutside(measure.value, range))
-      .map(({ measure, span }) => ({ quantity, value: measure.value, span }));
+      .map(({ measure, span }) => ({ quantity, value: measure.value, span, clubKind }));
   });
 }
 

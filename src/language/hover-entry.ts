@@ -1,9 +1,11 @@
 // The hover on a measured entry: its value, what it means, how sure it is, and what the other entries say of it.
 import type { Analysis } from '../analysis/result.ts';
+import { clubKindOf } from '../checks/entries.ts';
+import { withArticle } from '../measure/article.ts';
 import { secondUnit, showValue, showWindow } from '../measure/show.ts';
 import type { Value } from '../model/value.ts';
 import type { Entry, Reading } from '../record/document.ts';
-import { findMethod, standardUncertainty } from '../registry/registry.ts';
+import { findMethod, practiceWith, standardUncertainty } from '../registry/registry.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { entriesOf } from './entries.ts';
 import type { Remark } from './hover.ts';
@@ -27,7 +29,7 @@ export function hoverOnEntry(analysis: Analysis, offset: number): Remark | undef
       ...certainty(entry, reading, analysis),
       ...expectation(entry, analysis),
       ...note(reading),
-      practice(entry.quantity),
+      practice(entry.quantity, clubKindOf(analysis.subject, entry)),
     ],
   };
 }
@@ -50,10 +52,15 @@ export function inTwoUnits(quantity: Quantity, value: number, u: number | null):
   return `${showValue(quantity, value, u)}${second}`;
 }
 
-export function practice(quantity: Quantity): string {
-  const { practice: usual, bounds } = quantity;
-  const range = usual ?? bounds;
-  const words = usual === undefined ? 'Possible' : 'Usual';
+/** What is usual, with this kind of club where it makes a difference and the kind is known. */
+export function practice(quantity: Quantity, clubKind: string | undefined): string {
+  const usual = practiceWith(quantity, clubKind);
+  const range = usual ?? quantity.bounds;
+  const club =
+    clubKind === undefined || usual === quantity.practice
+      ? ''
+      : ` with ${withArticle(escapeMarkdown(clubKind))}`;
+  const words = usual === undefined ? 'Possible' : `Usual${club}`;
   return `*${words}: ${showWindow(quantity, range.min, range.max)} (${escapeMarkdown(range.source)}).*`;
 }
 

@@ -1,12 +1,13 @@
 // The hover on a reference, on the club's name and on a fault's name: what stands in the file that it leads to.
 import type { Analysis } from '../analysis/result.ts';
+import { withArticle } from '../measure/article.ts';
 import { showValue } from '../measure/show.ts';
 import type { BagClub, Entry, SwingwrightDocument } from '../record/document.ts';
 import type { Remark } from './hover.ts';
 import { code, escapeMarkdown } from './markdown.ts';
 import { holds } from './places.ts';
 import { findReferences } from './references.ts';
-import { list, withArticle } from './words.ts';
+import { list } from './words.ts';
 
 export function hoverOnReference(analysis: Analysis, offset: number): Remark | undefined {
   const reference = findReferences(analysis).find(({ text }) => holds(text.span, offset));

@@ -18,6 +18,7 @@ interface Aim {
 }
 
 export function hoverOnTarget(analysis: Analysis, offset: number): Remark | undefined {
+  const clubKind = clubKindAimedAt(analysis);
   for (const { quantity, target, spans, word } of aimsOf(analysis)) {
     const span = spans.find((candidate) => holds(candidate, offset));
     if (span === undefined) continue;
@@ -25,11 +26,17 @@ export function hoverOnTarget(analysis: Analysis, offset: number): Remark | unde
       headline(quantity, target, word),
       ...describe(quantity),
       ...today(quantity, analysis),
-      practice(quantity),
+      practice(quantity, clubKind),
     ];
     return { span, lines };
   }
   return undefined;
+}
+
+/** That of the record's club, or of a template for one kind only. */
+function clubKindAimedAt({ document, subject }: Analysis): string | undefined {
+  if (document.kind !== 'template') return subject.club?.kind?.value;
+  return document.clubs.length === 1 ? document.clubs[0]?.value : undefined;
 }
 
 function aimsOf({ document }: Analysis): Aim[] {

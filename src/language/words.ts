@@ -16,11 +16,6 @@ export function quantityName({ title, checkpoint }: Quantity): string {
   return checkpoint === undefined ? name : `${name} at ${checkpoint.replaceAll('_', ' ')}`;
 }
 
-/** "a hybrid", "an iron", "an eight iron". */
-export function withArticle(noun: string): string {
-  return `${/^(?:[aeio8]|1[18]\b)/i.test(noun) ? 'an' : 'a'} ${noun}`;
-}
-
 /** "a, b and c", cut after a few so that a hover stays short. */
 export function list(words: readonly string[], most = 5): string {
   const shown =

@@ -297,6 +297,7 @@ const checkpointRows: readonly CheckpointRow[] = [
     uncertainty: { otherwise: 0.06981317007977318, by: { eye: 0.08203047484373349, video: 0.04363323129985824, camera: 0.017453292519943295, 'motion capture': 0.026179938779914945 } },
     at: everywhere,
     practiceAt: { address: r(-0.20943951023931956, 0.3141592653589793, s[1]), takeaway: r(1.2217304763960306, 1.9198621771937625, s[1]), shaft_parallel_down: r(1.2217304763960306, 1.9198621771937625, s[1]), impact: r(-0.20943951023931956, 0.4363323129985824, s[1]), shaft_parallel_through: r(-1.9198621771937625, -1.2217304763960306, s[1]) },
+    practiceByClubAt: { impact: { driver: r(-0.20943951023931956, 0.20943951023931956, s[1]), fairway: r(-0.17453292519943295, 0.2792526803190927, s[1]), hybrid: r(-0.13962634015954636, 0.3141592653589793, s[1]), iron: r(-0.13962634015954636, 0.3839724354387525, s[1]), wedge: r(-0.13962634015954636, 0.4363323129985824, s[1]) } },
     boundsAt: { address: r(-1.3089969389957472, 1.3089969389957472, s[15]), impact: r(-1.3089969389957472, 1.3089969389957472, s[15]) },
   },
   {
@@ -431,6 +432,7 @@ const plainRows: readonly PlainRow[] = [
     bounds: r(0, 80, s[28]),
     uncertainty: { otherwise: 2.5, by: { eye: 5, radar: 0.5, camera: 0.6 } },
     practice: r(8, 62, s[29]),
+    practiceByClub: { driver: r(12, 62, s[29]), fairway: r(11, 58, s[29]), hybrid: r(10, 55, s[29]), iron: r(8, 52, s[29]), wedge: r(8, 46, s[29]) },
   },
   {
     section: 'delivery', path: 'attack', title: 'Attack angle', meaning: 'How steeply the club head moves up or down just before the strike.',
@@ -440,6 +442,7 @@ const plainRows: readonly PlainRow[] = [
     bounds: r(-1.0471975511965976, 1.0471975511965976, s[30]),
     uncertainty: { otherwise: 0.04363323129985824, by: { eye: 0.06981317007977318, video: 0.04363323129985824, radar: 0.017453292519943295, camera: 0.013962634015954637, 'motion capture': 0.017453292519943295 } },
     practice: r(-0.24434609527920614, 0.17453292519943295, s[1]),
+    practiceByClub: { driver: r(-0.13962634015954636, 0.17453292519943295, s[1]), fairway: r(-0.17453292519943295, 0.10471975511965978, s[1]), hybrid: r(-0.20943951023931956, 0.08726646259971647, s[1]), iron: r(-0.24434609527920614, 0.06981317007977318, s[1]), wedge: r(-0.24434609527920614, 0.06981317007977318, s[1]) },
   },
   {
     section: 'delivery', path: 'path', title: 'Club path', meaning: 'Where the club head moves just before the strike, right or left of the target line.',
@@ -476,6 +479,7 @@ const plainRows: readonly PlainRow[] = [
     bounds: r(-0.3490658503988659, 1.5707963267948966, s[34]),
     uncertainty: { otherwise: 0.05235987755982989, by: { eye: 0.08203047484373349, video: 0.05235987755982989, radar: 0.026179938779914945, camera: 0.017453292519943295, 'motion capture': 0.017453292519943295 } },
     practice: r(0.03490658503988659, 1.1868238913561442, s[1]),
+    practiceByClub: { driver: r(0.03490658503988659, 0.4886921905584123, s[1]), fairway: r(0.06981317007977318, 0.5934119456780721, s[1]), hybrid: r(0.10471975511965978, 0.7330382858376184, s[1]), iron: r(0.10471975511965978, 0.9773843811168246, s[1]), wedge: r(0.3490658503988659, 1.1868238913561442, s[1]) },
   },
   {
     section: 'delivery', path: 'obliquity', title: 'Obliquity', meaning: "The angle between the club head's velocity and the face's normal.",
@@ -602,6 +606,7 @@ const plainRows: readonly PlainRow[] = [
     bounds: r(0, 120, s[50]),
     uncertainty: { otherwise: 3, by: { radar: 0.4, camera: 0.5 } },
     practice: r(5, 90, s[1]),
+    practiceByClub: { driver: r(14, 90, s[1]), fairway: r(12, 82, s[1]), hybrid: r(10, 76, s[1]), iron: r(5, 68, s[1]), wedge: r(5, 52, s[1]) },
   },
   {
     section: 'flight', path: 'speed_ratio', title: 'Speed ratio', meaning: 'How many times faster than the club head the ball leaves.',
@@ -611,6 +616,7 @@ const plainRows: readonly PlainRow[] = [
     bounds: r(0, 1.7, s[51]),
     uncertainty: { otherwise: 0.06, by: { radar: 0.02, camera: 0.02 } },
     practice: r(0.6, 1.53, s[1]),
+    practiceByClub: { driver: r(1.15, 1.53, s[1]), fairway: r(1.1, 1.52, s[1]), hybrid: r(1.05, 1.5, s[1]), iron: r(0.85, 1.48, s[1]), wedge: r(0.6, 1.35, s[1]) },
   },
   {
     section: 'flight', path: 'launch_angle', title: 'Launch angle', meaning: 'How steeply the ball leaves, upward positive.',
@@ -620,6 +626,7 @@ const plainRows: readonly PlainRow[] = [
     bounds: r(-1.5707963267948966, 1.5707963267948966, s[8]),
     uncertainty: { otherwise: 0.05235987755982989, by: { eye: 0.06981317007977318, video: 0.04363323129985824, radar: 0.012217304763960306, camera: 0.012217304763960306 } },
     practice: r(0, 1.0471975511965976, s[1]),
+    practiceByClub: { driver: r(0, 0.4537856055185257, s[1]), fairway: r(0, 0.5235987755982988, s[1]), hybrid: r(0, 0.6283185307179586, s[1]), iron: r(0, 0.8377580409572782, s[1]), wedge: r(0.08726646259971647, 1.0471975511965976, s[1]) },
   },
   {
     section: 'flight', path: 'start', title: 'Start direction', meaning: 'Where the ball starts, right or left of the target line.',
@@ -638,6 +645,7 @@ const plainRows: readonly PlainRow[] = [
     bounds: r(0, 2303.834612632515, s[53]),
     uncertainty: { otherwise: 94.24777960769379, by: { radar: 15.707963267948966, camera: 12.566370614359172 } },
     practice: r(52.35987755982988, 1308.996938995747, s[1]),
+    practiceByClub: { driver: r(52.35987755982988, 680.6784082777884, s[1]), fairway: r(83.7758040957278, 837.7580409572781, s[1]), hybrid: r(104.71975511965977, 942.4777960769379, s[1]), iron: r(104.71975511965977, 1204.2771838760873, s[1]), wedge: r(157.07963267948966, 1308.996938995747, s[1]) },
   },
   {
     section: 'flight', path: 'spin_tilt', title: 'Tilt of the spin axis', meaning: 'How far the spin axis is tilted, right when the ball curves to the right.',
@@ -656,6 +664,7 @@ const plainRows: readonly PlainRow[] = [
     bounds: r(0, 500, s[55]),
     uncertainty: { otherwise: 6, by: { eye: 8, video: 6, tape: 0.3, radar: 1.5, camera: 5, rangefinder: 2, pacing: 4, map: 4 } },
     practice: r(3, 320, s[1]),
+    practiceByClub: { driver: r(20, 320, s[1]), fairway: r(15, 290, s[1]), hybrid: r(10, 260, s[1]), iron: r(3, 240, s[1]), wedge: r(3, 165, s[1]) },
   },
   {
     section: 'flight', path: 'total', title: 'Total distance', meaning: 'How far away the ball comes to rest.',
@@ -665,6 +674,7 @@ const plainRows: readonly PlainRow[] = [
     bounds: r(0, 700, s[56]),
     uncertainty: { otherwise: 7, by: { eye: 8, video: 7, tape: 0.3, radar: 6, camera: 9, rangefinder: 2, pacing: 4, map: 4 } },
     practice: r(3, 350, s[1]),
+    practiceByClub: { driver: r(30, 350, s[1]), fairway: r(20, 320, s[1]), hybrid: r(12, 290, s[1]), iron: r(3, 265, s[1]), wedge: r(3, 180, s[1]) },
   },
   {
     section: 'flight', path: 'curve', title: 'Curve', meaning: 'How far right or left of its starting line the ball lands.',
@@ -692,6 +702,7 @@ const plainRows: readonly PlainRow[] = [
     bounds: r(0, 150, s[59]),
     uncertainty: { otherwise: 4, by: { eye: 6, video: 4, radar: 0.8, camera: 2 } },
     practice: r(0, 50, s[1]),
+    practiceByClub: { driver: r(0, 50, s[1]), fairway: r(0, 48, s[1]), hybrid: r(0, 48, s[1]), iron: r(0, 48, s[1]), wedge: r(0, 45, s[1]) },
   },
   {
     section: 'flight', path: 'descent', title: 'Descent angle', meaning: 'How steeply the ball comes down where it lands, downward positive.',
@@ -701,6 +712,7 @@ const plainRows: readonly PlainRow[] = [
     bounds: r(0, 1.5707963267948966, s[8]),
     uncertainty: { otherwise: 0.06981317007977318, by: { eye: 0.10471975511965978, radar: 0.020943951023931952, camera: 0.04363323129985824 } },
     practice: r(0.05235987755982989, 1.1868238913561442, s[1]),
+    practiceByClub: { driver: r(0.05235987755982989, 0.9599310885968813, s[1]), fairway: r(0.05235987755982989, 1.0122909661567112, s[1]), hybrid: r(0.06981317007977318, 1.0471975511965976, s[1]), iron: r(0.08726646259971647, 1.117010721276371, s[1]), wedge: r(0.17453292519943295, 1.1868238913561442, s[1]) },
   },
   {
     section: 'flight', path: 'time', title: 'Time of flight', meaning: 'How long the ball is in the air.',
@@ -782,6 +794,7 @@ const plainRows: readonly PlainRow[] = [
     bounds: r(0, 1.4835298641951802, s[69]),
     uncertainty: { otherwise: 0.017453292519943295, by: { eye: 0.08203047484373349, 'loft and lie gauge': 0.008726646259971648, specification: 0.017453292519943295 } },
     practice: r(0.12217304763960307, 1.117010721276371, s[1]),
+    practiceByClub: { driver: r(0.12217304763960307, 0.3490658503988659, s[1]), fairway: r(0.19198621771937624, 0.5235987755982988, s[1]), hybrid: r(0.24434609527920614, 0.6283185307179586, s[1]), iron: r(0.2617993877991494, 0.8726646259971648, s[1]), wedge: r(0.7155849933176751, 1.117010721276371, s[1]) },
   },
   {
     section: 'club', path: 'lie', title: 'Lie of the club', meaning: 'The angle between shaft and ground when the club soles flat.',
@@ -791,6 +804,7 @@ const plainRows: readonly PlainRow[] = [
     bounds: r(0.3490658503988659, 1.3962634015954636, s[70]),
     uncertainty: { otherwise: 0.017453292519943295, by: { eye: 0.08203047484373349, 'loft and lie gauge': 0.008726646259971648, specification: 0.017453292519943295 } },
     practice: r(0.8726646259971648, 1.1868238913561442, s[1]),
+    practiceByClub: { driver: r(0.8726646259971648, 1.0821041362364843, s[1]), fairway: r(0.8901179185171081, 1.0995574287564276, s[1]), hybrid: r(0.9075712110370514, 1.117010721276371, s[1]), iron: r(0.9424777960769379, 1.1693705988362009, s[1]), wedge: r(1.0122909661567112, 1.1868238913561442, s[1]) },
   },
   {
     section: 'club', path: 'length', title: 'Length of the club', meaning: 'How long the club is from the ground at the heel to the end of the grip.',
@@ -800,6 +814,7 @@ const plainRows: readonly PlainRow[] = [
     bounds: r(0.4572, 1.2192, s[71]),
     uncertainty: { otherwise: 0.00635, by: { eye: 0.0381, tape: 0.00635, 'loft and lie gauge': 0.003048, specification: 0.00635 } },
     practice: r(0.5588, 1.1811, s[72]),
+    practiceByClub: { driver: r(0.6604, 1.1811, s[72]), fairway: r(0.635, 1.143, s[72]), hybrid: r(0.6096, 1.0922, s[72]), iron: r(0.5588, 1.0414, s[72]), wedge: r(0.5588, 0.9779, s[72]) },
   },
   {
     section: 'club', path: 'head_mass', title: 'Mass of the head', meaning: 'How heavy the head is without the shaft.',
@@ -809,6 +824,7 @@ const plainRows: readonly PlainRow[] = [
     bounds: r(0.05, 0.6, s[73]),
     uncertainty: { otherwise: 0.006, by: { eye: 0.04, scale: 0.001, specification: 0.003 } },
     practice: r(0.12, 0.33, s[72]),
+    practiceByClub: { driver: r(0.12, 0.225, s[72]), fairway: r(0.125, 0.25, s[72]), hybrid: r(0.13, 0.275, s[72]), iron: r(0.14, 0.31, s[72]), wedge: r(0.16, 0.33, s[72]) },
   },
 ];
 

@@ -25,6 +25,8 @@ export interface Range {
   readonly source: string;
 }
 
+export type RangeByClub = Readonly<Record<string, Range>>;
+
 export interface Quantity extends Notation {
   /** The full id: `checkpoints.impact.shaft_lean`, `delivery.low_point.ahead`, `conditions.wind`, `club.loft`, `student.stature`. */
   readonly id: string;
@@ -42,8 +44,10 @@ export interface Quantity extends Notation {
   readonly directions: readonly DirectionWord[];
   /** True where left and right change places for a left-handed player. */
   readonly lateral: boolean;
-  /** Seen in practice; a value outside is information. */
+  /** Seen in practice, with whatever club; a value outside is information. */
   readonly practice: Range | undefined;
+  /** By kind of club, where that makes a difference. */
+  readonly practiceByClub: RangeByClub | undefined;
   /** What physics or anatomy allows; a value outside is an error. */
   readonly bounds: Range;
   /** Default standard uncertainty in SI by method, and `otherwise` where the method is not in the table. */

@@ -1,6 +1,6 @@
 // Looks up quantities, methods and kinds of club in the generated table; knows nothing of records or of physics.
 import { methods, quantities, shapes } from './generated.ts';
-import type { Method, Quantity, Shape } from './quantity.ts';
+import type { Method, Quantity, Range, Shape } from './quantity.ts';
 
 const byId: ReadonlyMap<string, Quantity> = new Map(quantities.map((q) => [q.id, q]));
 const methodByName: ReadonlyMap<string, Method> = new Map(methods.map((m) => [m.name, m]));
@@ -18,6 +18,14 @@ export function findMethod(name: string): Method | undefined {
 /** What a word for the shape of a shot means, or undefined where the trade has no such word. */
 export function findShape(word: string): Shape | undefined {
   return shapeByWord.get(word);
+}
+
+/** What is seen in practice with this kind of club; with any club where the kind is unknown or makes no difference. */
+export function practiceWith(quantity: Quantity, clubKind: string | undefined): Range | undefined {
+  const byClub = quantity.practiceByClub;
+  if (byClub === undefined || clubKind === undefined || !Object.hasOwn(byClub, clubKind))
+    return quantity.practice;
+  return byClub[clubKind];
 }
 
 export const methodNames: readonly string[] = methods.map((m) => m.name);

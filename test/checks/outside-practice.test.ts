@@ -1,7 +1,48 @@
 // Tests of the check outside-practice.
-import { assertMarked, assertNone } from './files.ts';
+import assert from 'node:assert/strict';
+import { assertMarked, assertNone, messageOf } from './files.ts';
+
+const bag = `student: 1
+bag:
+  driver: { kind: driver, loft: 10.5 deg }
+  eight iron: { kind: iron, loft: 36 deg }`;
+const flown = (club: string): Record<string, string> => ({
+  'lesson.swing.yaml': `swing: 1
+student: mira.student.yaml
+club: ${club}
+flight:
+  carry: 270 m
+#        ^^^^^ information[outside-practice]`,
+  'mira.student.yaml': bag,
+});
 
 describe('outside-practice', () => {
+  it('knows what is usual with the kind of club', () => {
+    assert.match(
+      messageOf(assertMarked('outside-practice', flown('eight iron')), 'outside-practice'),
+      /^Carry 270 m is unusual with an iron; seen in practice: 3\.\.240 m\.$/,
+    );
+    const driven = Object.fromEntries(
+      Object.entries(flown('driver')).map(([name, text]) => [name, text.replace(/\n#.*/, '')]),
+    );
+    assertNone('outside-practice', driven);
+    // Without a club, with whatever club.
+    assertNone('outside-practice', 'swing: 1\nflight: { carry: 270 m }');
+  });
+
+  it('knows each club of a bag by its kind', () => {
+    assertMarked('outside-practice', {
+      'mira.student.yaml': `student: 1
+bag:
+  driver:
+    kind: driver
+    loft: 33 deg
+#         ^^^^^^ information[outside-practice]
+  seven iron: { kind: iron, loft: 33 deg }
+  other: { loft: 33 deg }`,
+    });
+  });
+
   it('marks what is possible but not seen', () => {
     assertMarked(
       'outside-practice',

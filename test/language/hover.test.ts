@@ -80,6 +80,16 @@ describe('a hover', () => {
     assert.match(hoverIn(text.replace('hybrid', 'hyb$0rid')), /Loft.*: 22/);
   });
 
+  it('says what is usual with the kind of club, where that is known', () => {
+    const text = 'swing: 1\nstudent: m.student.yaml\nclub: eight\nflight: { ca$0rry: 120 m }\n';
+    const hover = (bag: string): string => {
+      const { text: plain, position } = marked(text);
+      return findHover(analysed(plain, { files: { 'm.student.yaml': bag } }), position)?.contents.value ?? '';
+    };
+    assert.match(hover('student: 1\nbag: { eight: { kind: iron } }\n'), /Usual with an iron: 3\.\.240 m /);
+    assert.match(hover('student: 1\nbag: { eight: { loft: 36 deg } }\n'), /Usual: 3\.\.320 m /);
+  });
+
   it('says "an iron" and "a hybrid"', () => {
     const bag = 'student: 1\nname: Mira\nbag: { eight iron: { kind: iron }, four: { kind: hybrid } }\n';
     const hover = (club: string): string => {

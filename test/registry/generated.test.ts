@@ -47,6 +47,11 @@ describe('generator', () => {
     ['unknown direction words', (t) => t.replace('directions: along', 'directions: alnog'), /alnog/],
     ['an unknown key', (t) => t.replace('decimals: 1', 'decimal: 1'), /wrong shape/],
     ['a practice window at a checkpoint that has no such quantity', moveStance, /does not belong to top/],
+    [
+      'practice by club that leaves a kind out',
+      (t) => t.replace(/driver: \[12, 62\],\s*/, ''),
+      /needs driver, fairway, hybrid, iron, wedge/,
+    ],
     ['a missing checkpoint', (t) => t.replace(/^ {2}takeaway: .*\n/m, ''), /checkpoints must be/],
   ];
   for (const [what, damage, message] of broken) {

@@ -104,7 +104,9 @@ describe('table of quantities', () => {
   });
 
   it('keeps what is seen in practice inside what is possible', () => {
-    for (const { id, bounds, practice } of quantities) {
+    for (const { id, bounds, practice, practiceByClub = {} } of quantities) {
+      for (const { min, max } of Object.values(practiceByClub))
+        assert.ok(practice && practice.min <= min && min < max && max <= practice.max, id);
       assert.ok(bounds.min < bounds.max, id);
       if (practice === undefined) continue;
       assert.ok(bounds.min <= practice.min && practice.min < practice.max && practice.max <= bounds.max, id);

@@ -86,11 +86,12 @@ export function fit(problem: Problem, options: Options = {}): Fit | undefined {
     evaluations += 1;
     const nextCost = predicted ? costOf(problem, next, predicted) : Infinity;
     // A short step under strong damping says nothing of how far the solution is.
-    const isLast = expected < tolerance ** 2 && damping <= firstDamping;
+    const isLight = damping < 2 * firstDamping;
+    const isLast = expected < tolerance ** 2 && isLight;
     // Near the solution rounding may raise the cost by nothing that matters.
     if (predicted === undefined || !(nextCost <= cost * (1 + 1e-12))) {
       // Slopes by differences point downhill only as exactly as they are; ten steps' length is as near as they lead.
-      if (expected < (10 * tolerance) ** 2 && damping <= firstDamping) {
+      if (expected < (10 * tolerance) ** 2 && isLight) {
         status = 'converged';
         break;
       }

@@ -9,6 +9,9 @@ export interface Factor {
   readonly scale: Float64Array;
   /** The columns that depend on those before them, in order. */
   readonly dependent: readonly number[];
+  /** Where `upper` is not zero beyond the diagonal: of row k, `columns` from `starts[k]` to before `starts[k + 1]`. */
+  readonly columns: Int32Array;
+  readonly starts: Int32Array;
 }
 
 /** What is left of a unit diagonal below which a column counts as dependent: some thousand roundings. */
@@ -23,18 +26,25 @@ export function factorOf(a: Float64Array, size: number, damping = 0): Factor {
   const upper = new Float64Array(size * size);
   const scale = new Float64Array(size);
   const dependent: number[] = [];
+  const columns = new Int32Array((size * (size - 1)) / 2);
+  const starts = new Int32Array(size + 1);
   for (let j = 0; j < size; j++) {
     const d = Math.sqrt(a[j * size + j]!);
     scale[j] = d > 0 && Number.isFinite(d) ? d : 1;
   }
   for (let i = 0; i < size; i++) {
     const row = i * size;
-    for (let j = i; j < size; j++) upper[row + j] = a[row + j]! / (scale[i]! * scale[j]!);
+    for (let j = i; j < size; j++) {
+      const x = a[row + j]!;
+      if (x !== 0) upper[row + j] = x / (scale[i]! * scale[j]!);
+    }
     upper[row + i]! += damping;
   }
   for (let k = 0; k < size; k++) {
     const row = k * size;
+    const first = starts[k]!;
     const rest = upper[row + k]!;
+    starts[k + 1] = first;
     if (!(rest > smallestPivot)) {
       dependent.push(k);
       upper.fill(0, row + k + 1, row + size);
@@ -43,68 +53,59 @@ export function factorOf(a: Float64Array, size: number, damping = 0): Factor {
     }
     const pivot = Math.sqrt(rest);
     upper[row + k] = pivot;
-    for (let j = k + 1; j < size; j++) if (upper[row + j] !== 0) upper[row + j]! /= pivot;
+    let end = first;
     for (let j = k + 1; j < size; j++) {
-      const factor = upper[row + j]!;
-      if (factor === 0) continue;
-      const below = j * size;
-      for (let i = j; i < size; i++) upper[below + i]! -= factor * upper[row + i]!;
+      if (upper[row + j] === 0) continue;
+      upper[row + j]! /= pivot;
+      columns[end++] = j;
+    }
+    starts[k + 1] = end;
+    for (let p = first; p < end; p++) {
+      const below = columns[p]! * size;
+      const factor = upper[row + columns[p]!]!;
+      for (let q = p; q < end; q++) upper[below + columns[q]!]! -= factor * upper[row + columns[q]!]!;
     }
   }
-  return { size, upper, scale, dependent };
+  return { size, upper, scale, dependent, columns, starts };
 }
 
 /** U⁻ᵀ D⁻¹ b, in place. */
-export function solveLower({ size, upper, scale }: Factor, b: Float64Array): Float64Array {
+export function solveLower({ size, upper, scale, columns, starts }: Factor, b: Float64Array): Float64Array {
   for (let k = 0; k < size; k++) if (b[k] !== 0) b[k]! /= scale[k]!;
   for (let k = 0; k < size; k++) {
     if (b[k] === 0) continue;
     const row = k * size;
     const x = b[k]! / upper[row + k]!;
     b[k] = x;
-    if (x !== 0) for (let i = k + 1; i < size; i++) b[i]! -= upper[row + i]! * x;
+    if (x === 0) continue;
+    for (let p = starts[k]!; p < starts[k + 1]!; p++) b[columns[p]!]! -= upper[row + columns[p]!]! * x;
   }
   return b;
 }
 
 /** D⁻¹ U⁻¹ b, in place. */
-export function solveUpper({ size, upper, scale }: Factor, b: Float64Array): Float64Array {
+export function solveUpper({ size, upper, scale, columns, starts }: Factor, b: Float64Array): Float64Array {
   for (let i = size - 1; i >= 0; i--) {
     const row = i * size;
     let rest = b[i]!;
-    for (let k = i + 1; k < size; k++) rest -= upper[row + k]! * b[k]!;
+    for (let p = starts[i]!; p < starts[i + 1]!; p++) rest -= upper[row + columns[p]!]! * b[columns[p]!]!;
     b[i] = rest / upper[row + i]!;
   }
   for (let i = 0; i < size; i++) b[i]! /= scale[i]!;
   return b;
 }
 
-/** A⁻¹ row by row, all of it; zero in the rows and columns that are set aside as dependent. */
-export function inverseOf({ size, upper, scale }: Factor): Float64Array {
-  const inverse = new Float64Array(size * size);
-  // V = U⁻¹ first, then V Vᵀ.
-  const v = new Float64Array(size * size);
-  for (let i = size - 1; i >= 0; i--) {
-    const row = i * size;
-    const pivot = upper[row + i]!;
-    v[row + i] = 1;
-    for (let k = i + 1; k < size; k++) {
-      const factor = upper[row + k]!;
-      if (factor === 0) continue;
-      for (let j = k, other = k * size; j < size; j++) v[row + j]! -= factor * v[other + j]!;
-    }
-    for (let j = i; j < size; j++) v[row + j]! /= pivot;
-  }
-  for (let i = 0; i < size; i++) {
-    for (let j = i; j < size; j++) {
-      let sum = 0;
-      for (let k = j, a = i * size, b = j * size; k < size; k++) sum += v[a + k]! * v[b + k]!;
-      sum /= scale[i]! * scale[j]!;
-      inverse[i * size + j] = sum;
-      inverse[j * size + i] = sum;
-    }
-  }
-  return inverse;
+/** A⁻¹ b, as a new vector; zero where an unknown is set aside as dependent. */
+export function solved(factor: Factor, b: Float64Array): Float64Array {
+  return solveUpper(factor, solveLower(factor, b.slice()));
+}
+
+/** The element of A⁻¹ on its diagonal at unknown `j`; 0 where that is set aside as dependent. */
+export function inverseDiagonal(factor: Factor, j: number): number {
+  const half = new Float64Array(factor.size);
+  half[j] = 1;
+  solveLower(factor, half);
+  return dot(half, half);
 }
 
 /** One vector for each dependent column that A takes to zero; together they span what A cannot see. */

@@ -1,6 +1,6 @@
 // Judges a least-squares fit: how well it holds together and which measurement fits worst; knows nothing of what was measured.
 import type { Fit, Problem } from './least-squares.ts';
-import { dot, inverseOf, nullVectors } from './linear-algebra.ts';
+import { dot, inverseDiagonal, nullVectors, solved } from './linear-algebra.ts';
 import { chiSquaredTail } from './quantiles.ts';
 
 export interface Judgement {
@@ -48,13 +48,15 @@ export function statisticsOf(problem: Problem, fit: Fit): Statistics {
   const { factor, slopes, parameters, predictions } = fit;
   const size = priors.length;
   const unseen = nullVectors(factor);
-  const covariance = inverseOf(factor);
-  const spread = (gradient: Float64Array): Float64Array => product(covariance, gradient);
+  const spread = (gradient: Float64Array): Float64Array => solved(factor, gradient);
   const variance = (gradient: Float64Array): number =>
     unseen.every((v) => isOrthogonal(gradient, v)) ? Math.max(0, dot(gradient, spread(gradient))) : Infinity;
-  const windows = priors.flatMap(({ kind, u }, j) => (kind === 'window' && u < Infinity ? [{ j, u }] : []));
-  const windowVariance = (moves: Float64Array): number =>
-    windows.reduce((sum, { j, u }) => sum + (moves[j]! / u) ** 2, 0);
+  const windows = Float64Array.from(priors, ({ kind, u }) => (kind === 'window' ? 1 / u : 0));
+  const windowVariance = (moves: Float64Array): number => {
+    let sum = 0;
+    for (let j = 0; j < size; j++) sum += (moves[j]! * windows[j]!) ** 2;
+    return sum;
+  };
 
   let chiSquared = 0;
   let freedom = 0;
@@ -92,7 +94,7 @@ export function statisticsOf(problem: Problem, fit: Fit): Statistics {
   for (const [j, { mean, u, kind }] of priors.entries()) {
     if (kind === 'window' || u === Infinity) continue;
     chiSquared += ((parameters[j]! - mean) / u) ** 2;
-    freedom += Math.min(1, Math.max(0, 1 - covariance[j * size + j]! / (u * u)));
+    freedom += Math.min(1, Math.max(0, 1 - inverseDiagonal(factor, j) / (u * u)));
   }
   const p = freedom > 1e-6 ? chiSquaredTail(chiSquared, freedom) : 1;
   return { chiSquared, freedom, p, rank: size - factor.dependent.length, judgements, variance, spread };
@@ -100,18 +102,6 @@ export function statisticsOf(problem: Problem, fit: Fit): Statistics {
 
 function shareOf(part: number, whole: number): number {
   return whole > 0 ? Math.min(1, part / whole) : 1;
-}
-
-/** Passes over the zeros of the vector. */
-function product(matrix: Float64Array, vector: Float64Array): Float64Array {
-  const size = vector.length;
-  const result = new Float64Array(size);
-  for (let j = 0; j < size; j++) {
-    const x = vector[j]!;
-    if (x === 0) continue;
-    for (let i = 0, row = j * size; i < size; i++) result[i]! += x * matrix[row + i]!;
-  }
-  return result;
 }
 
 function isOrthogonal(gradient: Float64Array, vector: Float64Array): boolean {

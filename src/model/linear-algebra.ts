@@ -100,6 +100,18 @@ export function solved(factor: Factor, b: Float64Array): Float64Array {
   return solveUpper(factor, solveLower(factor, b.slice()));
 }
 
+/** A⁻¹ row by row, all of it; zero in the rows and columns that are set aside as dependent. */
+export function inverseOf(factor: Factor): Float64Array {
+  const { size } = factor;
+  const inverse = new Float64Array(size * size);
+  for (let j = 0; j < size; j++) {
+    const row = inverse.subarray(j * size, (j + 1) * size);
+    row[j] = 1;
+    solveUpper(factor, solveLower(factor, row));
+  }
+  return inverse;
+}
+
 /** The element of A⁻¹ on its diagonal at unknown `j`; 0 where that is set aside as dependent. */
 export function inverseDiagonal(factor: Factor, j: number): number {
   const half = new Float64Array(factor.size);

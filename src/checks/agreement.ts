@@ -5,7 +5,7 @@ import type { Entry } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { findQuantity } from '../registry/registry.ts';
 import type { Fix, RawFinding } from './check.ts';
-import { replace, textAt } from './fixes.ts';
+import { notPreferred, replace, textAt } from './fixes.ts';
 import type { Subject } from './subject.ts';
 
 /**
@@ -21,7 +21,7 @@ export function apart(a: number, ua: number, b: number, ub: number): number {
 }
 
 /** What an entry is expected to be, from which entries, and under which assumptions. */
-export type Expectation = Pick<Value, 'value' | 'u' | 'from' | 'assumed'>;
+export type Expectation = Pick<Value, 'value' | 'u' | 'from' | 'assumed'> & Partial<Pick<Value, 'shares'>>;
 
 /**
  * A finding where the entry `id` is more than the threshold from what the model makes of the other entries. `via` are the
@@ -71,10 +71,17 @@ function misfitSentence(
   return `${found}: ${others}${assumingOf(expected)}.`;
 }
 
-function assumingOf(value: Expectation): string {
-  if (value.assumed.length === 0) return '';
-  return `, assuming ${listed(value.assumed.map((assumption) => assumption.words))}`;
+/** The assumptions that weigh most, by their share in the variance. */
+function assumingOf({ assumed, shares }: Expectation): string {
+  const share = ({ id }: { readonly id: string }): number => shares?.get(`assumed:${id}`) ?? 0;
+  const words = [...new Set(assumed.toSorted((a, b) => share(b) - share(a)).map((each) => each.words))];
+  if (words.length === 0) return '';
+  const more = words.length - mostAssumed;
+  const named = more > 0 ? [...words.slice(0, mostAssumed), `${more} more`] : words;
+  return `, assuming ${listed(named)}`;
 }
+
+const mostAssumed = 2;
 
 const mostNamed = 3;
 
@@ -137,8 +144,4 @@ function doubtfulMark(subject: Subject, entry: Entry): readonly Fix[] {
   return [
     notPreferred(replace(subject, entry.valueSpan, `{ value: ${text}, doubtful: true }`, 'Mark it doubtful')),
   ];
-}
-
-function notPreferred(fix: Fix): Fix {
-  return { ...fix, preferred: false };
 }

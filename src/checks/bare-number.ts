@@ -20,6 +20,7 @@ export const bareNumber = fromProblems({
   attack: 3 deg down`,
     source: 'the measure notation of this project.',
   }),
+  sentence: ({ found }) => `Found ${found}.`,
   fixes: writeUnit,
 });
 

@@ -13,6 +13,10 @@ export function replace(subject: Subject, span: Span, text: string, title: strin
   return { title, edits: [{ uri: subject.uri, span, text }], preferred: true };
 }
 
+export function notPreferred(fix: Fix): Fix {
+  return { ...fix, preferred: false };
+}
+
 export function insert(subject: Subject, at: number, text: string, title: string): Fix {
   return replace(subject, { start: at, end: at }, text, title);
 }

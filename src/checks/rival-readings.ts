@@ -47,11 +47,11 @@ function worstPair(entry: Entry, subject: Subject): readonly RawFinding[] {
   if (worst === undefined) return [];
   const { first, second, distance } = worst;
   const shown = ({ reading, u }: Weighed) => subject.show(entry.quantity, reading.measure.value, u);
-  const found = `${entry.quantity.title} ${shown(first)} and ${shown(second)} lie ${distance.toFixed(1)} combined uncertainties apart`;
+  const found = `${entry.quantity.title} ${shown(first)} and ${shown(second)} lie ${distance.toFixed(1)} times the combined uncertainty apart`;
   return [
     {
       span: second.reading.span,
-      message: `${found}; expected at most ${threshold}.`,
+      message: `${found}; expected at most ${threshold} times.`,
       related: [
         { uri: subject.uri, span: first.reading.span, message: `${entry.quantity.title} ${shown(first)}` },
       ],

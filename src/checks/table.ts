@@ -1,5 +1,6 @@
 // All checks, in the order in which they run and are listed; the checks about silences and about the others' findings come last. Holds no check itself.
 import { ballSpeedAgainstClubSpeed } from './ball-speed-against-club-speed.ts';
+import { bareDirection } from './bare-direction.ts';
 import { bareNumber } from './bare-number.ts';
 import type { Check } from './check.ts';
 import { circularReference } from './circular-reference.ts';
@@ -68,6 +69,7 @@ export const checks: readonly Check[] = [
   unknownUnit,
   wrongDimension,
   bareNumber,
+  bareDirection,
   unknownDirection,
   missingDirection,
   directionWithSign,

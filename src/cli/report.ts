@@ -43,7 +43,8 @@ export function countWords(findings: readonly Finding[]): string {
     .filter(({ count }) => count > 0)
     .map(
       ({ severity, count }) =>
-        `${count} ${severity === 'information' ? 'note' : severity}${count === 1 ? '' : 's'}`,
+        // "Information" has no plural.
+        `${count} ${severity}${count === 1 || severity === 'information' ? '' : 's'}`,
     );
   return words.length > 0 ? words.join(', ') : 'no findings';
 }

@@ -1,6 +1,8 @@
 // Inlay hints: what the reader cannot see on the line, one switch a family; computes nothing.
 import { lineTableOf, positionAt, type LineTable } from '../analysis/positions.ts';
 import type { Analysis } from '../analysis/result.ts';
+import { handOf } from '../checks/handed.ts';
+import { directionPlace, presumedDirection } from '../measure/bare-direction.ts';
 import { showValue } from '../measure/show.ts';
 import type { Value } from '../model/value.ts';
 import type { Entry, SwingwrightDocument } from '../record/document.ts';
@@ -13,7 +15,7 @@ import { assumptionsOf, originOf, short } from './words.ts';
 
 /** One switch a family. */
 export interface HintSwitches {
-  /** The unit that a bare number takes. */
+  /** The unit, and the direction, that a bare number takes. */
   readonly units: boolean;
   /** Face-to-path, behind the face. */
   readonly faceToPath: boolean;
@@ -37,21 +39,30 @@ export function findHints(analysis: Analysis, range: TextRange, switches: HintSw
   return hints.filter(({ position }) => touches(range, { start: position, end: position }));
 }
 
+/** The unit of a bare number, and the direction of one that has neither a word for it nor a sign. */
 function unitHints(document: SwingwrightDocument, table: LineTable): InlayHint[] {
   return entriesOf(document).flatMap(({ quantity, readings }) =>
     readings.flatMap(({ measure, form }) => {
-      if (measure.unit !== undefined || quantity.unit === '') return [];
-      const position = positionAt(table, measure.spans.number.end);
+      const unit = measure.unit === undefined && quantity.unit !== '' ? quantity.unit : undefined;
+      const direction = presumedDirection(measure, quantity, document.text)?.word;
+      const words = [unit, direction].filter((word) => word !== undefined);
+      if (words.length === 0) return [];
+      const label = words.join(' ');
+      const place = unit === undefined ? directionPlace(measure, document.text) : measure.spans.number.end;
+      const position = positionAt(table, place);
+      const tooltip = [
+        ...(unit === undefined ? [] : [`A number without a unit is read in ${unit} here.`]),
+        ...(direction === undefined ? [] : [`Without a direction it is read as ${direction}.`]),
+        ...(form === 'short' ? ['Double-click writes it out.'] : []),
+      ].join(' ');
       return [
         {
           position,
-          label: quantity.unit,
-          tooltip: markdown(
-            `A number without a unit is read in ${quantity.unit} here.${form === 'short' ? ' Double-click writes the unit out.' : ''}`,
-          ),
+          label,
+          tooltip: markdown(tooltip),
           paddingLeft: true,
           ...(form === 'short'
-            ? { textEdits: [{ range: { start: position, end: position }, newText: ` ${quantity.unit}` }] }
+            ? { textEdits: [{ range: { start: position, end: position }, newText: ` ${label}` }] }
             : {}),
         },
       ];
@@ -63,7 +74,16 @@ function faceToPathHints(analysis: Analysis, table: LineTable): InlayHint[] {
   const value = analysis.derivation?.values.get('delivery.face_to_path');
   const anchor = entryAt(analysis.document, ['delivery.face', 'delivery.path']);
   if (value?.kind !== 'derived' || anchor === undefined) return [];
-  return behind(anchor, table, `face-to-path ${short(value)}`, [value]);
+  return behind(anchor, table, `face-to-path ${short(value)}${faceWord(value, analysis)}`, [value]);
+}
+
+/** A face to the right of the path is open for a right-handed player and closed for a left-handed one. */
+function faceWord({ id, value, u }: Value, { subject }: Analysis): string {
+  const hand = handOf(subject);
+  const quantity = findQuantity(id);
+  const isSquare = quantity !== undefined && !/[1-9]/.test(showValue(quantity, value, u).split('±')[0]!);
+  if (hand === undefined || isSquare) return '';
+  return value > 0 === (hand === 'right') ? ' (open)' : ' (closed)';
 }
 
 function lowPointHints(analysis: Analysis, table: LineTable): InlayHint[] {

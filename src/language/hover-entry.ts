@@ -151,7 +151,7 @@ function expectedLine({ quantity, readings }: Entry, expected: Value, entered: V
     return `${line}.${assumes}`;
   const spread = Math.hypot(expected.u, entered.u);
   const apart = spread > 0 ? Math.abs(entered.value - expected.value) / spread : undefined;
-  return `${line}${apart === undefined ? '' : `: ${apart.toFixed(1)} standard uncertainties apart`}.${assumes}`;
+  return `${line}${apart === undefined ? '' : `: ${apart.toFixed(1)} times the combined uncertainty apart`}.${assumes}`;
 }
 
 function note(reading: Reading | undefined): string[] {

@@ -10,7 +10,7 @@ import { list, short } from './words.ts';
 const inHint = ['flight.carry', 'flight.finish'];
 const inHover = ['flight.carry', 'flight.start', 'flight.finish', 'flight.ball_speed', 'flight.spin'];
 
-/** "12 shots (1 far out): carry 168 m ± 6, finish 3 m right ± 9"; the spread is that of one shot, those far out left aside. */
+/** "12 shots (1 far out): carry 168 m ± 6 m, finish 3 m right ± 9 m"; the spread is that of one shot, those far out left aside. */
 export function shotsInShort({ subject }: Analysis): string | undefined {
   const summary = subject.shots?.summary;
   if (summary === undefined) return undefined;

@@ -23,14 +23,10 @@ export function list(words: readonly string[], most = 5): string {
   return shown.length < 2 ? shown.join('') : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)!}`;
 }
 
-/** "4.0 deg right ± 1.1": the uncertainty stands in the unit of the value, so the unit is said once. */
+/** "4.0 deg right ± 1.1 deg". */
 export function short({ id, value, u }: Pick<Value, 'id' | 'value' | 'u'>): string {
   const quantity = findQuantity(id);
-  if (quantity === undefined) return '';
-  const full = showValue(quantity, value, u);
-  const [before, after] = full.split(' ± ');
-  if (before === undefined || after === undefined) return full;
-  return `${before} ± ${after.endsWith(quantity.unit) ? after.slice(0, after.length - quantity.unit.length).trimEnd() : after}`;
+  return quantity === undefined ? '' : showValue(quantity, value, u);
 }
 
 /** "carry, wind and loft", longest share of the variance first. */

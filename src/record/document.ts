@@ -44,7 +44,8 @@ export type RecordCode =
   | 'impossible-date'
   | 'unsupported-version'
   | 'no-value-yet'
-  | 'bare-number';
+  | 'bare-number'
+  | 'bare-direction';
 
 /** A silencing comment: `# accept[code]: reason`, good for its own line, or for the next one when it stands alone. */
 export interface Silence {

@@ -1,8 +1,9 @@
 // Reads what stands after a quantity's key: short form, long form, or a list of either; knows no kind of file.
 import type { Measure, Notation, Parsed, ParseOptions, Problem, Span, Window } from '../measure/measure.ts';
+import { directionWords, presumedDirection } from '../measure/bare-direction.ts';
 import { parseLongForm, type PlacedText } from '../measure/long-form.ts';
 import { parseMeasure } from '../measure/parse.ts';
-import { quote } from '../measure/quote.ts';
+import { quote, quoteList } from '../measure/quote.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Entry, Reading } from './document.ts';
 import { noValue } from './no-value.ts';
@@ -80,7 +81,8 @@ function readScalar(
     reader.problems.push(oddNumber(scalar.source, scalar.span));
     return undefined;
   }
-  return place(parseMeasure(scalar.source, notation, options), moverOf(scalar), notation, reader);
+  const { source } = scalar;
+  return place(parseMeasure(source, notation, options), source, moverOf(scalar), notation, reader);
 }
 
 function readLongForm(tree: MapTree, pair: Pair, quantity: Quantity, reader: Reader): Reading | undefined {
@@ -99,7 +101,7 @@ function readLongForm(tree: MapTree, pair: Pair, quantity: Quantity, reader: Rea
       ? pair.keySpan
       : moverOf(part)({ start: span.start - base, end: span.end - base });
   };
-  const measure = place(parsed, move, quantity, reader);
+  const measure = place(parsed, value?.source ?? '', move, quantity, reader);
   if (measure?.kind !== 'measure') return undefined;
   return {
     measure,
@@ -124,8 +126,10 @@ function moverOf({ offset, span }: ScalarTree): (inner: Span) => Span {
   return ({ start, end }) => ({ start: start + offset, end: end + offset });
 }
 
+/** `source` is the text in which the numbers of the value stand. */
 function place(
   { value, problems }: Parsed,
+  source: string,
   move: (span: Span) => Span,
   notation: Notation,
   reader: Reader,
@@ -138,6 +142,8 @@ function place(
   const placed = placeSpans(value, move);
   if (value.unit === undefined && notation.dimension !== 'ratio')
     reader.problems.push(bareNumber(placed, notation));
+  const presumed = presumedDirection(value, notation, source);
+  if (presumed !== undefined) reader.problems.push(bareDirection(placed, notation, presumed.word));
   return placed;
 }
 
@@ -148,17 +154,27 @@ function placeSpans<T extends Measure | Window>(value: T, move: (span: Span) => 
 }
 
 function bareNumber(value: Measure | Window, { unit }: Notation): Problem {
-  const { spans } = value;
-  const span =
-    'number' in spans
-      ? spans.number
-      : { start: Math.min(spans.from.start, spans.to.start), end: Math.max(spans.from.end, spans.to.end) };
   return {
     code: 'bare-number',
-    span,
-    found: 'a number without a unit',
-    expected: `one, and read it in ${quote(unit)}`,
+    span: numbersOf(value),
+    found: `no unit; read as ${quote(unit)}`,
+    expected: quote(unit),
   };
+}
+
+function bareDirection(value: Measure | Window, notation: Notation, presumed: string): Problem {
+  return {
+    code: 'bare-direction',
+    span: numbersOf(value),
+    found: `no direction; read as ${quote(presumed)}`,
+    expected: quoteList(directionWords(notation)),
+  };
+}
+
+function numbersOf({ spans }: Measure | Window): Span {
+  if ('number' in spans) return spans.number;
+  const { from, to } = spans;
+  return { start: Math.min(from.start, to.start), end: Math.max(from.end, to.end) };
 }
 
 /** What YAML takes for a number and a coach does not: hexadecimal, octal, infinite, none at all. */

@@ -88,10 +88,21 @@ function unknownKey(key: string, tree: MapTree, path: Path, kind: FileKind): Pro
     code: 'unknown-key',
     span: pair.keySpan,
     found: `the key ${quote(key)}`,
-    expected: homeOf(key, path, kind) ?? (free.length > 0 ? quoteList(free) : 'no further key here'),
+    expected: homeOf(key, path, kind) ?? expectKey(free, nearest),
     ...(nearest === undefined ? {} : { nearest }),
   };
 }
+
+/** The near key and a few others; those that are known where none is near. */
+function expectKey(free: readonly string[], nearest: string | undefined): string {
+  if (free.length === 0) return 'no further key here';
+  if (nearest === undefined) return quoteList(free);
+  const others = free.filter((name) => name !== nearest);
+  if (others.length <= mostOthers) return quoteList([nearest, ...others]);
+  return `${[nearest, ...others.slice(0, mostOthers)].map(quote).join(', ')}, …`;
+}
+
+const mostOthers = 3;
 
 /** Where a quantity's key belongs that stands at the wrong place; undefined where it is no quantity's. */
 function homeOf(key: string, path: Path, kind: FileKind): string | undefined {

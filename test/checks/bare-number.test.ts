@@ -1,15 +1,17 @@
 // Tests of the check bare-number.
-import { assertFixedTo, assertMarked, assertNone } from './files.ts';
+import assert from 'node:assert/strict';
+import { assertFixedTo, assertMarked, assertNone, messageOf } from './files.ts';
 
 describe('bare-number', () => {
   it('marks a number without a unit', () => {
-    assertMarked(
+    const analysis = assertMarked(
       'bare-number',
       `swing: 1
 delivery:
   attack: 3 down
 #         ^ hint[bare-number]`,
     );
+    assert.equal(messageOf(analysis, 'bare-number'), 'Found no unit; read as `deg`.');
   });
 
   it('takes a number with one', () => {

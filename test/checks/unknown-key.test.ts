@@ -1,5 +1,6 @@
 // Tests of the check unknown-key.
-import { assertFixedTo, assertMarked, assertNone } from './files.ts';
+import assert from 'node:assert/strict';
+import { analyseFiles, assertFixedTo, assertMarked, assertNone, messageOf } from './files.ts';
 
 describe('unknown-key', () => {
   it('marks a mistyped key', () => {
@@ -31,5 +32,10 @@ delivery:
 delivery:
   attack: 3 deg down # steep`,
     );
+  });
+
+  it('names the near key and three others', () => {
+    const message = messageOf(analyseFiles('swing: 1\ndelivery: { atack: 3 deg down }'), 'unknown-key');
+    assert.match(message, /perhaps meant as `attack`; expected `attack`(, `\w+`){3}, …\.$/);
   });
 });

@@ -38,6 +38,15 @@ describe('swingwright check', () => {
     });
   });
 
+  it('calls a severity as the settings do', () => {
+    const chop = `swing: 1\ndelivery:\n  attack: 20 deg down\n  path: 20 deg right\n`;
+    withFolder({ 'chop.swing.yaml': chop }, (folder) => {
+      const { out } = swingwright(['check', '.'], folder);
+      assert.match(out, /^ {2}3:11 {2}information {2}Attack angle .* outside-practice$/m);
+      assert.match(out, /^1 file: 2 information, 1 hint$/m);
+    });
+  });
+
   it('prints zero-based ranges as JSON, the same shape for every finding', () => {
     withFolder(practice, (folder) => {
       const { code, out } = swingwright(['check', '--format', 'json'], folder);

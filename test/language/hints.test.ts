@@ -47,8 +47,33 @@ describe('hints', () => {
     // face − path = 1 − 5 = −4 deg; √(1² + 1²) = 1.4 deg.
     const text = 'swing: 1\ndelivery:\n  face: 1 deg right ± 1 deg # by radar\n  path: 5 deg right ± 1 deg\n';
     assert.deepEqual(hintsIn(text, 'faceToPath'), [
-      '  face: 1 deg right ± 1 deg # by radar⟦face-to-path 4.0 deg left ± 1.4⟧',
+      '  face: 1 deg right ± 1 deg # by radar⟦face-to-path 4.0 deg left ± 1.4 deg⟧',
     ]);
+  });
+
+  it('call the face open or closed to the path where the hand is known', () => {
+    const face = (side: string, hand: string): string | undefined =>
+      hintsIn(
+        `swing: 1\nstudent: m.student.yaml\ndelivery:\n  face: 6 deg ${side} ± 1 deg\n  path: 0 deg ± 1 deg\n`,
+        'faceToPath',
+        { 'm.student.yaml': `student: 1\nhand: ${hand}\n` },
+      )[0]?.replace(/^.*⟦|⟧$/g, '');
+    assert.equal(face('right', 'right'), 'face-to-path 6.0 deg right ± 1.4 deg (open)');
+    assert.equal(face('right', 'left'), 'face-to-path 6.0 deg right ± 1.4 deg (closed)');
+    assert.equal(face('left', 'left'), 'face-to-path 6.0 deg left ± 1.4 deg (open)');
+    assert.match(face('left', '') ?? '', /deg$/);
+  });
+
+  it('give the direction that a number without word and sign is read in', () => {
+    const address = (value: string): string[] =>
+      hintsIn(`swing: 1\ncheckpoints:\n  address:\n    ball_position: ${value}\n`, 'units');
+    assert.deepEqual(address('9 cm'), ['    ball_position: 9 cm⟦ahead⟧']);
+    assert.deepEqual(address('9 cm ± 2 cm by tape'), ['    ball_position: 9 cm⟦ahead⟧ ± 2 cm by tape']);
+    assert.deepEqual(address('9 ± 2 cm'), ['    ball_position: 9 ± 2 cm⟦ahead⟧']);
+    assert.deepEqual(address('9'), ['    ball_position: 9⟦cm ahead⟧']);
+    assert.deepEqual(address('-9'), ['    ball_position: -9⟦cm⟧']);
+    assert.deepEqual(address('9 cm behind'), []);
+    assert.deepEqual(address('0 cm'), []);
   });
 
   it('do not repeat a face-to-path that was entered', () => {
@@ -71,7 +96,7 @@ delivery:
     const [hint] = hintsIn(text, 'lowPoint');
     assert.match(
       hint ?? '',
-      /^ {2}attack: 4 deg down ± 0\.5 deg⟦low point expected 12\.3 cm ahead ± 1\.\d⟧$/,
+      /^ {2}attack: 4 deg down ± 0\.5 deg⟦low point expected 12\.3 cm ahead ± 1\.\d cm⟧$/,
     );
   });
 
@@ -90,7 +115,7 @@ flight:
 `;
     const files = { 'mira.student.yaml': student };
     const [hint] = hintsIn(text, 'flight', files);
-    assert.match(hint ?? '', /^flight:⟦expected carry \d+ m ± \d+, finish .* ± \d+(\.\d+)?⟧$/);
+    assert.match(hint ?? '', /^flight:⟦expected carry \d+ m ± \d+ m, finish .* ± \d+(\.\d+)? m⟧$/);
     const [full] = findHints(analysed(text, { files }), everywhere, { ...none, flight: true });
     assert.match(full?.tooltip.value ?? '', /From .*club speed/s);
     assert.match(full?.tooltip.value ?? '', /Assumes /);

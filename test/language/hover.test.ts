@@ -49,7 +49,7 @@ describe('a hover', () => {
     // Expected −4 ± √2, entered −6 ± 1: 2 / √3 = 1.15 apart.
     assert.match(
       hoverIn(text),
-      /The other entries expect 4\.0 deg left ± 1\.4 deg \(from .*\): 1\.2 standard uncertainties apart/,
+      /The other entries expect 4\.0 deg left ± 1\.4 deg \(from .*\): 1\.2 times the combined uncertainty apart/,
     );
   });
 

@@ -26,7 +26,7 @@ describe('shots in the editor', () => {
   it('are summed up behind their key', () => {
     // Mean 839/5 and 14/5; standard deviations √(22.8/4) and √(26.8/4).
     assert.deepEqual(hintsIn('swing: 1\nshots: shots.csv # all\n'), [
-      'shots: shots.csv # all⟦6 shots (1 far out): carry 167.8 m ± 2.4, finish 2.8 m right ± 2.6⟧',
+      'shots: shots.csv # all⟦6 shots (1 far out): carry 167.8 m ± 2.4 m, finish 2.8 m right ± 2.6 m⟧',
     ]);
     assert.deepEqual(hintsIn('swing: 1\nshots:\n  - { carry: 168 m }\n'), ['shots:⟦1 shot: carry 168 m⟧']);
   });

@@ -11,13 +11,6 @@ const paint: Record<Severity, (text: string) => string> = {
   hint: pc.dim,
 };
 
-const names: Record<Severity, string> = {
-  error: 'error',
-  warning: 'warning',
-  information: 'note',
-  hint: 'hint',
-};
-
 /** One block a file that has findings, then one line that counts them. */
 export function textReport(reports: readonly FileReport[]): string {
   const blocks = reports.filter(({ findings }) => findings.length > 0).map(fileBlock);
@@ -35,12 +28,13 @@ export function printable(text: string): string {
 function fileBlock({ file, findings }: FileReport): string {
   const places = findings.map(({ range }) => `${range.start.line + 1}:${range.start.character + 1}`);
   const wide = Math.max(...places.map((place) => place.length));
+  const severityWide = Math.max(...findings.map(({ severity }) => severity.length));
   const rows = findings.flatMap((finding, at) => {
-    const severity = paint[finding.severity](names[finding.severity].padEnd(7));
+    const severity = paint[finding.severity](finding.severity.padEnd(severityWide));
     const head = `  ${places[at]!.padStart(wide)}  ${severity}  ${printable(finding.message)}  ${pc.dim(finding.code)}`;
     const others = finding.related.map(({ uri, range, message }) => {
       const place = `${printable(toPath(uri))}:${range.start.line + 1}:${range.start.character + 1}`;
-      return `  ${' '.repeat(wide + 11)}${pc.dim(`${place}  ${printable(message)}`)}`;
+      return `  ${' '.repeat(wide + severityWide + 4)}${pc.dim(`${place}  ${printable(message)}`)}`;
     });
     return [head, ...others];
   });

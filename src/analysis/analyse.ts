@@ -6,7 +6,7 @@ import { kindOf } from '../record/kind.ts';
 import { parseDocument } from '../record/parse.ts';
 import { noColumns } from '../record/shot-columns.ts';
 import { methodNames } from '../registry/registry.ts';
-import { derivationOf, keepAnalysis, parsedDocument, shotsOf, unchangedAnalysis } from './cache.ts';
+import { keepAnalysis, keptAccount, parsedDocument, shotsOf, unchangedAnalysis } from './cache.ts';
 import type { AnalysisCache } from './cache.ts';
 import { findingsOf } from './findings.ts';
 import { followReferences } from './references.ts';
@@ -43,9 +43,9 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
   const followed = followReferences(uri, document, lookout, (at, of, text) =>
     parsedDocument(cache, at, of, text, methods),
   );
-  const derivation =
+  const account =
     document.kind === 'swing'
-      ? derivationOf(
+      ? keptAccount(
           cache,
           uri,
           situationOf(document, followed.student?.document, followed.club, workspace?.document),
@@ -64,14 +64,17 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
       followed.shotsFile === undefined
         ? shotsInList(uri, document)
         : shotsOf(cache, followed.shotsFile, workspace?.document.shotColumns ?? noColumns, methods),
-    derivation,
+    derivation: account?.derivation,
+    agreement: account?.agreement,
     show: showValue,
   };
   return {
     uri,
     document,
     subject,
-    derivation,
+    derivation: account?.derivation,
+    agreement: account?.agreement,
+    account,
     findings: findingsOf(subject),
     wanted: lookout.wanted(),
     used: lookout.used(),
@@ -91,10 +94,12 @@ function analysisOfNothing(uri: string, kind: FileKind | undefined, lookout: Loo
     workspace: undefined,
     shots: undefined,
     derivation: undefined,
+    agreement: undefined,
     show: showValue,
   };
   const wanted = kind === undefined ? [] : lookout.wanted();
-  return { uri, document, subject, derivation: undefined, findings: [], wanted, used: lookout.used() };
+  const nothing = { derivation: undefined, agreement: undefined, account: undefined, findings: [] };
+  return { uri, document, subject, ...nothing, wanted, used: lookout.used() };
 }
 
 /** A document that says nothing; of a file of unknown kind it is a review of nothing, the kind with the least in it. */

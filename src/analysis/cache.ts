@@ -1,6 +1,6 @@
-// Keeps parsed documents, derivations and whole results as long as the texts that they came from stay the same; knows no clock.
-import { derive } from '../model/derive.ts';
-import type { Derivation, Situation } from '../model/value.ts';
+// Keeps parsed documents, what the model made of them and whole results as long as the texts that they came from stay the same; knows no clock.
+import { accountOf, type Account } from '../model/account.ts';
+import type { Situation } from '../model/value.ts';
 import type { FileKind, SwingwrightDocument } from '../record/document.ts';
 import { parseDocument } from '../record/parse.ts';
 import type { SubjectShots } from '../checks/subject.ts';
@@ -14,11 +14,6 @@ interface ParsedFile {
   readonly text: string;
   readonly methods: string;
   readonly document: SwingwrightDocument;
-}
-
-interface Derived {
-  readonly situation: Situation;
-  readonly derivation: Derivation;
 }
 
 interface Analysed {
@@ -36,19 +31,19 @@ interface ReadShots {
 /** One entry a URI in each map, so that it never grows beyond the files of the workspace. */
 export interface AnalysisCache {
   readonly parsed: Map<string, ParsedFile>;
-  readonly derived: Map<string, Derived>;
+  readonly accounts: Map<string, Account>;
   readonly shots: Map<string, ReadShots>;
   readonly analysed: Map<string, Analysed>;
 }
 
 export function createCache(): AnalysisCache {
-  return { parsed: new Map(), derived: new Map(), shots: new Map(), analysed: new Map() };
+  return { parsed: new Map(), accounts: new Map(), shots: new Map(), analysed: new Map() };
 }
 
 /** Lets go of all that is kept of a file that is no longer there. */
 export function forget(cache: AnalysisCache, uri: string): void {
   cache.parsed.delete(uri);
-  cache.derived.delete(uri);
+  cache.accounts.delete(uri);
   cache.shots.delete(uri);
   cache.analysed.delete(uri);
 }
@@ -89,17 +84,13 @@ export function shotsOf(
   return shots;
 }
 
-/** What was derived for this file, anew only when a number has changed: words and comments derive nothing. */
-export function derivationOf(
-  cache: AnalysisCache | undefined,
-  uri: string,
-  situation: Situation,
-): Derivation {
-  const kept = cache?.derived.get(uri);
-  if (kept !== undefined && isSameSituation(kept.situation, situation)) return kept.derivation;
-  const derivation = derive(situation);
-  cache?.derived.set(uri, { situation, derivation });
-  return derivation;
+/** What the model makes of this file, anew only when a number has changed: words and comments change nothing. */
+export function keptAccount(cache: AnalysisCache | undefined, uri: string, situation: Situation): Account {
+  const kept = cache?.accounts.get(uri);
+  if (kept !== undefined && isSameSituation(kept.situation, situation)) return kept;
+  const account = accountOf(situation);
+  cache?.accounts.set(uri, account);
+  return account;
 }
 
 /** The last result for this file, if every file that it depends on still has the same content. */

@@ -1,6 +1,8 @@
 // What the analysis gives: plain data that editor, command line and drawings read; no text is parsed from here on.
 import type { Fix, Severity } from '../checks/check.ts';
 import type { Subject } from '../checks/subject.ts';
+import type { Account } from '../model/account.ts';
+import type { Agreement } from '../model/agreement-result.ts';
 import type { Derivation } from '../model/value.ts';
 import type { SwingwrightDocument } from '../record/document.ts';
 
@@ -39,6 +41,9 @@ export interface Analysis {
   readonly document: SwingwrightDocument;
   readonly subject: Subject;
   readonly derivation: Derivation | undefined;
+  readonly agreement: Agreement | undefined;
+  /** What both came from, for whoever explains a number or asks for a window. */
+  readonly account: Account | undefined;
   readonly findings: readonly Finding[];
   /** Files that were looked for and are not yet in the snapshot: load them and analyse again. */
   readonly wanted: readonly string[];

@@ -1,13 +1,11 @@
 // Builds the model's situation from a record, the student's file and the workspace; knows how readings are weighed, not golf.
-import { combineReadings } from '../model/combine.ts';
+import { combineReadings, type WeighedReading } from '../model/combine.ts';
+import { bodyTableNamed } from '../model/context.ts';
 import type { Calibration, Observation, Situation } from '../model/value.ts';
 import type { BagClub, Entry, StudentFile, SwingRecord, WorkspaceFile } from '../record/document.ts';
 import { standardUncertainty } from '../registry/registry.ts';
 
-/**
- * Every entry with a reading, of the record, the student and the club, as one observation in SI. A right-handed player
- * stands where no student is known: checks in which the hand matters look at the student themselves.
- */
+/** Every entry with a reading, of the record, the student and the club, as one observation in SI, and each of its readings. */
 export function situationOf(
   record: SwingRecord,
   student: StudentFile | undefined,
@@ -15,17 +13,23 @@ export function situationOf(
   workspace: WorkspaceFile | undefined,
 ): Situation {
   const observations = new Map<string, Observation>();
+  const readings = new Map<string, readonly WeighedReading[]>();
   for (const entries of [record.entries, student?.entries, club?.entries]) {
     for (const entry of entries?.values() ?? []) {
-      const observation = observationOf(entry, workspace);
-      if (observation !== undefined) observations.set(entry.id, observation);
+      const weighed = readingsOf(entry, workspace);
+      const observation = combineReadings(entry.id, weighed);
+      if (observation === undefined) continue;
+      observations.set(entry.id, observation);
+      readings.set(entry.id, weighed);
     }
   }
   return {
-    hand: student?.hand?.value ?? 'right',
+    hand: student?.hand?.value,
     clubKind: club?.kind?.value,
     windBearing: windBearingOf(record),
     observations,
+    readings,
+    bodyTable: bodyTableNamed(student?.bodyTable?.value),
     calibration: workspace?.calibration,
   };
 }
@@ -34,12 +38,21 @@ export function situationOf(
 export function isSameSituation(a: Situation, b: Situation): boolean {
   if (a.hand !== b.hand || a.clubKind !== b.clubKind || a.windBearing !== b.windBearing) return false;
   if (!isSameCalibration(a.calibration, b.calibration)) return false;
-  if (a.observations.size !== b.observations.size) return false;
-  for (const [id, { value, u }] of a.observations) {
-    const other = b.observations.get(id);
-    if (other === undefined || other.value !== value || other.u !== u) return false;
+  if (a.bodyTable !== b.bodyTable || a.observations.size !== b.observations.size) return false;
+  for (const id of a.observations.keys()) {
+    if (!b.observations.has(id) || !areSameReadings(a.readings?.get(id), b.readings?.get(id))) return false;
   }
   return true;
+}
+
+function areSameReadings(a: readonly WeighedReading[] = [], b: readonly WeighedReading[] = []): boolean {
+  return (
+    a.length === b.length &&
+    a.every((one, place) => {
+      const other = b[place]!;
+      return one.value === other.value && one.u === other.u && one.doubtful === other.doubtful;
+    })
+  );
 }
 
 function isSameCalibration(a: Calibration | undefined, b: Calibration | undefined): boolean {
@@ -59,13 +72,12 @@ function isSameCalibration(a: Calibration | undefined, b: Calibration | undefine
   return numbers(a).every((number, index) => number === others[index]);
 }
 
-function observationOf(entry: Entry, workspace: WorkspaceFile | undefined): Observation | undefined {
-  const readings = entry.readings.map((reading) => ({
+function readingsOf(entry: Entry, workspace: WorkspaceFile | undefined): readonly WeighedReading[] {
+  return entry.readings.map((reading) => ({
     value: reading.measure.value,
     u: standardUncertainty(entry.quantity, reading.measure, workspace?.coverage ?? 1, workspace?.methods).u,
     doubtful: reading.doubtful,
   }));
-  return combineReadings(entry.id, readings);
 }
 
 /** That of the first reading of the wind that names one; rival bearings are not averaged, since half-way is nowhere. */

@@ -1,4 +1,5 @@
 // What a check may look at: one document, the documents it refers to, and what the model made of it.
+import type { Agreement } from '../model/agreement-result.ts';
 import type { ShotSummary } from '../model/shots.ts';
 import type { Derivation } from '../model/value.ts';
 import type {
@@ -45,6 +46,8 @@ export interface Subject {
   readonly shots: SubjectShots | undefined;
   /** Only for swing records. */
   readonly derivation: Derivation | undefined;
+  /** Only for swing records. */
+  readonly agreement: Agreement | undefined;
   /** A value as the coach reads it, in the quantity's unit and direction words: "8.9 cm ahead ± 2.1 cm". */
   readonly show: (quantity: Quantity, value: number, u?: number | null) => string;
 }

@@ -1,8 +1,10 @@
 // Derives whatever follows from what is entered, each value with its uncertainty and causes; knows the steps only as a list.
 // The steps stay pure and listed, each inexactness a parameter of its own, so that a least-squares fit can walk the same table.
 import { chainFrom, needsOf, type Chain } from './chain.ts';
+import { contextOf } from './context.ts';
 import { baseEstimate, propagate, type Base, type Estimate } from './estimate.ts';
-import { mirroredSituation, mirroredValue } from './mirror.ts';
+import { inOrderOfMeasuring, isLeaf } from './leaves.ts';
+import { isOfUnknownHand, mirroredSituation, mirroredValue } from './mirror.ts';
 import { priorsFor } from './priors.ts';
 import { findQuantity } from '../registry/registry.ts';
 import type { Context, Rule } from './rule.ts';
@@ -18,6 +20,8 @@ interface Source extends Base {
 interface Workings {
   readonly context: Context;
   readonly rules: readonly Rule[];
+  /** All steps, also those that do not apply here. */
+  readonly known: readonly Rule[];
   readonly entries: ReadonlyMap<string, Estimate>;
   readonly assumptions: ReadonlyMap<string, Estimate>;
   readonly evaluated: Map<Rule, { inputs: readonly Estimate[]; outputs: readonly Estimate[] | undefined }[]>;
@@ -67,11 +71,11 @@ export function derive(situation: Situation, rules: readonly Rule[] = allRules):
 }
 
 function begin(situation: Situation, rules: readonly Rule[]): Workings {
-  const { clubKind, windBearing, calibration } = situation;
-  const context: Context = { clubKind, windBearing, calibration };
+  const context = contextOf(situation);
   const entries = new Map<string, Estimate>();
   for (const observation of situation.observations.values()) {
     if (!isUsable(observation) || isWindFromNowhere(observation, context)) continue;
+    if (isOfUnknownHand(observation.id, situation)) continue;
     const source: Source = { key: observation.id, u: observation.u, kind: 'entry' };
     entries.set(observation.id, baseEstimate(observation.value, source));
   }
@@ -83,7 +87,7 @@ function begin(situation: Situation, rules: readonly Rule[]): Workings {
     assumptions.set(id, baseEstimate(assumption.value, source));
   }
   const applicable = rules.filter((rule) => rule.appliesTo?.(context) ?? true);
-  return { context, rules: applicable, entries, assumptions, evaluated: new Map() };
+  return { context, rules: applicable, known: rules, entries, assumptions, evaluated: new Map() };
 }
 
 /**
@@ -160,14 +164,12 @@ function evaluate(
     (numbers) => rule.compute(numbers, context),
     inputs,
     (numbers) =>
-      rule.discrepancy
-        .of(centre, numbers, context)
-        .map((u): Source => ({
-          key: `model:${rule.name}`,
-          u,
-          kind: 'model',
-          ...(assumption && { assumption }),
-        })),
+      rule.discrepancy.of(centre, numbers, context).map((u): Source => ({
+        key: `model:${rule.name}`,
+        u,
+        kind: 'model',
+        ...(assumption && { assumption }),
+      })),
     (numbers) => slopesFrom(numbers, context),
   );
   workings.evaluated.set(rule, [...before, { inputs, outputs }]);
@@ -221,9 +223,24 @@ function missingFrom(workings: Workings, settled: Settled): ReadonlyMap<string, 
     ...settled.chain.keys(),
   ]);
   const usable = workings.rules.filter((rule) => !settled.barred.has(rule));
-  const needs = needsOf(usable, given, (id) => findQuantity(id) !== undefined);
-  const known = [...needs].filter(([id]) => findQuantity(id) !== undefined);
-  return new Map(known.map(([id, ids]) => [id, { id, needs: ids }]));
+  const needs = needsOf([...usable, ...waitingForHand(workings)], given, isLeaf);
+  const missing = new Map<string, Missing>();
+  for (const [id, ids] of needs)
+    if (findQuantity(id)) missing.set(id, { id, needs: inOrderOfMeasuring(ids) });
+  // By names alone these would follow: it is the numbers that lead nowhere.
+  const atHand = new Set([...workings.entries.keys(), ...workings.assumptions.keys()]);
+  for (const id of chainFrom(workings.rules, atHand).keys())
+    if (!given.has(id) && !missing.has(id) && findQuantity(id)) missing.set(id, { id, needs: [] });
+  return missing;
+}
+
+/** The steps that only want to know which hand plays, with that as one more input. */
+function waitingForHand({ context, known, rules }: Workings): readonly Rule[] {
+  if (context.hand !== 'unknown') return [];
+  return known.flatMap((rule) => {
+    const waits = !rules.includes(rule) && rule.appliesTo?.({ ...context, hand: undefined }) === true;
+    return waits ? [{ ...rule, inputs: [...rule.inputs, 'student.hand' as const] }] : [];
+  });
 }
 
 /** A wind whose direction is not known says nothing of the flight; still air is assumed, and said to be. */

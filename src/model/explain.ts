@@ -6,6 +6,7 @@ import type { Reconciliation } from './reconciliation.ts';
 import { gradientOf } from './votes.ts';
 import { drawnInterval, nonlinear } from './drawn-interval.ts';
 import { dot } from './linear-algebra.ts';
+import { sharesOf, type Share } from './shares.ts';
 import type { Situation } from './value.ts';
 
 export interface ExplainedStep {
@@ -14,19 +15,6 @@ export interface ExplainedStep {
   readonly formula: string;
   readonly source: string;
   readonly outputs: readonly string[];
-}
-
-/** Where part of the variance comes from. Windows are no knowledge of this swing: much of them means that little is known. */
-export type Contributor =
-  | { readonly kind: 'entry'; readonly id: string; readonly reading: number }
-  | { readonly kind: 'assumption'; readonly id: string; readonly words: string; readonly source: string }
-  | { readonly kind: 'window'; readonly id: string; readonly words: string; readonly source: string }
-  | { readonly kind: 'step'; readonly rule: string; readonly reason: string };
-
-export interface Share {
-  readonly from: Contributor;
-  /** Of the variance, 0..1; all shares sum to 1. */
-  readonly share: number;
 }
 
 export interface Without {
@@ -54,7 +42,7 @@ export interface QuantityExplanation {
 /** Of 95 % of a normal distribution, in standard uncertainties. */
 const coverage = 1.959964;
 
-/** A share below this is not worth a line. */
+/** An entry with a smaller share moves nothing that anybody would read. */
 const least = 0.001;
 
 /** The explanation of `id` after the readings in conflict were taken out; undefined where the fit has no such quantity. */
@@ -64,8 +52,8 @@ export function explainQuantity(situation: Situation, id: string): QuantityExpla
 }
 
 /**
- * With g the gradient of the quantity and y = A⁻¹ g, the variance gᵀ y is the sum of (Jₖ y)²/uₖ² over measurements and (y/u)²
- * over priors; without measurement k the value moves by −(Jₖ y) eₖ/(uₖ² rₖ) and the variance grows by (Jₖ y)²/(uₖ² rₖ).
+ * With g the gradient of the quantity and y = A⁻¹ g, without measurement k the value moves by −(Jₖ y) eₖ/(uₖ² rₖ) and the
+ * variance grows by (Jₖ y)²/(uₖ² rₖ).
  */
 export function explainFrom(
   { last }: Pick<Outcome, 'last'>,
@@ -79,24 +67,19 @@ export function explainFrom(
   const y = last.statistics.spread(gradient);
   const variance = dot(gradient, y);
   if (!(variance > 0 && variance < Infinity)) return undefined;
-  const shares: Share[] = [];
+  const shares = sharesOf(last, y, variance);
   const without: Without[] = [];
   for (const [k, { u }] of last.problem.measurements.entries()) {
     if (u === Infinity) continue;
     const ref = last.readings[last.measured[k]!]!;
     const { residual, redundancy } = last.statistics.judgements[k]!;
     const pull = dot(gradientOf(last, k), y) / u;
-    const share = (pull * pull) / variance;
-    if (share < least) continue;
-    shares.push({ from: { kind: 'entry', id: ref.id, reading: ref.reading }, share });
     // One that nobody checks cannot be left out without losing the value.
-    if (redundancy < 1e-6) continue;
+    if (redundancy < 1e-6 || (pull * pull) / variance < least) continue;
     const value = last.values[node]! - (pull * residual) / (u * redundancy);
     const spread = Math.sqrt(variance + (pull * pull) / redundancy);
     without.push({ id: ref.id, reading: ref.reading, value: mirroredNumber(id, value, hand), u: spread });
   }
-  shares.push(...sharesOfPriors(last, y, variance));
-  shares.sort((a, b) => b.share - a.share);
   const value = mirroredNumber(id, last.values[node]!, hand);
   const u = Math.sqrt(variance);
   without.sort((a, b) => Math.abs(b.value - value) - Math.abs(a.value - value));
@@ -113,19 +96,6 @@ function intervalOf(
   const drawn = nonlinear.has(id) ? drawnInterval(at, node) : undefined;
   const ends = drawn && [drawn.min, drawn.max].map((end) => mirroredNumber(id, end, hand));
   return ends && { min: Math.min(...ends), max: Math.max(...ends) };
-}
-
-function sharesOfPriors({ forward }: Reconciliation, y: Float64Array, variance: number): readonly Share[] {
-  const shares = new Map<string, Share>();
-  for (const [j, { key, u, kind, words, source }] of forward.parameters.entries()) {
-    const share = (y[j]! / u) ** 2 / variance;
-    if (share < least) continue;
-    const from: Contributor = key.startsWith('model:')
-      ? { kind: 'step', rule: key.slice('model:'.length), reason: words }
-      : { kind: kind === 'window' ? 'window' : 'assumption', id: key, words, source };
-    shares.set(key, { from, share: share + (shares.get(key)?.share ?? 0) });
-  }
-  return [...shares.values()];
 }
 
 /** The steps above the quantity and above every entry with a notable share in it. */

@@ -28,6 +28,7 @@ interface Step {
 
 /** Nodes are quantities: first the causes, then outputs in an order in which each follows from those before it. */
 export interface Forward {
+  readonly context: Context;
   readonly parameters: readonly Parameter[];
   readonly ids: readonly string[];
   readonly nodeOf: ReadonlyMap<string, number>;
@@ -91,6 +92,7 @@ export function createForward(
   const start = Float64Array.from(parameters, (parameter) => startOf(parameter, entered.get(parameter.key)));
   const places = Int32Array.from(causes, (id) => placeOf.get(id)!);
   return {
+    context,
     parameters,
     ids,
     nodeOf,
@@ -250,16 +252,19 @@ function errorOf(rule: Rule): Parameter {
   return { key: `model:${rule.name}`, mean: 0, u: 1, kind: 'evidence', words: reason, source: reason };
 }
 
-/** Those that lead to something entered, and those that follow from nothing but what is entered or assumed. */
+/** Those that lead to something entered, those that an entry calls for, and those that follow from nothing but what these need. */
 function relevant(rules: readonly Rule[], entered: ReadonlyMap<string, number>): readonly Rule[] {
   const wanted = new Set<string>(entered.keys());
   const kept = new Set<Rule>();
   for (let size = -1; size !== kept.size;) {
     size = kept.size;
     for (const rule of rules) {
-      if (kept.has(rule) || !rule.outputs.some((id) => wanted.has(id))) continue;
+      if (kept.has(rule)) continue;
+      // What a step requires is an entry that makes its result worth having, entered or not.
+      const leads = rule.outputs.some((id) => wanted.has(id));
+      if (!leads && rule.requires === undefined) continue;
       kept.add(rule);
-      for (const id of rule.inputs) wanted.add(id);
+      for (const id of leads ? rule.inputs : [...rule.inputs, ...rule.outputs]) wanted.add(id);
     }
   }
   for (let size = -1; size !== kept.size;) {

@@ -4,7 +4,7 @@ import type { Situation, Value } from './value.ts';
 
 /** The situation as for a right-handed player; what is said of left and right changes its sign, the wind its side. */
 export function mirroredSituation(situation: Situation): Situation {
-  if (situation.hand === 'right') return situation;
+  if (situation.hand !== 'left') return situation;
   const observations = [...situation.observations].map(
     ([key, o]) => [key, isLateral(o.id) ? { ...o, value: negated(o.value) } : o] as const,
   );
@@ -19,6 +19,14 @@ export function mirroredSituation(situation: Situation): Situation {
     windBearing: windBearing === undefined ? undefined : negated(windBearing),
     observations: new Map(observations),
   };
+}
+
+/** What is said by heel and toe lies left or right of the target line as the hand has it. */
+const boundToHand: ReadonlySet<string> = new Set(['strike.across']);
+
+/** Whether an entry means nothing to the model while nobody has said which hand plays. */
+export function isOfUnknownHand(id: string, { hand }: Pick<Situation, 'hand'>): boolean {
+  return hand === undefined && boundToHand.has(id);
 }
 
 /** A plain number of that quantity from one hand to the other. */

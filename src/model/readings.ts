@@ -1,5 +1,6 @@
 // The readings of a situation as measurements of their own, in order, with doubt and limits applied; knows no steps.
 import { doubtfulFactor, type WeighedReading } from './combine.ts';
+import { isOfUnknownHand } from './mirror.ts';
 import { scaleOf } from './scales.ts';
 import type { Situation } from './value.ts';
 
@@ -9,7 +10,7 @@ export interface Reading {
   readonly value: number;
   /** Widened where doubtful. */
   readonly u: number;
-  /** `idle` where it cannot take part: no finite value, no uncertainty, a wind without a direction. */
+  /** `idle` where it cannot take part: no finite value, no uncertainty, a wind without direction, a heel without hand. */
   readonly use: 'measured' | 'idle';
 }
 
@@ -50,7 +51,8 @@ export function centresOf(readings: readonly Reading[]): ReadonlyMap<string, num
   return new Map([...sums].map(([id, { weight, sum }]) => [id, sum / weight]));
 }
 
-function isMeasured(id: string, { value, u }: WeighedReading, { windBearing }: Situation): boolean {
+function isMeasured(id: string, { value, u }: WeighedReading, situation: Situation): boolean {
   if (!Number.isFinite(value) || !Number.isFinite(u) || !(u > 0)) return false;
-  return id !== 'conditions.wind' || value === 0 || windBearing !== undefined;
+  if (isOfUnknownHand(id, situation)) return false;
+  return id !== 'conditions.wind' || value === 0 || situation.windBearing !== undefined;
 }

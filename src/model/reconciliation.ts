@@ -1,8 +1,9 @@
 // The most probable swing behind the readings of a record: the forward steps fitted to them; passes no verdict on any.
+import { contextOf } from './context.ts';
 import { createForward, type Forward } from './forward.ts';
 import { costOf, fit, type Fit, type Measurement, type Model, type Problem } from './least-squares.ts';
 import { centresOf, readingsOf, weighedUncertainty, type Reading } from './readings.ts';
-import type { Context, Rule } from './rule.ts';
+import type { Rule } from './rule.ts';
 import { statisticsOf, type Statistics } from './statistics.ts';
 import type { Situation } from './value.ts';
 
@@ -34,11 +35,7 @@ export function reconcile(
   situation: Situation,
   without: ReadonlySet<string> = new Set(),
 ): Reconciliation | undefined {
-  const context: Context = {
-    clubKind: situation.clubKind,
-    windBearing: situation.windBearing,
-    bodyTable: situation.bodyTable,
-  };
+  const context = contextOf(situation);
   const readings = readingsOf(situation);
   const entered = centresOf(readings.filter((reading) => !without.has(reading.id)));
   const repeated = [...entered.keys()].filter((id) =>

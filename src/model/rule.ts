@@ -14,7 +14,9 @@ export type InnerId =
   | 'delivery.centre_loft'
   | 'strike.sole_height'
   | 'conditions.ground_give'
-  | 'flight.run';
+  | 'flight.run'
+  // No number, but the key of a student's file: what a step waits for whose result lies on a side.
+  | 'student.hand';
 export type ModelId = QuantityId | InnerId;
 
 /** What a step may know beside its inputs; already mirrored, so every player is a right-hander here. */
@@ -23,6 +25,8 @@ export interface Context {
   readonly clubKind: string | undefined;
   /** Where the wind comes from, radians counter-clockwise from the target line; undefined where there is none. */
   readonly windBearing: number | undefined;
+  /** `unknown` where nobody said which hand plays; left out where the inputs are those of a right-hander. */
+  readonly hand?: 'unknown' | undefined;
   /** The published table of segment masses; Winter's where left out. */
   readonly bodyTable?: BodyTableName | undefined;
   /** Multipliers of drag and lift; the published coefficients as they are where left out. */
@@ -52,7 +56,7 @@ export interface Rule {
   readonly discrepancy: Discrepancy;
   /** What else the step rests on and the reader should know of, given its inputs. */
   readonly restsOn?: (inputs: readonly number[], context: Context) => Assumption | undefined;
-  /** Whether the step can be taken at all with such a club; always where left out. */
+  /** Whether the step can be taken at all with such a club and as much known of the hand; always where left out. */
   readonly appliesTo?: (context: Context) => boolean;
   /** `inverse` for a step from effect to cause, which only reads backward what another step says forward. */
   readonly direction?: 'inverse';

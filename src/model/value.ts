@@ -23,7 +23,8 @@ export interface Calibration {
 }
 
 export interface Situation {
-  readonly hand: 'left' | 'right';
+  /** Undefined where nobody said: then nothing in which the hand matters is computed. */
+  readonly hand: 'left' | 'right' | undefined;
   /** Kind of the club's head; undefined where no club is known. */
   readonly clubKind: string | undefined;
   /** Where the wind comes from, radians counter-clockwise from the target line; undefined in still air. */
@@ -52,7 +53,11 @@ export interface Value {
   readonly value: number;
   /** Standard uncertainty, SI; null where it cannot be given. */
   readonly u: number | null;
-  readonly kind: 'entered' | 'derived';
+  /**
+   * `derived` where it follows from entries, `expected` where it also takes what bodies, clubs and swings usually are, so that
+   * only all entries together give it.
+   */
+  readonly kind: 'entered' | 'derived' | 'expected';
   /** Ids of the entries that it came from, sorted; its own id for an entered value. */
   readonly from: readonly string[];
   readonly assumed: readonly Assumption[];
@@ -62,9 +67,10 @@ export interface Value {
   readonly rule: string | undefined;
 }
 
-/** What stands in the way of a quantity: the ids that would have to be entered. */
+/** What stands in the way of a quantity. */
 export interface Missing {
   readonly id: string;
+  /** The ids that would have to be entered; none where all is there and the model has no answer to it. */
   readonly needs: readonly string[];
 }
 

@@ -1,4 +1,5 @@
 // Which delivery the observed flight allows, and which one a wanted flight asks for; knows no entry of path or face.
+import { contextOf } from './context.ts';
 import { mirroredNumber, mirroredSituation } from './mirror.ts';
 import { posteriorOf } from './posterior.ts';
 import { reconcile, type Reconciliation } from './reconciliation.ts';
@@ -75,7 +76,7 @@ export function windowsForGoal(situation: Situation, goal: FlightGoal): Readonly
   if (!at) return none;
   const known = posteriorOf(at, 'right');
   if (!known.has('delivery.club_speed') || !known.has('delivery.delivered_loft')) return none;
-  const context: Context = { clubKind: plain.clubKind, windBearing: plain.windBearing };
+  const context = contextOf(plain);
   const shot = shotOf(at, context);
   const wanted = shot && wantedOf(goal, situation.hand, shot);
   if (!shot || !wanted) return none;

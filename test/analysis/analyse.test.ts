@@ -153,7 +153,7 @@ describe('analyse', () => {
     const cache = createCache();
     analyseFiles(files, cache);
     for (const name of Object.keys(files)) forget(cache, uriOf(name));
-    assert.equal(cache.analysed.size + cache.derived.size + cache.parsed.size, 0);
+    assert.equal(cache.analysed.size + cache.accounts.size + cache.parsed.size, 0);
   });
 
   it('never throws, and stays within the text, whatever is cut out of a file or put into it', () => {

@@ -27,8 +27,8 @@ describe('derive', () => {
       'delivery.path',
     ]);
     assert.deepEqual(derivation.missing.get('delivery.delivered_loft')?.needs, [
-      'club.loft',
       'checkpoints.impact.shaft_lean',
+      'club.loft',
     ]);
   });
 

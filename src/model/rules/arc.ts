@@ -29,6 +29,7 @@ export const arcRules: readonly Rule[] = [
     source: circle,
     inputs: ['delivery.arc.direction', 'delivery.arc.inclination', 'delivery.attack'],
     outputs: ['delivery.path'],
+    appliesTo: ({ hand }) => hand !== 'unknown',
     compute: ([direction, inclination, attack]) => {
       const at = arcAtStrike({ radius: 1, inclination: inclination!, direction: direction! }, attack!);
       return at && [at.path];

@@ -21,12 +21,29 @@ export const loftRules: readonly Rule[] = [
       'club.lie',
     ],
     outputs: ['delivery.centre_loft'],
+    appliesTo: ({ hand }) => hand !== 'unknown',
     compute: ([clubLoft, shaftLean, kick, face, direction, lie]) => {
       const loft = deliveredLoft({ clubLoft: clubLoft!, shaftLean: shaftLean!, kick: kick! });
       const opened = loftWithFaceAt({ loft, lie: lie!, lean: shaftLean! }, face! - direction!);
       return opened === undefined ? undefined : [opened];
     },
     discrepancy: constantDiscrepancy([0.5 * degree], 'Judgement: 0.5° for adding rotations.'),
+  },
+  {
+    name: 'loft-of-square-face',
+    formula: 'loft = club loft − shaft lean + kick of the shaft',
+    source: 'Small rotations about one horizontal axis',
+    inputs: ['club.loft', 'checkpoints.impact.shaft_lean', 'club.shaft_kick'],
+    outputs: ['delivery.centre_loft'],
+    // Whether a face that points right is open or shut is the hand's to say.
+    appliesTo: ({ hand }) => hand === 'unknown',
+    compute: ([clubLoft, shaftLean, kick]) => [
+      deliveredLoft({ clubLoft: clubLoft!, shaftLean: shaftLean!, kick: kick! }),
+    ],
+    discrepancy: constantDiscrepancy(
+      [0.7 * degree],
+      'Judgement: 0.5° for adding rotations, and as much for a face a few degrees open or shut.',
+    ),
   },
   {
     name: 'loft-at-strike',

@@ -1,0 +1,151 @@
+// All that the model makes of a record: what follows from its entries, what they together lead to expect, and how they agree.
+import { findQuantity } from '../registry/registry.ts';
+import { settleAgreement, type Settlement } from './agreement.ts';
+import type { Agreement, PosteriorValue } from './agreement-result.ts';
+import { derive } from './derive.ts';
+import type { Outcome } from './elimination.ts';
+import { mirroredNumber } from './mirror.ts';
+import type { Reconciliation } from './reconciliation.ts';
+import { findRule } from './rules.ts';
+import { sharesOf, type Share } from './shares.ts';
+import type { Assumption, Derivation, Situation, Value } from './value.ts';
+import { gradientOf } from './votes.ts';
+
+/** The outcome is the fit behind the agreement, for whoever explains a quantity; undefined where there is none. */
+export interface Account extends Settlement {
+  readonly situation: Situation;
+  readonly derivation: Derivation;
+}
+
+/** An entry, or an assumption, with less than this share in a variance is not named among what a number came from. */
+const leastNamed = 0.01;
+
+/**
+ * One truth for each number. What was entered stays as entered. What follows from entries alone stays `derived`; but where
+ * further entries speak of it, or one that it would follow from contradicts the rest, the fit's number is taken. What only the
+ * fit can give is `expected`. Plain arithmetic is left plain: the windows that hold a fit in the region of sense would pull it.
+ */
+export function accountOf(situation: Situation): Account {
+  const derivation = derive(situation);
+  const { agreement, outcome } = settleAgreement(situation);
+  if (!outcome) return { situation, derivation, agreement, outcome };
+  const off = new Set(agreement.conflicts.map(({ id }) => id));
+  const values = new Map(derivation.values);
+  const expected = new Map(derivation.expected);
+  for (const [id, known] of agreement.posterior) {
+    const plain = derivation.values.get(id);
+    if (plain?.kind === 'entered') continue;
+    const fitted = fittedValue(outcome.last, known, id, situation.hand);
+    if (!fitted || (plain && suffices(plain, fitted, off))) continue;
+    const value: Value = plain ? { ...fitted, kind: 'derived' } : fitted;
+    values.set(id, value);
+    expected.set(id, value);
+  }
+  for (const [id, implied] of impliedValues(outcome, agreement, situation.hand)) {
+    const plain = derivation.expected.get(id);
+    const own = agreement.conflicts.find((conflict) => conflict.id === id);
+    const group = new Set([id, ...(own?.rivals ?? []).map((rival) => rival.id)]);
+    const others = new Set([...off].filter((other) => !group.has(other)));
+    if (!plain || !suffices(plain, implied, others)) expected.set(id, implied);
+  }
+  const missing = new Map([...derivation.missing].filter(([id]) => !values.has(id)));
+  return { situation, derivation: { values, expected, missing }, agreement, outcome };
+}
+
+/** Whether the number that follows from entries alone says all that there is to say. */
+function suffices(plain: Value, fitted: Value, off: ReadonlySet<string>): boolean {
+  return fitted.from.every((id) => plain.from.includes(id)) && !plain.from.some((id) => off.has(id));
+}
+
+/** Undefined where no entry carries it, or hardly anything but what is assumed of the quantity itself. */
+function fittedValue(
+  at: Reconciliation,
+  { value, u }: PosteriorValue,
+  id: string,
+  hand: Situation['hand'],
+): Value | undefined {
+  const node = at.forward.nodeOf.get(id);
+  if (node === undefined) return undefined;
+  const size = at.forward.parameters.length;
+  const y = at.statistics.spread(at.slopes.subarray(node * size, (node + 1) * size));
+  const shares = sharesOf(at, y, u * u);
+  const own = shares.find(({ from }) => from.kind === 'assumption' && from.id === id);
+  if ((own?.share ?? 0) > 0.5) return undefined;
+  const fitted = valueFrom(at, shares, { id, value, u, rule: at.forward.ruleOf(node)?.name }, hand);
+  return fitted.from.length > 0 ? fitted : undefined;
+}
+
+/** What all others make of each entry that they check; of one that was read several times they say no single number. */
+function impliedValues(
+  { last, groups }: Outcome,
+  { entries }: Agreement,
+  hand: Situation['hand'],
+): ReadonlyMap<string, Value> {
+  const values = new Map<string, Value>();
+  const counts = new Map<string, number>();
+  for (const { id } of entries) counts.set(id, (counts.get(id) ?? 0) + 1);
+  for (const [i, r] of last.measured.entries()) {
+    const { id, implied: value, uImplied: u, verdict } = entries[r]!;
+    if (value === null || u === null || verdict === 'unchecked' || counts.get(id) !== 1) continue;
+    const group = groups.find(({ members }) => members.length > 1 && members.includes(i));
+    const at = group?.at ?? last;
+    const isOut = at.problem.measurements[i]!.u === Infinity;
+    const redundancy = isOut ? 1 : at.statistics.judgements[i]!.redundancy;
+    // Without the measurement itself every move is larger by 1/r.
+    const y = at.statistics.spread(gradientOf(at, i)).map((move) => move / redundancy);
+    values.set(id, valueFrom(at, sharesOf(at, y, u * u, i), { id, value, u, rule: undefined }, hand));
+  }
+  return values;
+}
+
+type Bare = Pick<Value, 'id' | 'value' | 'u' | 'rule'>;
+
+function valueFrom(at: Reconciliation, all: readonly Share[], bare: Bare, hand: Situation['hand']): Value {
+  const from = new Set<string>();
+  const assumed: Assumption[] = [];
+  const shares = new Map<string, number>();
+  for (const { from: source, share } of all) {
+    const key = keyOf(source);
+    shares.set(key, share + (shares.get(key) ?? 0));
+    if (share < leastNamed) continue;
+    if (source.kind === 'entry') from.add(source.id);
+    if (source.kind === 'assumption' || source.kind === 'window')
+      assumed.push(assumptionOf(at, source, hand));
+    const foundation = source.kind === 'step' ? foundationOf(at, source.rule) : undefined;
+    if (foundation) assumed.push(foundation);
+  }
+  return { ...bare, kind: 'expected', from: [...from].sort(), assumed, shares };
+}
+
+/** What else a step rests on at this solution. */
+function foundationOf({ forward, values }: Reconciliation, name: string): Assumption | undefined {
+  const rule = findRule(name);
+  const inputs = rule?.inputs.map((id) => values[forward.nodeOf.get(id) ?? -1] ?? 0);
+  return inputs && rule?.restsOn?.(inputs, forward.context);
+}
+
+function keyOf(source: Share['from']): string {
+  if (source.kind === 'entry') return source.id;
+  return source.kind === 'step' ? `model:${source.rule}` : `assumed:${source.id}`;
+}
+
+function assumptionOf(
+  { forward }: Reconciliation,
+  { kind, id, words, source }: Extract<Share['from'], { kind: 'assumption' | 'window' }>,
+  hand: Situation['hand'],
+): Assumption {
+  const { mean, u } = forward.parameters.find(({ key }) => key === id)!;
+  return {
+    id,
+    value: mirroredNumber(id, mean, hand),
+    u,
+    words: kind === 'window' ? usual(id) : words,
+    source,
+  };
+}
+
+/** "a usual release ratio": what a window of practice takes of a quantity that nobody entered. */
+function usual(id: string): string {
+  const title = findQuantity(id)?.title ?? id;
+  return `a usual ${/^[A-Z][a-z]/.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title}`;
+}

@@ -19,6 +19,7 @@ export const directionWithSign = fromProblems({
   path: 3 deg left`,
     source: 'the measure notation of this project.',
   }),
+  lasting: true,
   fixes: dropSign,
 });
 

@@ -15,4 +15,5 @@ date: 2026-02-30`,
 date: 2026-02-28`,
     source: 'ISO 8601, calendar dates.',
   }),
+  lasting: true,
 });

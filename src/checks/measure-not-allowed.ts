@@ -21,4 +21,5 @@ delivery:
     },
     source: 'the measure notation of this project.',
   }),
+  lasting: true,
 });

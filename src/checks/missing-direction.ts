@@ -16,4 +16,5 @@ export const missingDirection = fromProblems({
   wind: 3 m/s from left`,
     source: 'the measure notation of this project.',
   }),
+  lasting: true,
 });

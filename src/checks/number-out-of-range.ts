@@ -15,4 +15,5 @@ export const numberOutOfRange = fromProblems({
   attack: 3 deg down`,
     source: 'IEEE 754, the range of a double.',
   }),
+  lasting: true,
 });

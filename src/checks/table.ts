@@ -39,6 +39,7 @@ import { unknownKey } from './unknown-key.ts';
 import { unknownMethod } from './unknown-method.ts';
 import { unknownUnit } from './unknown-unit.ts';
 import { unknownWord } from './unknown-word.ts';
+import { unreadableCharacters } from './unreadable-characters.ts';
 import { unreadableMeasure } from './unreadable-measure.ts';
 import { unreadableReference } from './unreadable-reference.ts';
 import { unreadableRow } from './unreadable-row.ts';
@@ -57,6 +58,7 @@ export const checks: readonly Check[] = [
   tooManyAliases,
   tooDeep,
   fileTooLarge,
+  unreadableCharacters,
   unsupportedVersion,
   unknownKey,
   missingKey,

@@ -44,6 +44,7 @@ const unreadable: ReadonlySet<string> = new Set([
   'too-deep',
   'too-many-aliases',
   'file-too-large',
+  'unreadable-characters',
 ]);
 
 function findingOf(

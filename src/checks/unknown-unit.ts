@@ -16,5 +16,6 @@ export const unknownUnit = fromProblems({
   low_point: { ahead: 7 cm ahead }`,
     source: 'the measure notation of this project.',
   }),
+  lasting: true,
   fixes: writeNearest,
 });

@@ -20,5 +20,6 @@ hand: left`,
     },
     source: 'the file format of this project.',
   }),
+  lasting: true,
   fixes: writeNearest,
 });

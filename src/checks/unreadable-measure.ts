@@ -16,4 +16,5 @@ export const unreadableMeasure = fromProblems({
   attack: 6 deg down by eye`,
     source: 'the measure notation of this project.',
   }),
+  lasting: true,
 });

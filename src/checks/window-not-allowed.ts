@@ -16,4 +16,5 @@ export const windowNotAllowed = fromProblems({
   attack: 3 deg down ± 1 deg`,
     source: 'the measure notation of this project.',
   }),
+  lasting: true,
 });

@@ -16,5 +16,6 @@ export const windowReversed = fromProblems({
   - { finish: 0..5 yd left }`,
     source: 'the measure notation of this project.',
   }),
+  lasting: true,
   fixes: writeNearest,
 });

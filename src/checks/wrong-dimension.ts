@@ -16,5 +16,6 @@ export const wrongDimension = fromProblems({
   attack: 3 deg down`,
     source: 'the measure notation of this project.',
   }),
+  lasting: true,
   fixes: writeNearest,
 });

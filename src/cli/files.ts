@@ -1,12 +1,9 @@
 // Finds and reads the files that a command was asked to look at; knows nothing of what is in them.
-import { readFile, stat } from 'node:fs/promises';
-import { relative, resolve, sep } from 'node:path';
-import { glob } from 'tinyglobby';
+import { readdir, readFile, realpath, stat } from 'node:fs/promises';
+import { join, relative, resolve, sep } from 'node:path';
 import { URI } from 'vscode-uri';
 import type { FileState } from '../analysis/result.ts';
 import { kindOf } from '../record/kind.ts';
-
-const patterns = ['**/*.{swing,student,template,faults,review}.yaml', '**/swingwright.yaml'];
 
 export interface Found {
   /** URIs, sorted by path, each once. */
@@ -15,7 +12,7 @@ export interface Found {
   readonly unusable: readonly { readonly path: string; readonly reason: string }[];
 }
 
-/** Every Swingwright file at or below the given paths; folders `node_modules` and `.git` are left out. */
+/** Every Swingwright file at or below the given paths; `node_modules` and what begins with a dot are left out. */
 export async function findFiles(paths: readonly string[]): Promise<Found> {
   const found = new Set<string>();
   const unusable: { path: string; reason: string }[] = [];
@@ -25,17 +22,15 @@ export async function findFiles(paths: readonly string[]): Promise<Found> {
     if (typeof info === 'string') {
       unusable.push({ path, reason: info });
     } else if (info.isDirectory()) {
-      const below = await glob(patterns, {
-        cwd: at,
-        absolute: true,
-        dot: false,
-        ignore: ['**/node_modules/**', '**/.git/**'],
-      });
-      if (below.length === 0)
+      const below = await filesBelow(at);
+      if (below.files.length === 0 && below.unusable.length === 0)
         unusable.push({ path, reason: 'it holds no Swingwright file (such as `lesson.swing.yaml`)' });
-      for (const file of below) found.add(resolve(file));
+      for (const file of below.files) found.add(file);
+      unusable.push(...below.unusable);
     } else if (kindOf(toUri(at)) === undefined) {
       unusable.push({ path, reason: 'its name ends in none of the known suffixes (such as `.swing.yaml`)' });
+    } else if (!info.isFile()) {
+      unusable.push({ path, reason: notRegular });
     } else {
       found.add(at);
     }
@@ -43,10 +38,64 @@ export async function findFiles(paths: readonly string[]): Promise<Found> {
   return { uris: [...found].sort().map(toUri), unusable };
 }
 
+const notRegular = 'it is not a regular file';
+
+interface Below {
+  readonly files: string[];
+  readonly unusable: { path: string; reason: string }[];
+  /** Real paths of folders and files, so that none counts twice where links go round. */
+  readonly seen: Set<string>;
+  /** Links to folders, followed once every folder that stands there itself has been looked through. */
+  readonly links: string[];
+}
+
+/** What a folder holds. A link that leads nowhere is unusable whatever it is called, for it may stand for a folder. */
+async function filesBelow(top: string): Promise<Below> {
+  const below: Below = { files: [], unusable: [], seen: new Set(), links: [top] };
+  for (let folder = below.links.shift(); folder !== undefined; folder = below.links.shift())
+    await lookThrough(folder, below);
+  return below;
+}
+
+async function lookThrough(folder: string, below: Below): Promise<void> {
+  const { files, unusable, seen, links } = below;
+  const isNew = async (path: string): Promise<boolean> => {
+    const real = await realpath(path);
+    return !seen.has(real) && Boolean(seen.add(real));
+  };
+  try {
+    if (!(await isNew(folder))) return;
+    const entries = await readdir(folder, { withFileTypes: true });
+    for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
+      if (entry.name.startsWith('.') || entry.name === 'node_modules') continue;
+      const path = join(folder, entry.name);
+      const isOurs = kindOf(toUri(path)) !== undefined;
+      if (entry.isDirectory()) await lookThrough(path, below);
+      else if (entry.isSymbolicLink()) {
+        const target = await stat(path).catch((error: unknown) => brokenLink(error));
+        if (typeof target === 'string') unusable.push({ path: toPath(toUri(path)), reason: target });
+        else if (target.isDirectory()) links.push(path);
+        else if (isOurs) files.push(path);
+      } else if (isOurs && !entry.isFile()) unusable.push({ path: toPath(toUri(path)), reason: notRegular });
+      else if (isOurs && (await isNew(path))) files.push(path);
+    }
+  } catch (error) {
+    unusable.push({ path: toPath(toUri(folder)), reason: reasonFor(error) });
+  }
+}
+
+function brokenLink(error: unknown): string {
+  return codeOf(error) === 'ENOENT' ? 'its link leads nowhere' : reasonFor(error);
+}
+
 /** The text of a file as an editor shows it: UTF-8, byte-order mark left off. */
 export async function loadFile(uri: string): Promise<FileState> {
   try {
-    const bytes = await readFile(URI.parse(uri).fsPath);
+    const { fsPath } = URI.parse(uri);
+    // Reading from a pipe would wait for ever.
+    const info = await stat(fsPath);
+    if (!info.isFile() && !info.isDirectory()) return { kind: 'unreadable', reason: notRegular };
+    const bytes = await readFile(fsPath);
     return { kind: 'text', text: new TextDecoder('utf-8').decode(bytes) };
   } catch (error) {
     const code = codeOf(error);

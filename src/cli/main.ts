@@ -14,9 +14,9 @@ process.once('SIGINT', () => {
   stop.abort();
   process.exit(130);
 });
-// A reader that has seen enough (`| head`) is no failure of ours.
+// A reader that has seen enough (`| head`) is no failure of ours, and does not change what was found.
 process.stdout.on('error', (error: NodeJS.ErrnoException) =>
-  process.exit(error.code === 'EPIPE' ? 0 : couldNotRun),
+  setImmediate(() => process.exit(error.code === 'EPIPE' ? (process.exitCode ?? 0) : couldNotRun)),
 );
 
 const program = new Command('swingwright')

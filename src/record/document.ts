@@ -37,6 +37,7 @@ export type RecordCode =
   | 'too-many-aliases'
   | 'too-deep'
   | 'file-too-large'
+  | 'unreadable-characters'
   | 'unknown-key'
   | 'missing-key'
   | 'wrong-shape'

@@ -18,6 +18,7 @@ import { readSwing } from './swing.ts';
 import { readTemplate } from './template.ts';
 import type { ScalarTree, Tree } from './tree.ts';
 import { readWorkspace } from './workspace.ts';
+import { longestText } from './yaml.ts';
 
 /** Reads a file of this kind. `methods` are methods of measuring that the workspace adds to the registry's. */
 export function parseDocument(
@@ -31,7 +32,7 @@ export function parseDocument(
     methods: methods.length === 0 ? methodNames : [...new Set([...methodNames, ...methods])],
   };
   const tree = read.tree ?? nothing;
-  const isTooLong = read.problems.some(({ code }) => code === 'file-too-large');
+  const isTooLong = text.length > longestText;
   const parts = readKind(kind, tree, reader);
   const versionKey = versionKeys[kind];
   const shape = isTooLong ? [] : checkRoot(kind, tree, text);

@@ -27,10 +27,12 @@ export interface ReadTree {
 /** `headers` are the keys that hold other keys: a half-typed one that stands above deeper lines is taken for one of them. */
 export function readTree(text: string, headers: readonly string[]): ReadTree {
   if (text.length > longestText) return tooLarge(text);
+  const lost = findLost(text);
+  if (lost?.isWhole === true) return unread(lost.problem);
   const repairs: Repairs = {
     text,
     headers,
-    problems: [],
+    problems: lost === undefined ? [] : [lost.problem],
     halfTyped: [],
     lines: new Set(),
     comments: new Map(),
@@ -154,5 +156,27 @@ function tooLarge(text: string): ReadTree {
     found: `a file of ${Math.ceil(text.length / 1000)} thousand characters, which is not read`,
     expected: `one of at most ${longestText / 1000} thousand`,
   };
+  return unread(problem);
+}
+
+function unread(problem: RecordProblem): ReadTree {
   return { tree: undefined, problems: [problem], comments: new Map(), isDamaged: true };
+}
+
+/** A text of which more than this share is lost was written in another encoding: half of UTF-16 are zeros. */
+const mostLost = 0.1;
+
+/** Zeros, and what stands for bytes that are not UTF-8; whole where nothing of the text is worth reading. */
+function findLost(text: string): { readonly problem: RecordProblem; readonly isWhole: boolean } | undefined {
+  const start = text.search(/[\0\ufffd]/);
+  if (start === -1) return undefined;
+  let count = 0;
+  for (let at = start; at < text.length; at++) if (text[at] === '\0' || text[at] === '\ufffd') count++;
+  const problem: RecordProblem = {
+    code: 'unreadable-characters',
+    span: { start, end: start + 1 },
+    found: count === 1 ? 'a character that cannot be read' : `${count} characters that cannot be read`,
+    expected: 'a file saved as UTF-8',
+  };
+  return { problem, isWhole: count > mostLost * text.length };
 }

@@ -1,8 +1,9 @@
 import assert from 'node:assert/strict';
-import { symlinkSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Log } from 'sarif';
-import { cleanRecord, student, swingwright, withFolder, wrongRecord } from './program.ts';
+import { cleanRecord, program, student, swingwright, withFolder, wrongRecord } from './program.ts';
 
 const practice = {
   'ansa.student.yaml': student,
@@ -137,6 +138,90 @@ describe('swingwright check', () => {
       assert.match(err, /cannot check `loop\.swing\.yaml`: its links go round in a circle/);
       assert.match(out, /^1 file: no findings$/m);
     });
+  });
+
+  it('reports links of a folder that lead nowhere, and goes on with the rest', () => {
+    withFolder({ 'ansa.student.yaml': student, 'clean.swing.yaml': cleanRecord }, (folder) => {
+      symlinkSync('gone.swing.yaml', join(folder, 'old.swing.yaml'));
+      symlinkSync('gone', join(folder, 'year'));
+      const { code, out, err } = swingwright(['check'], folder);
+      assert.equal(code, 2);
+      assert.match(err, /cannot check `old\.swing\.yaml`: its link leads nowhere\./);
+      assert.match(err, /cannot check `year`: its link leads nowhere\./);
+      assert.match(out, /^2 files: no findings$/m);
+    });
+  });
+
+  it('reports each file once where links of folders go round, and follows those that do not', () => {
+    const files = { 'lessons/ansa.student.yaml': student, 'lessons/clean.swing.yaml': cleanRecord };
+    withFolder({ ...files, 'elsewhere/other.student.yaml': student }, (folder) => {
+      const lessons = join(folder, 'lessons');
+      symlinkSync('.', join(lessons, 'again'));
+      symlinkSync('../elsewhere', join(lessons, 'linked'));
+      mkdirSync(join(lessons, 'deep'));
+      symlinkSync('../..', join(lessons, 'deep/up'));
+      const { code, out } = swingwright(['check', '--format', 'junit', '.'], lessons);
+      assert.equal(code, 0);
+      assert.deepEqual(
+        [...out.matchAll(/<testsuite name="([^"]*)"/g)].map(([, name]) => name!.split('/').at(-1)).sort(),
+        ['ansa.student.yaml', 'clean.swing.yaml', 'other.student.yaml'],
+      );
+    });
+  });
+
+  it('refuses to wait for what is not a regular file', function () {
+    if (process.platform === 'win32') this.skip();
+    const record = cleanRecord.replace('ansa.student', 'pipe.student');
+    withFolder({ 'clean.swing.yaml': record }, (folder) => {
+      for (const name of ['pipe.swing.yaml', 'pipe.student.yaml'])
+        assert.equal(spawnSync('mkfifo', [join(folder, name)]).status, 0);
+      const { code, err } = swingwright(['check', 'pipe.swing.yaml'], folder);
+      assert.equal(code, 2);
+      assert.match(err, /cannot check `pipe\.swing\.yaml`: it is not a regular file\./);
+      const { out } = swingwright(['check', 'clean.swing.yaml'], folder);
+      assert.match(out, /it is not a regular file.* unreadable-reference$/m);
+    });
+  });
+
+  it('ends as its findings ask for when the reader has seen enough', function () {
+    if (process.platform === 'win32') this.skip();
+    withFolder({ ...practice, 'clean/clean.swing.yaml': 'swing: 1\n' }, (folder) => {
+      const status = (path: string): string =>
+        spawnSync(
+          'bash',
+          [
+            '-c',
+            `"$0" "$1" check --format sarif ${path} | head -c 1 >/dev/null; echo "\${PIPESTATUS[0]}"`,
+            process.execPath,
+            program(),
+          ],
+          { cwd: folder, encoding: 'utf8' },
+        ).stdout.trim();
+      assert.equal(status('.'), '1');
+      assert.equal(status('clean'), '0');
+    });
+  });
+
+  it('says of a file in another encoding that it is not UTF-8', () => {
+    withFolder(
+      {
+        'wide.swing.yaml': Buffer.from('\ufeff' + cleanRecord, 'utf16le'),
+        'latin.student.yaml': Buffer.from('student: 1\nname: Jos\xe9\n', 'latin1'),
+      },
+      (folder) => {
+        const { code, out } = swingwright(['check'], folder);
+        assert.equal(code, 1);
+        assert.match(
+          out,
+          /^wide\.swing\.yaml\n {2}1:1 {2}error {2}Found \d+ characters .* UTF-8\. {2}unreadable-characters$/m,
+        );
+        assert.match(
+          out,
+          /^latin\.student\.yaml\n {2}2:10 {2}error {2}Found a character .* unreadable-characters$/m,
+        );
+        assert.match(out, /^2 files: 2 errors$/m);
+      },
+    );
   });
 
   it('reads a file with a byte-order mark, with CRLF and with bytes that are no UTF-8', () => {

@@ -78,6 +78,24 @@ describe('accepting a finding', () => {
     assert.ok(analysed(changed).findings.every(({ code }) => code !== 'bare-number'));
   });
 
+  it('is not offered where a value is lost, and never preferred', () => {
+    for (const value of ['171 kg', '17l m', '171 metrs', 'far', '3e999 m', '150..170 m'])
+      assert.deepEqual(
+        at(`swing: 1\nflight:\n  carry: ${value}$0\n`).actions.filter(({ title }) =>
+          title.startsWith('Accept'),
+        ),
+        [],
+        value,
+      );
+    assert.equal(
+      accept(at('swing: 1\ndelivery:\n  path: -3 deg left$0\n').actions, 'direction-with-sign'),
+      undefined,
+    );
+    // Our bounds may be wrong: what lies outside can be accepted.
+    const bounds = accept(at('swing: 1\nflight:\n  carry: 171$0000 m\n').actions, 'outside-bounds');
+    assert.equal(bounds?.isPreferred, false);
+  });
+
   it('lets the reader type over the reason where the editor can', () => {
     const { text, position } = marked('swing: 1\nflight:\n  carry: 171$0\n');
     const range = { start: position, end: position };

@@ -32,7 +32,8 @@ export function writeKeys(schemas: ReadonlyMap<string, Schema>): string {
   return `${header}${lines.join('\n')}\n\n/** By kind of file, from its top-level keys on. */\nexport const knownKeys = {\n${kinds.join('\n')}\n} as const;\n`;
 }
 
-function referenceOf(schema: Schema): string | undefined {
+/** The definition that a schema refers to, wrapped or not. */
+export function referenceOf(schema: Schema): string | undefined {
   const wrapped = (schema.allOf as readonly Schema[] | undefined)?.[0] ?? schema;
   return typeof wrapped.$ref === 'string' ? wrapped.$ref.split('/').at(-1) : undefined;
 }

@@ -2,6 +2,7 @@
 import type { Dimension } from '../../src/measure/measure.ts';
 import { siUnits } from '../../src/measure/unit-table.ts';
 import { expand } from '../../src/registry/expand.ts';
+import { writeDescriptions } from './descriptions.ts';
 import { writeKeys } from './keys.ts';
 import { writeReference } from './reference.ts';
 import {
@@ -49,6 +50,7 @@ export async function generate(quantitiesYaml: string): Promise<ReadonlyMap<stri
       `${JSON.stringify(schema, null, 2)}\n`,
     ]),
     ['src/record/keys.generated.ts', writeKeys(schemas)],
+    ['src/language/descriptions.generated.ts', writeDescriptions(schemas)],
     ['src/record/validators.generated.js', validators.code],
     ['src/record/validators.generated.d.ts', validators.declarations],
     ['schemas/QUANTITIES.md', writeReference(registry)],

@@ -65,8 +65,50 @@ describe('a hover', () => {
 
   it('describes a checkpoint and a section', () => {
     const text = 'swing: 1\ncheckpoints:\n  top:\n    shoulder_turn: 90 deg\n';
-    assert.match(hoverIn(text.replace('top', 't$0op')), /from going back to coming down/);
+    assert.match(hoverIn(text.replace('top', 't$0op')), /The club head changes direction/);
     assert.match(hoverIn(text.replace('checkpoints', 'check$0points')), /\*\*Checkpoints\*\*/);
+  });
+
+  it('says of every other key what the schema says', () => {
+    const record = `swing: 1
+student: mira.student.yaml
+date: 2026-05-14
+club: hybrid
+template: hybrid.template.yaml
+faults_from: house.faults.yaml
+delivery: { arc: { radius: 1.5 m }, low_point: { ahead: 9 cm ahead } }
+ground: { divot: { length: 11 cm } }
+flight: { shape: draw }
+faults:
+  - { fault: low-hands, note: seen }
+goals:
+  - { shape: draw, contact: clean, club: hybrid }
+plan:
+  - { change: delivery.path, because: [low-hands] }
+`;
+    const on = (key: string, source = record, name?: string): string =>
+      hoverIn(source.replace(new RegExp(`(\\b${key})(?=:)`), '$$0$1'), name);
+    assert.equal(on('student'), "**Student**  \nThe student's file, relative to this one.");
+    assert.match(on('date'), /The day of the lesson/);
+    assert.match(on('club'), /The name of a club/);
+    assert.match(on('template'), /The template that this swing is held against/);
+    assert.match(on('faults_from'), /^\*\*Faults from\*\*/);
+    assert.match(on('arc'), /The arc of the club head/);
+    assert.match(on('low_point'), /The lowest point/);
+    assert.match(on('divot'), /The divot:/);
+    assert.match(on('shape'), /The shape of the shot/);
+    assert.match(on('goals'), /What the student wants of the ball/);
+    assert.match(on('contact'), /What the student wants of the strike/);
+    assert.match(on('because'), /The faults that it is to mend/);
+    const book =
+      'faults: 1\nbook:\n  low-hands: { title: Low hands, at: [top], tends_to: [{ effect: delivery.path }] }\n';
+    assert.match(on('low-hands', book, 'a.faults.yaml'), /^\*\*`low-hands`\*\* {2}\nA fault, under the name/);
+    assert.match(on('effect', book, 'a.faults.yaml'), /The full id of the quantity that it changes/);
+    const settings = 'swingwright: 1\nseverities: { bare-number: off }\n';
+    assert.match(
+      on('bare-number', settings, 'swingwright.yaml'),
+      /How loud this finding is\..*\nUnit not written \(hint/,
+    );
   });
 
   it('lists what is computed in a section', () => {

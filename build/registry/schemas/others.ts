@@ -28,7 +28,7 @@ export function studentSchema({ quantities, shapes, clubKinds }: Vocabulary): Sc
       body_table: oneWordOf('The published table of segment masses to use.', ['female', 'male', 'winter']),
       bag: mappingOf(
         'The clubs, each under the name that records call it by.',
-        mapping('One club.', {
+        mapping('A club, under the name that records call it by.', {
           kind: oneWordOf('What kind of club it is.', clubKinds),
           ...quantityTree(ofSection(quantities, 'club'), below, 'measure'),
           note: text('Anything worth knowing about this club.'),
@@ -80,7 +80,7 @@ export function faultsSchema(): Schema {
       extends: word('Another fault book that this one adds to, relative to this file.'),
       book: mappingOf(
         'The faults, each under the name that records call it by.',
-        mapping('One fault.', {
+        mapping('A fault, under the name that records call it by.', {
           title: text('The fault in a few words.'),
           explanation: text('What it is and why it matters, for the student.'),
           at: wordsOf('The checkpoints at which it may be seen.', checkpoints),

@@ -108,15 +108,15 @@ export function quantityTree(
   }
   for (const [name, below] of branches) {
     const properties = quantityTree(below, (q) => path(q).slice(name.length + 1), definition);
-    leaves.set(name, mapping(`Quantities of ${branchTitles[name] ?? name}.`, properties));
+    leaves.set(name, mapping(branchMeanings[name] ?? `Quantities of ${name}.`, properties));
   }
   return { ...Object.fromEntries(leaves), ...extra };
 }
 
-const branchTitles: Readonly<Record<string, string>> = {
-  arc: "the club head's arc near the strike",
-  low_point: 'the lowest point of the arc',
-  divot: 'the divot',
+const branchMeanings: Readonly<Record<string, string>> = {
+  arc: 'The arc of the club head near the strike, as a circle in an inclined plane.',
+  low_point: 'The lowest point of the arc, from the ball and from the ground.',
+  divot: 'The divot: where it starts, how long and deep it is, and where it points.',
 };
 
 /** Meaning, reference points, unit and direction words of a quantity in one line. */

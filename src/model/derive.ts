@@ -158,7 +158,6 @@ function evaluate(
   if (same) return same.outputs;
   const { context } = workings;
   const centre = inputs.map((estimate) => estimate.value);
-  const slopesFrom = rule.slopesFrom ?? rule.compute;
   const assumption = rule.restsOn?.(centre, context);
   const outputs = propagate(
     (numbers) => rule.compute(numbers, context),
@@ -170,7 +169,7 @@ function evaluate(
         kind: 'model',
         ...(assumption && { assumption }),
       })),
-    (numbers) => slopesFrom(numbers, context),
+    (numbers, widths) => rule.slopes?.(numbers, widths, context),
   );
   workings.evaluated.set(rule, [...before, { inputs, outputs }]);
   return outputs;

@@ -34,20 +34,27 @@ export function estimateOf(value: number, slopes: ReadonlyMap<Base, number>): Es
 /**
  * The function's outputs as estimates, by the chain rule with local slopes; `own` adds one base variable to each output
  * (the step's inexactness). Undefined where the function gives none, or anything that is not a finite number.
- * `slopesFrom` may be a cheaper function with the same slopes; values always come from `compute`.
+ * `slopes` gives them input by input where something better is known than differences of `compute`.
  */
 export function propagate(
   compute: Compute,
   inputs: readonly Estimate[],
   own: (outputs: readonly number[]) => readonly (Base | undefined)[],
-  slopesFrom: Compute = compute,
+  slopes?: (
+    centre: readonly number[],
+    widths: readonly number[],
+  ) => readonly (readonly number[])[] | undefined,
 ): readonly Estimate[] | undefined {
   const centre = inputs.map((i) => i.value);
   const outputs = finite(compute(centre));
   if (!outputs) return undefined;
+  const known = slopes?.(
+    centre,
+    inputs.map((i) => i.u),
+  );
   const totals = outputs.map(() => new Map<Base, number>());
   for (const [i, input] of inputs.entries()) {
-    const local = localSlopes(slopesFrom, centre, i, input.u);
+    const local = known?.[i] ?? localSlopes(compute, centre, i, input.u);
     if (!local) return undefined;
     for (const [o, total] of totals.entries()) {
       const slope = local[o] ?? 0;

@@ -1,5 +1,5 @@
 // Lays the steps from cause to effect out as one differentiable function of its parameters; knows no readings.
-import { localSlopes, type Compute } from './estimate.ts';
+import { localSlopes } from './estimate.ts';
 import { forwardRules } from './forward-rules.ts';
 import type { Prior } from './least-squares.ts';
 import { parameterPrior } from './parameter-priors.ts';
@@ -209,42 +209,29 @@ function supportsOf(places: Int32Array, steps: readonly Step[]): readonly Int32A
   return supports;
 }
 
-/** Costly steps keep their slopes while no input has moved by more than half of what it is usually read to. */
+/** Slopes of costly steps are taken at points of a grid of this part of what an input is usually read to, and so shared. */
+const fineness = 8;
+
+/** Costly steps keep their slopes until an input has moved by more than half of what it is usually read to. */
 function renewSlopes(step: Step, nodes: Float64Array, scales: readonly number[], context: Context): boolean {
   const { rule, inputs } = step;
   const centre = inputs.map((node) => nodes[node]!);
   const moved = step.centre?.some((x, i) => Math.abs(x - centre[i]!) > 0.5 * scales[inputs[i]!]!) ?? true;
-  if (!moved && rule.slopesFrom) return true;
+  if (!moved && rule.slopes) return true;
   const compute = (numbers: readonly number[]) => computeOf(rule)(numbers, context);
-  const here = rule.slopesFrom && compute(centre);
-  const local = centre.map(
-    (_, i) =>
-      (here &&
-        rule.inputs[i]!.startsWith('conditions.') &&
-        slopesAhead(compute, centre, i, scales[inputs[i]!]!, here)) ||
-      localSlopes(compute, centre, i, scales[inputs[i]!]!),
-  );
+  const widths = inputs.map((node) => scales[node]!);
+  const near = centre.map((x, i) => Math.round((x * fineness) / widths[i]!) * (widths[i]! / fineness) + 0);
+  const known = rule.slopes && (rule.slopes(near, widths, context) ?? rule.slopes(centre, widths, context));
+  const local = known ?? centre.map((_, i) => localSlopes(compute, centre, i, widths[i]!));
   if (!local.every((slopes) => slopes !== undefined)) return false;
   step.local = local;
-  step.centre = Float64Array.from(centre);
+  step.centre = Float64Array.from(known ? near : centre);
   return true;
-}
-
-/** One-sided slopes over half a scale, for what a costly step depends on weakly: half the price. */
-function slopesAhead(
-  compute: Compute,
-  centre: readonly number[],
-  i: number,
-  scale: number,
-  here: readonly number[],
-): readonly number[] | undefined {
-  const ahead = compute(centre.map((x, k) => (k === i ? x + scale / 2 : x)));
-  return ahead?.map((value, o) => (2 * (value - here[o]!)) / scale);
 }
 
 /** The cheaper function throughout: it differs by far less than the step's own inexactness, and values fit their slopes. */
 function computeOf(rule: Rule): Rule['compute'] {
-  return rule.slopesFrom ?? rule.compute;
+  return rule.roughly ?? rule.compute;
 }
 
 function errorOf(rule: Rule): Parameter {

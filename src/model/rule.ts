@@ -62,8 +62,17 @@ export interface Rule {
   readonly direction?: 'inverse';
   /** Only taken in a fit where one of these has been entered: without them it would but carry windows on. */
   readonly requires?: readonly ModelId[];
-  /** A cheaper function with practically the same slopes as `compute`, only ever used for differences. */
-  readonly slopesFrom?: Rule['compute'];
+  /** Of a costly step: a cheaper function that differs from `compute` by far less than the step is inexact; what a fit takes. */
+  readonly roughly?: Rule['compute'];
+  /**
+   * Of a costly step: its slopes, input by input, by differences over half a width to each side; undefined outside the range
+   * where it holds.
+   */
+  readonly slopes?: (
+    inputs: readonly number[],
+    widths: readonly number[],
+    context: Context,
+  ) => readonly (readonly number[])[] | undefined;
 }
 
 /** For steps that hold by definition. */

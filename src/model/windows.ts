@@ -137,7 +137,7 @@ function shotOf(at: Reconciliation, context: Context): Shot | undefined {
     const launch = struck && impact.compute(struck, context);
     if (!launch) return undefined;
     const launched = inputsOf(flight, new Map(impact.outputs.map((id, o) => [id, launch[o]!])));
-    const outcome = launched && (flight.slopesFrom ?? flight.compute)(launched, context);
+    const outcome = launched && (flight.roughly ?? flight.compute)(launched, context);
     if (!outcome) return undefined;
     const start = launch[impact.outputs.indexOf('flight.start')]!;
     const [carry, curve] = [outcome[0]!, outcome[1]!];

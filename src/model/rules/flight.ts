@@ -1,22 +1,20 @@
 // The steps from the ball's launch to where it flies, lands and comes to rest; knows nothing of the club.
 import { airAt } from '../../physics/air.ts';
-import { coefficientSets, scaledSet, type CoefficientSet } from '../../physics/coefficients.ts';
+import { coefficientSets } from '../../physics/coefficients.ts';
 import { curveFrom, finishFrom, startFrom } from '../../physics/flight-geometry.ts';
-import { fly } from '../../physics/flight.ts';
-import { grounds, run } from '../../physics/run.ts';
-import { openGround, type Wind } from '../../physics/wind.ts';
+import {
+  coarseTolerance,
+  fineTolerance,
+  flightInputs,
+  flightOutputs,
+  flightSlopes,
+  flownBySets,
+  meanFlight,
+} from '../flights.ts';
 import { exact, type Context, type Rule } from '../rule.ts';
 import type { Assumption, Calibration } from '../value.ts';
 
 const degree = Math.PI / 180;
-const outputNames = [
-  'flight.carry',
-  'flight.curve',
-  'flight.apex',
-  'flight.descent',
-  'flight.time',
-  'flight.run',
-] as const;
 const seenFromAbove = 'Geometry of the flight seen from above';
 
 export const flightRules: readonly Rule[] = [
@@ -66,22 +64,11 @@ export const flightRules: readonly Rule[] = [
     formula:
       'm · dv/dt = drag(Re, S) + lift(Re, S) − m · g, mean over three published sets of coefficients, multiplied where calibrated',
     source: coefficientSets.map((set) => set.source).join('; '),
-    inputs: [
-      'flight.ball_speed',
-      'flight.launch_angle',
-      'flight.start',
-      'flight.spin',
-      'flight.spin_tilt',
-      'conditions.temperature',
-      'conditions.pressure',
-      'conditions.humidity',
-      'conditions.wind',
-      'conditions.ground_give',
-    ],
-    // `flight.run` has no place in a record: how much farther than its carry the ball goes.
-    outputs: outputNames,
+    inputs: flightInputs,
+    outputs: flightOutputs,
     compute: (inputs, context) => meanFlight(inputs, context, fineTolerance),
-    slopesFrom: (inputs, context) => meanFlight(inputs, context, coarseTolerance),
+    roughly: (inputs, context) => meanFlight(inputs, context, coarseTolerance),
+    slopes: flightSlopes,
     discrepancy: {
       of: flightDiscrepancy,
       reason:
@@ -103,66 +90,6 @@ export const flightRules: readonly Rule[] = [
   },
 ];
 
-/** Where the wind comes from while nobody knows: halfway between ahead and the side, so that carry and curve both feel it. */
-const unknownBearing = Math.PI / 4;
-
-/** The registry's wind is that at the height of a person. */
-const atHeightOfPerson = { reference: 2, roughness: openGround.roughness };
-
-const fineTolerance = 1e-6;
-
-/**
- * Relative error of one step where only differences are wanted: more than twice as fast, and what an input contributes
- * changes by at most 2 % of the step's own inexactness (driver, iron and wedge). One set alone would not do: the sets'
- * slopes of a driver's carry in the launch angle differ by more than twice.
- */
-const coarseTolerance = 1e-4;
-
-function meanFlight(
-  inputs: readonly number[],
-  context: Context,
-  tolerance: number,
-): readonly number[] | undefined {
-  return meanOf(setsOf(context.calibration).map((set) => flown(inputs, context, set, tolerance)));
-}
-
-function setsOf(calibration: Calibration | undefined): readonly CoefficientSet[] {
-  if (calibration === undefined) return coefficientSets;
-  return scaledSets(calibration.drag.value, calibration.lift?.value ?? 1);
-}
-
-function scaledSets(drag: number, lift: number): readonly CoefficientSet[] {
-  return coefficientSets.map((set) => scaledSet(set, { drag, lift }));
-}
-
-function flown(
-  inputs: readonly number[],
-  context: Context,
-  set: CoefficientSet,
-  tolerance: number,
-): readonly number[] | undefined {
-  const [ballSpeed, launchAngle, start, spin, spinTilt, temperature, pressure, humidity, wind, give] = inputs;
-  const air = airAt({ temperature: temperature!, pressure: pressure!, humidity: humidity! });
-  if (!air) return undefined;
-  const launch = {
-    ballSpeed: ballSpeed!,
-    launchAngle: launchAngle!,
-    start: start!,
-    spin: spin!,
-    spinTilt: spinTilt!,
-  };
-  const flight = fly(launch, { air, ...windOf(wind!, context) }, set, { tolerance });
-  const rest = flight && run(flight, { ...grounds.medium, give: give! });
-  if (!flight || !rest) return undefined;
-  return [flight.carry, flight.curve, flight.apex, flight.descent, flight.time, rest.total - flight.carry];
-}
-
-function windOf(speed: number, context: Context): { readonly wind?: Wind } {
-  if (speed === 0) return {};
-  const from = context.windBearing ?? unknownBearing;
-  return { wind: { speed, from, heightProfile: atHeightOfPerson } };
-}
-
 function flightDiscrepancy(
   inputs: readonly number[],
   outputs: readonly number[],
@@ -183,7 +110,7 @@ function spreadOfSets(
   outputs: readonly number[],
   context: Context,
 ): readonly number[] {
-  const sets = setsOf(context.calibration).map((set) => flown(inputs, context, set, coarseTolerance));
+  const sets = flownBySets(inputs, context, coarseTolerance);
   return outputs.map((mean, o) => {
     const squares = sets.map((outcome) => ((outcome?.[o] ?? mean) - mean) ** 2);
     return Math.sqrt(squares.reduce((a, b) => a + b, 0) / (sets.length - 1));
@@ -197,15 +124,15 @@ function spreadOfFactors(
   { drag, lift, correlation }: Calibration,
 ): readonly number[] {
   const at = (d: number, l: number): readonly number[] | undefined =>
-    meanOf(scaledSets(d, l).map((set) => flown(inputs, context, set, coarseTolerance)));
+    meanFlight(inputs, context, coarseTolerance, { drag: d, lift: l });
   const [d, l] = [drag.value, lift?.value ?? 1];
   const half = (u: number, move: (by: number) => readonly number[] | undefined): readonly number[] => {
     const [above, below] = u > 0 ? [move(u), move(-u)] : [];
-    return outputNames.map((_, o) => ((above?.[o] ?? 0) - (below?.[o] ?? 0)) / 2);
+    return flightOutputs.map((_, o) => ((above?.[o] ?? 0) - (below?.[o] ?? 0)) / 2);
   };
   const byDrag = half(Math.min(drag.u, d / 2), (by) => at(d + by, l));
   const byLift = half(Math.min(lift?.u ?? 0, l / 2), (by) => at(d, l + by));
-  return outputNames.map((_, o) => {
+  return flightOutputs.map((_, o) => {
     const [a, b] = [byDrag[o]!, byLift[o]!];
     return Math.sqrt(Math.max(0, a * a + b * b + 2 * correlation * a * b));
   });
@@ -231,13 +158,6 @@ function restsOnCalibration(speed: number, calibration: Calibration): Assumption
     words: `${factors} as calibrated on ${basis}${beyond}`,
     source: 'the workspace file',
   };
-}
-
-function meanOf(rows: readonly (readonly number[] | undefined)[]): readonly number[] | undefined {
-  const [first] = rows;
-  if (!first) return undefined;
-  if (!rows.every((row) => row !== undefined)) return undefined;
-  return first.map((_, o) => rows.reduce((sum, row) => sum + (row?.[o] ?? 0), 0) / rows.length);
 }
 
 function single(number: number | undefined): readonly number[] | undefined {

@@ -1,8 +1,9 @@
 // The check that holds ball speed and speed ratio against the club speed and against what the Rules let a face give.
 import { ruleBall } from '../physics/ball.ts';
 import { findQuantity } from '../registry/registry.ts';
-import { disagreements, relatedEntries, threshold } from './agreement.ts';
+import { relatedEntries, threshold } from './agreement.ts';
 import type { Check, RawFinding } from './check.ts';
+import { conflictFindings } from './conflict-check.ts';
 import { explain } from './explain.ts';
 import type { Subject } from './subject.ts';
 
@@ -27,19 +28,13 @@ flight: { ball_speed: 58 m/s by radar }`,
       'central impact: ball speed / club speed ≤ (1 + e)/(1 + m/M), with e ≤ 0.822 + 0.008 (R&A / USGA Equipment Rules, part 2); below that the impact model.',
   }),
   kinds: ['swing'],
-  find: (subject) =>
-    [ballSpeedId, ratioId].flatMap((id) => {
-      const aboveCeiling = id === ratioId ? ratioAboveCeiling(subject) : ballSpeedAboveCeiling(subject);
-      if (aboveCeiling.length > 0) return aboveCeiling;
-      // Of the two speeds and their ratio only one can be told to be off, and the ratio says it.
-      const isSaidOfRatio = id === ballSpeedId && hasAll(subject, [ballSpeedId, clubSpeedId, ratioId]);
-      return isSaidOfRatio ? [] : disagreements(subject, id, [clubSpeedId]);
-    }),
+  find: (subject) => {
+    const ids = [ballSpeedId, ratioId];
+    const isSaid = subject.agreement?.conflicts.some(({ id }) => ids.includes(id) || id === clubSpeedId);
+    const most = isSaid === true ? [] : [...ratioAboveCeiling(subject), ...ballSpeedAboveCeiling(subject)];
+    return [...conflictFindings(subject, 'ball-speed-against-club-speed'), ...most];
+  },
 };
-
-function hasAll({ derivation }: Subject, ids: readonly string[]): boolean {
-  return ids.every((id) => derivation?.values.get(id)?.kind === 'entered');
-}
 
 /** The coefficient of restitution that the Rules allow, with their tolerance: R&A / USGA Equipment Rules, part 2. */
 const mostRestitution = 0.822 + 0.008;

@@ -1,9 +1,8 @@
 // The check that holds face-to-path against the face direction and the club path.
-import { disagreements } from './agreement.ts';
-import type { Check } from './check.ts';
+import { conflictCheck } from './conflict-check.ts';
 import { explain } from './explain.ts';
 
-export const faceToPathAgainstFace: Check = {
+export const faceToPathAgainstFace = conflictCheck({
   code: 'face-to-path-against-face',
   severity: 'warning',
   title: 'Face to path does not fit face and path',
@@ -21,6 +20,4 @@ export const faceToPathAgainstFace: Check = {
   face_to_path: 4 deg left by radar`,
     source: 'by definition: face to path = face − path, positive to the right.',
   }),
-  kinds: ['swing'],
-  find: (subject) => disagreements(subject, 'delivery.face_to_path', ['delivery.face', 'delivery.path']),
-};
+});

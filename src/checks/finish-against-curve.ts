@@ -1,9 +1,8 @@
 // The check that holds where the ball finished against its start, curve and carry.
-import { disagreements } from './agreement.ts';
-import type { Check } from './check.ts';
+import { conflictCheck } from './conflict-check.ts';
 import { explain } from './explain.ts';
 
-export const finishAgainstCurve: Check = {
+export const finishAgainstCurve = conflictCheck({
   code: 'finish-against-curve',
   severity: 'warning',
   title: 'Finish does not fit start and curve',
@@ -22,6 +21,4 @@ export const finishAgainstCurve: Check = {
   finish: 17 yd right`,
     source: 'geometry: finish = carry · sin(start) + curve · cos(start), positive to the right.',
   }),
-  kinds: ['swing'],
-  find: (subject) => disagreements(subject, 'flight.finish', ['flight.curve', 'flight.start']),
-};
+});

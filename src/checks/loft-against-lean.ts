@@ -1,14 +1,13 @@
 // The check that holds the delivered loft against the club's loft and the lean of the shaft.
-import { disagreements } from './agreement.ts';
-import type { Check } from './check.ts';
+import { conflictCheck } from './conflict-check.ts';
 import { explain } from './explain.ts';
 
 const student = `student: 1
 hand: right
 bag:
-  seven: { kind: iron, loft: 33 deg }`;
+  seven: { kind: iron, loft: 33 deg, lie: 62 deg }`;
 
-export const loftAgainstLean: Check = {
+export const loftAgainstLean = conflictCheck({
   code: 'loft-against-lean',
   severity: 'warning',
   title: 'Delivered loft does not fit the shaft lean',
@@ -21,7 +20,7 @@ export const loftAgainstLean: Check = {
 student: mira.student.yaml
 club: seven
 checkpoints: { impact: { shaft_lean: 10 deg forward by video } }
-delivery: { delivered_loft: 52 deg by camera }`,
+delivery: { delivered_loft: 52 deg by camera, face: 0 deg by radar, arc: { direction: 0 deg by camera } }`,
       'mira.student.yaml': student,
     },
     accepts: {
@@ -29,13 +28,10 @@ delivery: { delivered_loft: 52 deg by camera }`,
 student: mira.student.yaml
 club: seven
 checkpoints: { impact: { shaft_lean: 10 deg forward by video } }
-delivery: { delivered_loft: 25 deg by camera }`,
+delivery: { delivered_loft: 25 deg by camera, face: 0 deg by radar, arc: { direction: 0 deg by camera } }`,
       'mira.student.yaml': student,
     },
     source:
       'delivered loft ≈ club loft − shaft lean, with what the bend of the shaft and the opened face add as uncertainty.',
   }),
-  kinds: ['swing'],
-  find: (subject) =>
-    disagreements(subject, 'delivery.delivered_loft', ['checkpoints.impact.shaft_lean', 'club.loft']),
-};
+});

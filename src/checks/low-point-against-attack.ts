@@ -1,9 +1,8 @@
 // The check that holds the low point against the attack angle and the arc.
-import { disagreements } from './agreement.ts';
-import type { Check } from './check.ts';
+import { conflictCheck } from './conflict-check.ts';
 import { explain } from './explain.ts';
 
-export const lowPointAgainstAttack: Check = {
+export const lowPointAgainstAttack = conflictCheck({
   code: 'low-point-against-attack',
   severity: 'warning',
   title: 'Low point does not fit the attack angle',
@@ -22,9 +21,4 @@ export const lowPointAgainstAttack: Check = {
     source:
       'a circle of radius R in a plane of inclination i: sin(attack) = sin θ · sin i, low point ahead = −R sin θ, depth = R (1 − cos θ) sin i.',
   }),
-  kinds: ['swing'],
-  find: (subject) => [
-    ...disagreements(subject, 'delivery.low_point.ahead', ['delivery.attack']),
-    ...disagreements(subject, 'delivery.low_point.depth', ['delivery.attack']),
-  ],
-};
+});

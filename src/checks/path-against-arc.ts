@@ -1,10 +1,8 @@
 // The check that holds the club path against the direction of the arc and the attack angle.
-import { disagreements } from './agreement.ts';
-import type { Check } from './check.ts';
+import { conflictCheck } from './conflict-check.ts';
 import { explain } from './explain.ts';
-import { knowsHand } from './handed.ts';
 
-export const pathAgainstArc: Check = {
+export const pathAgainstArc = conflictCheck({
   code: 'path-against-arc',
   severity: 'warning',
   title: 'Club path does not fit the arc',
@@ -35,9 +33,4 @@ hand: right`,
     source:
       'the same circle: path = direction of the arc ∓ atan(tan θ · cos i), − for a right-handed player.',
   }),
-  kinds: ['swing'],
-  find: (subject) =>
-    knowsHand(subject)
-      ? disagreements(subject, 'delivery.path', ['delivery.arc.direction', 'delivery.attack'])
-      : [],
-};
+});

@@ -4,6 +4,7 @@ import type { Entry, Reading } from '../record/document.ts';
 import { standardUncertainty } from '../registry/registry.ts';
 import { apart, threshold } from './agreement.ts';
 import type { Check, RawFinding } from './check.ts';
+import { conflictFindings } from './conflict-check.ts';
 import { entriesOf } from './entries.ts';
 import { explain } from './explain.ts';
 import type { Subject } from './subject.ts';
@@ -23,11 +24,20 @@ export const rivalReadings: Check = {
     source: 'JCGM 100:2008, eq. 10, for the difference of two readings; the threshold is a judgement.',
   }),
   kinds: ['swing', 'student'],
-  find: (subject) =>
-    entriesOf(subject.document).flatMap((entry) =>
-      entry.readings.length < 2 ? [] : worstPair(entry, subject),
-    ),
+  find: (subject) => [
+    ...conflictFindings(subject, 'rival-readings'),
+    ...entriesOf(subject.document)
+      .filter((entry) => entry.readings.length > 1 && !isJudged(entry, subject))
+      .flatMap((entry) => worstPair(entry, subject)),
+  ],
 };
+
+/** Of a student's file and of single shots no agreement is sought: there readings are only held against each other. */
+function isJudged(entry: Entry, { document, agreement }: Subject): boolean {
+  return (
+    document.kind === 'swing' && document.entries.get(entry.id) === entry && agreement?.status === 'solved'
+  );
+}
 
 interface Weighed {
   readonly reading: Reading;

@@ -1,12 +1,14 @@
 // All checks, in the order in which they run and are listed; the checks about silences and about the others' findings come last. Holds no check itself.
 import { ballSpeedAgainstClubSpeed } from './ball-speed-against-club-speed.ts';
 import { bareDirection } from './bare-direction.ts';
+import { agreementNotJudged } from './agreement-not-judged.ts';
 import { bareNumber } from './bare-number.ts';
 import type { Check } from './check.ts';
 import { circularReference } from './circular-reference.ts';
 import { directionWithSign } from './direction-with-sign.ts';
 import { divotBehindLowPoint } from './divot-behind-low-point.ts';
 import { duplicateKey } from './duplicate-key.ts';
+import { entryDoesNotFit } from './entry-does-not-fit.ts';
 import { faceToPathAgainstFace } from './face-to-path-against-face.ts';
 import { fileTooLarge } from './file-too-large.ts';
 import { finishAgainstCurve } from './finish-against-curve.ts';
@@ -98,6 +100,8 @@ export const checks: readonly Check[] = [
   loftAgainstLean,
   ballSpeedAgainstClubSpeed,
   finishAgainstCurve,
+  entryDoesNotFit,
+  agreementNotJudged,
   shapeAgainstCurve,
   flightAgainstShots,
   silenceWithoutReason,

@@ -38,14 +38,14 @@ delivery:
     );
     assert.equal(
       messageOf(analysis, 'face-to-path-against-face'),
-      'Face to path 4.0 deg right does not fit: face direction and club path put it at 4.0 deg left ± 0.7 deg.',
+      'Face to path 4.0 deg right does not fit: face direction and club path together say 4.0 deg left ± 0.7 deg, or one of club path and face direction is off: they cannot all be true.',
     );
     const { related } = analysis.findings.find(({ code }) => code === 'face-to-path-against-face')!;
     assert.deepEqual(
       related.map(({ uri, range }) => [uri, range.start]),
       [
-        [uriOf('lesson.swing.yaml'), { line: 2, character: 8 }],
         [uriOf('lesson.swing.yaml'), { line: 3, character: 8 }],
+        [uriOf('lesson.swing.yaml'), { line: 2, character: 8 }],
       ],
     );
   });

@@ -44,7 +44,10 @@ delivery:
       'low-point-against-attack',
     );
     // 16.10 cm: the figure for this circle that test/published/ holds.
-    assert.match(message, /^Low point 2\.0 cm ahead does not fit: .* put it at 16\.1 cm ahead ± 0\.\d+ cm/);
+    assert.match(
+      message,
+      /^Low point 2\.0 cm ahead does not fit: .* together say 16\.1 cm ahead ± 0\.\d+ cm/,
+    );
   });
 
   it('marks a depth that the circle does not have', () => {

@@ -9,7 +9,12 @@ const folder = join(import.meta.dirname, '../../src/checks');
 const block = /```yaml (\S+)\n([^]*?)\n```/g;
 
 /** These cannot be shown in a few lines of text, so that their explanation has only the example that does not raise them. */
-const beyondAnExample = new Set(['file-too-large', 'unreadable-reference', 'too-many-findings']);
+const beyondAnExample = new Set([
+  'file-too-large',
+  'unreadable-reference',
+  'too-many-findings',
+  'agreement-not-judged',
+]);
 
 function examplesOf(explanation: string, heading: string): Files {
   const [, after = ''] = explanation.split(`${heading}\n`);
@@ -20,7 +25,9 @@ function examplesOf(explanation: string, heading: string): Files {
 describe('the table of checks', () => {
   it('lists every file that holds a check, and nothing else', () => {
     const files = readdirSync(folder).filter((file) =>
-      /^export const \w+(: Check)? = (fromProblems\()?\{/m.test(readFileSync(join(folder, file), 'utf8')),
+      /^export const \w+(: Check)? = ((fromProblems|conflictCheck)\()?\{/m.test(
+        readFileSync(join(folder, file), 'utf8'),
+      ),
     );
     assert.deepEqual(files.sort(), codes.map((code) => `${code}.ts`).sort());
   });

@@ -56,11 +56,11 @@ describe('the server', () => {
 
   it('answers hints, each family with a switch of its own', async () => {
     const all = await labels();
-    assert.ok(all.includes('deg'), all.join());
-    assert.ok(all.includes('face-to-path 4.0 deg left ± 1.4'), all.join());
+    assert.ok(all.includes('deg up'), all.join());
+    assert.ok(all.includes('face-to-path 4.0 deg left ± 1.4 deg (closed)'), all.join());
     await session.configure({ units: false, faceToPath: true });
     const some = await labels();
-    assert.ok(!some.includes('deg') && some.some((label) => label.startsWith('face-to-path')), some.join());
+    assert.ok(!some.includes('deg up') && some.some((label) => label.startsWith('face-to-path')), some.join());
     await session.configure({ units: false, faceToPath: false, lowPoint: false, flight: false });
     assert.deepEqual(await labels(), []);
     await session.hintsRefreshed(2);

@@ -99,7 +99,7 @@ describe('the extension', () => {
       typeof label === 'string' ? label : label.map(({ value }) => value).join(''),
     );
     assert.ok(labels.includes('m'), labels.join());
-    assert.ok(labels.includes('face-to-path 4.0 deg left ± 1.4'), labels.join());
+    assert.ok(labels.includes('face-to-path 4.0 deg left ± 1.4 deg (open)'), labels.join());
   });
 
   it('takes a family of hints away with its switch', async () => {

@@ -174,7 +174,7 @@ describe('swingwright check', () => {
     const record = cleanRecord.replace('ansa.student', 'pipe.student');
     withFolder({ 'clean.swing.yaml': record }, (folder) => {
       for (const name of ['pipe.swing.yaml', 'pipe.student.yaml'])
-        assert.equal(spawnSync('mkfifo', [join(folder, name)]).status, 0);
+        assert.equal(spawnSync('bash', ['-c', 'mkfifo "$0"', join(folder, name)]).status, 0);
       const { code, err } = swingwright(['check', 'pipe.swing.yaml'], folder);
       assert.equal(code, 2);
       assert.match(err, /cannot check `pipe\.swing\.yaml`: it is not a regular file\./);

@@ -1,35 +1,22 @@
 // The `derive` command: every quantity of one record, entered or computed, as a table or as JSON.
 import pc from 'picocolors';
-import { createCache } from '../analysis/cache.ts';
-import type { Analysis, FileState } from '../analysis/result.ts';
-import { settle } from '../analysis/settle.ts';
+import type { Analysis } from '../analysis/result.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
 import type { Missing, Value } from '../model/value.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { findQuantity } from '../registry/registry.ts';
-import { printable, textReport } from './formats/text.ts';
+import { agreementJson, agreementRows } from './agreement.ts';
+import { textReport } from './formats/text.ts';
+import { analyseRecord } from './record.ts';
 import { shotRows, shotsJson, tidy } from './shots.ts';
-import { loadFile, toPath, toUri } from './files.ts';
+import { toPath } from './files.ts';
 import { findingJson } from './report.ts';
 import { showValue } from '../measure/show.ts';
 
 /** Prints what follows from the record at `path`; 2 where it cannot be read or is no record, 1 where a finding is an error. */
 export async function derive(path: string, format: 'text' | 'json', signal: AbortSignal): Promise<number> {
-  const uri = toUri(path);
-  const own = await loadFile(uri);
-  if (own.kind !== 'text') {
-    const reason = own.kind === 'missing' ? 'there is no such file' : own.reason;
-    process.stderr.write(`swingwright: cannot read \`${printable(path)}\`: ${printable(reason)}.\n`);
-    return 2;
-  }
-  const files = new Map<string, FileState>([[uri, own]]);
-  const analysis = await settle(uri, files, loadFile, signal, createCache());
-  if (analysis.derivation === undefined) {
-    process.stderr.write(
-      `swingwright: \`${printable(path)}\` is not a swing record; expected a file that ends in \`.swing.yaml\`.\n`,
-    );
-    return 2;
-  }
+  const analysis = await analyseRecord(path, signal);
+  if (analysis === undefined) return 2;
   process.stdout.write(format === 'json' ? derivationJson(analysis) : derivationText(analysis));
   return analysis.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
 }
@@ -51,10 +38,12 @@ function derivationJson(analysis: Analysis): string {
   );
   const findings = analysis.findings.map((finding) => findingJson(file, finding));
   const shots = shotsJson(analysis.subject.shots);
-  return `${JSON.stringify({ format: 1, file, quantities, ...(shots && { shots }), findings }, null, 2)}\n`;
+  const agreement = agreementJson(analysis);
+  const json = { format: 1, file, quantities, agreement, ...(shots && { shots }), findings };
+  return `${JSON.stringify(json, null, 2)}\n`;
 }
 
-/** What was computed, then what was entered with what the others make of it, then what is missing, then the findings. */
+/** What was computed and expected, what was entered with what the others make of it, how it agrees, what is missing, the findings. */
 function derivationText(analysis: Analysis): string {
   const { expected, missing } = analysis.derivation!;
   const values = valuesOf(analysis).map(({ quantity, value }) => ({
@@ -67,11 +56,16 @@ function derivationText(analysis: Analysis): string {
   const row = (id: string, shown: string, words: string): string =>
     `  ${id.padEnd(wide)}  ${shown.padEnd(shownWide)}  ${pc.dim(words)}`.trimEnd();
   const derived = values.filter(({ value }) => value.kind === 'derived');
+  const likely = values.filter(({ value }) => value.kind === 'expected');
   const entered = values.filter(({ value }) => value.kind === 'entered');
   const blocks = [
     block(
       'Computed',
       derived.map(({ quantity, value, shown }) => row(quantity.id, shown, originWords(value))),
+    ),
+    block(
+      'Expected from all entries together',
+      likely.map(({ quantity, value, shown }) => row(quantity.id, shown, originWords(value))),
     ),
     block(
       'Entered',
@@ -84,6 +78,7 @@ function derivationText(analysis: Analysis): string {
         );
       }),
     ),
+    block('Agreement', agreementRows(analysis)),
     block('Not computed', missingRows(missing.values())),
     block('Shots', shotRows(analysis.subject.shots)),
   ];
@@ -102,7 +97,11 @@ function missingRows(missing: Iterable<Missing>): string[] {
     const key = needs.join(' and ');
     byNeeds.set(key, [...(byNeeds.get(key) ?? []), id]);
   }
-  return [...byNeeds].map(([needs, ids]) => `  ${needs} would give ${pc.dim(ids.join(', '))}`);
+  return [...byNeeds].map(([needs, ids]) =>
+    needs === ''
+      ? `  no number comes out of what is entered for ${pc.dim(ids.join(', '))}`
+      : `  ${needs} would give ${pc.dim(ids.join(', '))}`,
+  );
 }
 
 const mostNamed = 3;

@@ -73,7 +73,7 @@ function unitHints(document: SwingwrightDocument, table: LineTable): InlayHint[]
 function faceToPathHints(analysis: Analysis, table: LineTable): InlayHint[] {
   const value = analysis.derivation?.values.get('delivery.face_to_path');
   const anchor = entryAt(analysis.document, ['delivery.face', 'delivery.path']);
-  if (value?.kind !== 'derived' || anchor === undefined) return [];
+  if (value === undefined || value.kind === 'entered' || anchor === undefined) return [];
   return behind(anchor, table, `face-to-path ${short(value)}${faceWord(value, analysis)}`, [value]);
 }
 

@@ -61,12 +61,14 @@ function linesOn(
     document.kind === 'workspace' && path[0] === 'severities' ? findCheck(path[1] ?? '') : undefined;
   const derived = [...(derivation?.values.values() ?? [])].flatMap((value) => {
     const quantity = findQuantity(value.id);
-    if (value.kind !== 'derived' || quantity === undefined || !value.id.startsWith(`${prefix}.`)) return [];
-    return [`${quantity.title}: ${showValue(quantity, value.value, value.u)}`];
+    if (value.kind === 'entered' || quantity === undefined || !value.id.startsWith(`${prefix}.`)) return [];
+    const shown = showValue(quantity, value.value, value.u);
+    return [`${quantity.title}: ${shown}${value.kind === 'expected' ? ' (expected)' : ''}`];
   });
   const missing = [...(derivation?.missing.values() ?? [])].flatMap(({ id, needs }) => {
     const quantity = findQuantity(id);
-    if (quantity === undefined || needs.length === 0 || !id.startsWith(`${prefix}.`)) return [];
+    if (quantity === undefined || !id.startsWith(`${prefix}.`)) return [];
+    if (needs.length === 0) return [`${quantity.title}: no number comes out of what is entered`];
     return [`${quantity.title}: would take ${list(needs.map(nameOf), 4)}`];
   });
   // A checkpoint's words begin with its title.

@@ -87,6 +87,6 @@ function today(quantity: Quantity, { derivation }: Analysis): string[] {
   const value = derivation?.values.get(quantity.id);
   if (value === undefined) return [];
   return [
-    `In this record: ${showValue(quantity, value.value, value.u)}${value.kind === 'derived' ? ', computed' : ''}.`,
+    `In this record: ${showValue(quantity, value.value, value.u)}${value.kind === 'entered' ? '' : `, ${value.kind === 'derived' ? 'computed' : 'expected'}`}.`,
   ];
 }

@@ -109,12 +109,17 @@ function valueFrom(at: Reconciliation, all: readonly Share[], bare: Bare, hand: 
     shares.set(key, share + (shares.get(key) ?? 0));
     if (share < leastNamed) continue;
     if (source.kind === 'entry') from.add(source.id);
-    if (source.kind === 'assumption' || source.kind === 'window')
+    if (source.kind === 'assumption' || (source.kind === 'window' && !isEntered(at, source.id)))
       assumed.push(assumptionOf(at, source, hand));
     const foundation = source.kind === 'step' ? foundationOf(at, source.rule) : undefined;
     if (foundation) assumed.push(foundation);
   }
   return { ...bare, kind: 'expected', from: [...from].sort(), assumed, shares };
+}
+
+/** The window of an entered cause only keeps the fit in the region of sense: to speak of it would confuse. */
+function isEntered({ readings }: Reconciliation, id: string): boolean {
+  return readings.some((reading) => reading.id === id && reading.use === 'measured');
 }
 
 /** What else a step rests on at this solution. */

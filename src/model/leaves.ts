@@ -17,8 +17,6 @@ export const leaves = [
   'delivery.arc.direction',
   'delivery.arc.inclination',
   'delivery.arc.radius',
-  'flight.ball_speed',
-  'flight.launch_angle',
   'flight.start',
   'flight.carry',
   'flight.curve',

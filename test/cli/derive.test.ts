@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict';
+import type { AgreementJson } from '../../src/cli/agreement.ts';
 import type { ShotsJson } from '../../src/cli/shots.ts';
 import { cleanRecord, student, swingwright, withFolder } from './program.ts';
 
@@ -98,6 +99,88 @@ describe('swingwright derive, of a record with shots', () => {
       assert.match(out, /^Shots\n {2}flight\.carry +167\.8 m ± 2\.4 m +mean and spread of 5$/m);
       assert.match(out, /^ {2}far from the others and left out: 5$/m);
       assert.doesNotMatch(swingwright(['derive', 'b.swing.yaml'], folder).out, /Shots/);
+    });
+  });
+});
+
+describe('swingwright derive, of how a record agrees', () => {
+  const record = (faceToPath: string, more = '') =>
+    `swing: 1\ndelivery:\n  face: 1 deg right ± 0.5 deg\n  path: 5 deg right ± 0.5 deg\n  face_to_path: ${faceToPath} ± 0.5 deg\n${more}`;
+  interface Json {
+    readonly quantities: Readonly<
+      Record<string, { readonly kind: string; readonly from: readonly string[] }>
+    >;
+    readonly agreement: AgreementJson;
+  }
+  const jsonOf = (files: Record<string, string>): Json =>
+    withFolder(
+      files,
+      (folder) => JSON.parse(swingwright(['derive', 'a.swing.yaml', '--format', 'json'], folder).out) as Json,
+    );
+
+  it('gives each entry with what the others imply, in shown units', () => {
+    const { agreement } = jsonOf({ 'a.swing.yaml': record('4 deg left') });
+    assert.deepEqual(Object.keys(agreement), ['status', 'chi2', 'dof', 'p', 'threshold', 'entries']);
+    const entry = agreement.entries.find(({ id }) => id === 'delivery.face_to_path')!;
+    assert.deepEqual([entry.value, entry.unit, entry.verdict], [-4, 'deg', 'fits']);
+    assert.ok(Math.abs(entry.implied! + 4) < 0.1 && Math.abs(entry.u_implied! - Math.SQRT1_2) < 0.02);
+    assert.ok(agreement.p > 0.9 && Math.abs(entry.w!) < 0.2);
+  });
+
+  it('says in text whether the entries agree, and which do not', () => {
+    withFolder({ 'a.swing.yaml': record('4 deg left'), 'b.swing.yaml': record('4 deg right') }, (folder) => {
+      assert.match(
+        swingwright(['derive', 'a.swing.yaml'], folder).out,
+        /^Agreement\n {2}3 entries, 3 checked; they agree \(p 0\.\d\d\)$/m,
+      );
+      assert.match(
+        swingwright(['derive', 'b.swing.yaml'], folder).out,
+        /^ {2}3 entries, 3 checked; they do not agree \(p below 0\.001\)\n {2}delivery\.\w+ .* does not fit; the others say /m,
+      );
+    });
+  });
+
+  it('calls expected what only all entries together give', () => {
+    const lesson = `swing: 1
+student: b.student.yaml
+club: seven
+checkpoints: { impact: { lead_shoulder: 8 cm ahead ± 1 cm, shaft_lean: 8 deg forward ± 1 deg } }
+delivery: { club_speed: 36 m/s, release_ratio: 2.2 ± 0.1, arc: { inclination: 60 deg ± 1 deg } }
+`;
+    const bag =
+      'student: 1\nhand: right\nstature: 175 cm\nbag:\n  seven: { kind: iron, loft: 33 deg, lie: 62 deg, length: 37 in }\n';
+    const files = { 'a.swing.yaml': lesson, 'b.student.yaml': bag };
+    const attack = jsonOf(files).quantities['delivery.attack']!;
+    assert.equal(attack.kind, 'expected');
+    assert.ok(attack.from.includes('checkpoints.impact.lead_shoulder'));
+    withFolder(files, (folder) => {
+      const { out } = swingwright(['derive', 'a.swing.yaml'], folder);
+      assert.match(out, /^Expected from all entries together\n[^]*^ {2}delivery\.attack +\d\.\d deg down/m);
+    });
+  });
+
+  it('asks for what a coach can measure, and never in a circle', () => {
+    const delivery =
+      'swing: 1\nstudent: b.student.yaml\nclub: h\ncheckpoints: { impact: { shaft_lean: 2 deg forward } }\n';
+    const lesson = `${delivery}delivery: { club_speed: 34 m/s, attack: 1 deg down, path: 3 deg right }\n`;
+    const bag = 'student: 1\nhand: right\nbag:\n  h: { kind: hybrid, loft: 22 deg, lie: 59 deg }\n';
+    withFolder({ 'a.swing.yaml': lesson, 'b.student.yaml': bag }, (folder) => {
+      const { out } = swingwright(['derive', 'a.swing.yaml'], folder);
+      assert.match(out, /^ {2}delivery\.face would give .*flight\.carry/m);
+      assert.doesNotMatch(out, /(speed_ratio|face_to_path|ball_speed).* would give/);
+    });
+  });
+
+  it('says that no number comes out where all is there but the model has no answer', () => {
+    const lesson = `swing: 1
+student: b.student.yaml
+club: h
+delivery: { club_speed: 0 m/s, attack: 1 deg down, path: 3 deg right, face: 0 deg, delivered_loft: 20 deg }
+`;
+    const bag = 'student: 1\nhand: right\nbag:\n  h: { kind: hybrid, loft: 22 deg, lie: 59 deg }\n';
+    withFolder({ 'a.swing.yaml': lesson, 'b.student.yaml': bag }, (folder) => {
+      const { out } = swingwright(['derive', 'a.swing.yaml'], folder);
+      assert.match(out, /^ {2}no number comes out of what is entered for .*flight\.carry/m);
     });
   });
 });

@@ -6,6 +6,7 @@ import { derive } from './derive.ts';
 import type { Outcome } from './elimination.ts';
 import { mirroredNumber } from './mirror.ts';
 import type { Reconciliation } from './reconciliation.ts';
+import { denseRow } from './rows.ts';
 import { findRule } from './rules.ts';
 import { sharesOf, type Share } from './shares.ts';
 import type { Assumption, Derivation, Situation, Value } from './value.ts';
@@ -66,8 +67,7 @@ function fittedValue(
 ): Value | undefined {
   const node = at.forward.nodeOf.get(id);
   if (node === undefined) return undefined;
-  const size = at.forward.parameters.length;
-  const y = at.statistics.spread(at.slopes.subarray(node * size, (node + 1) * size));
+  const y = at.statistics.spread(denseRow(at.slopes, node));
   const shares = sharesOf(at, y, u * u);
   const own = shares.find(({ from }) => from.kind === 'assumption' && from.id === id);
   if ((own?.share ?? 0) > 0.5) return undefined;

@@ -6,6 +6,7 @@ import type { Surroundings } from '../physics/flight-forces.ts';
 import { openGround } from '../physics/wind.ts';
 import { fit, type Fit, type Measurement, type Prior, type Problem } from './least-squares.ts';
 import { inverseOf } from './linear-algebra.ts';
+import { rowsOf, type Rows } from './rows.ts';
 
 /** A number with its standard uncertainty, SI. */
 export interface Known {
@@ -205,7 +206,7 @@ function slopesOf(
   parameters: Float64Array,
   places: ReadonlyMap<string, number>,
   predict: (parameters: Float64Array) => Float64Array | undefined,
-): Float64Array | undefined {
+): Rows | undefined {
   const size = parameters.length;
   const count = shots.reduce((sum, { outputs }) => sum + outputs.length, 0);
   const slopes = new Float64Array(count * size);
@@ -224,7 +225,7 @@ function slopesOf(
       row += 1;
     }
   }
-  return slopes;
+  return rowsOf(slopes, size);
 }
 
 function judged(

@@ -3,7 +3,7 @@ import { settleAgreement } from './agreement.ts';
 import { mirroredNumber } from './mirror.ts';
 import type { Outcome } from './elimination.ts';
 import type { Reconciliation } from './reconciliation.ts';
-import { gradientOf } from './votes.ts';
+import { denseRow, rowDot } from './rows.ts';
 import { drawnInterval, nonlinear } from './drawn-interval.ts';
 import { dot } from './linear-algebra.ts';
 import { sharesOf, type Share } from './shares.ts';
@@ -62,8 +62,7 @@ export function explainFrom(
 ): QuantityExplanation | undefined {
   const node = last.forward.nodeOf.get(id);
   if (node === undefined) return undefined;
-  const size = last.forward.parameters.length;
-  const gradient = last.slopes.subarray(node * size, (node + 1) * size);
+  const gradient = denseRow(last.slopes, node);
   const y = last.statistics.spread(gradient);
   const variance = dot(gradient, y);
   if (!(variance > 0 && variance < Infinity)) return undefined;
@@ -73,7 +72,7 @@ export function explainFrom(
     if (u === Infinity) continue;
     const ref = last.readings[last.measured[k]!]!;
     const { residual, redundancy } = last.statistics.judgements[k]!;
-    const pull = dot(gradientOf(last, k), y) / u;
+    const pull = rowDot(last.fit.slopes, k, y) / u;
     // One that nobody checks cannot be left out without losing the value.
     if (redundancy < 1e-6 || (pull * pull) / variance < least) continue;
     const value = last.values[node]! - (pull * residual) / (u * redundancy);

@@ -1,5 +1,6 @@
 // Finds the parameters that fit measurements and priors best (damped Gauss–Newton); knows nothing of what they mean.
 import { dot, factorOf, solveLower, solveUpper, type Factor } from './linear-algebra.ts';
+import type { Rows } from './rows.ts';
 
 /** What is known of a parameter before any measurement. */
 export interface Prior {
@@ -20,8 +21,8 @@ export interface Measurement {
 export interface Model {
   /** One prediction for each measurement. */
   readonly predict: (parameters: Float64Array) => Float64Array | undefined;
-  /** Partial derivatives of the predictions, measurement by measurement; called at the point predicted last. */
-  readonly slopes: (parameters: Float64Array) => Float64Array | undefined;
+  /** Partial derivatives of the predictions, a row for each measurement; called at the point predicted last. */
+  readonly slopes: (parameters: Float64Array) => Rows | undefined;
 }
 
 export interface Problem {
@@ -43,8 +44,8 @@ export interface Fit {
   readonly status: 'converged' | 'stopped';
   readonly parameters: Float64Array;
   readonly predictions: Float64Array;
-  /** Measurement by measurement, at the solution or one step before it. */
-  readonly slopes: Float64Array;
+  /** A row for each measurement, at the solution or one step before it. */
+  readonly slopes: Rows;
   /** The factor of the information matrix A = Jᵀ R⁻¹ J + P⁻¹. */
   readonly factor: Factor;
   readonly evaluations: number;
@@ -132,20 +133,19 @@ export function costOf(
 }
 
 /** A = Jᵀ R⁻¹ J + P⁻¹, upper triangle. */
-function informationOf({ priors, measurements }: Problem, slopes: Float64Array): Float64Array {
+function informationOf({ priors, measurements }: Problem, slopes: Rows): Float64Array {
   const size = priors.length;
+  const { from, to, columns, values } = slopes;
   const a = new Float64Array(size * size);
-  const touched = new Int32Array(size);
   for (let i = 0; i < measurements.length; i++) {
     const { u } = measurements[i]!;
     if (u === Infinity) continue;
-    const row = i * size;
-    let count = 0;
-    for (let j = 0; j < size; j++) if (slopes[row + j] !== 0) touched[count++] = j;
-    for (let p = 0; p < count; p++) {
-      const j = touched[p]!;
-      const weighted = slopes[row + j]! / (u * u);
-      for (let q = p; q < count; q++) a[j * size + touched[q]!]! += weighted * slopes[row + touched[q]!]!;
+    const end = to[i]!;
+    for (let p = from[i]!; p < end; p++) {
+      const row = columns[p]! * size;
+      const weighted = values[p]! / (u * u);
+      if (weighted === 0) continue;
+      for (let q = p; q < end; q++) a[row + columns[q]!]! += weighted * values[q]!;
     }
   }
   for (let j = 0; j < size; j++) a[j * size + j]! += 1 / priors[j]!.u ** 2;
@@ -157,7 +157,7 @@ function gradientOf(
   { priors, measurements }: Problem,
   parameters: Float64Array,
   predictions: Float64Array,
-  slopes: Float64Array,
+  { from, to, columns, values }: Rows,
 ): Float64Array {
   const size = priors.length;
   const g = new Float64Array(size);
@@ -165,7 +165,7 @@ function gradientOf(
     const { value, u } = measurements[i]!;
     if (u === Infinity) continue;
     const weighted = (value - predictions[i]!) / (u * u);
-    for (let j = 0; j < size; j++) g[j]! += weighted * slopes[i * size + j]!;
+    for (let p = from[i]!; p < to[i]!; p++) g[columns[p]!]! += weighted * values[p]!;
   }
   for (let j = 0; j < size; j++) {
     const { mean, u } = priors[j]!;

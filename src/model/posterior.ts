@@ -4,6 +4,7 @@ import type { PosteriorValue } from './agreement-result.ts';
 import { dot } from './linear-algebra.ts';
 import { mirroredNumber } from './mirror.ts';
 import type { Reconciliation } from './reconciliation.ts';
+import { denseRow } from './rows.ts';
 import type { Situation } from './value.ts';
 
 /** A number that windows have more than this share in is no finding about this swing. */
@@ -18,7 +19,7 @@ export function posteriorOf(
   const posterior = new Map<string, PosteriorValue>();
   for (const [node, id] of forward.ids.entries()) {
     if (!findQuantity(id)) continue;
-    const gradient = slopes.subarray(node * size, (node + 1) * size);
+    const gradient = denseRow(slopes, node);
     const y = statistics.spread(gradient);
     const variance = dot(gradient, y);
     if (!(variance > 0 && variance < Infinity)) continue;

@@ -1,6 +1,7 @@
 // The most probable swing behind the readings of a record: the forward steps fitted to them; passes no verdict on any.
 import { contextOf } from './context.ts';
 import { createForward, type Forward } from './forward.ts';
+import { picked, type Rows } from './rows.ts';
 import { costOf, fit, type Fit, type Measurement, type Model, type Problem } from './least-squares.ts';
 import { centresOf, readingsOf, weighedUncertainty, type Reading } from './readings.ts';
 import type { Rule } from './rule.ts';
@@ -18,7 +19,7 @@ export interface Reconciliation {
   /** Node values at the solution. */
   readonly values: Float64Array;
   /** Slopes of every node at the solution. */
-  readonly slopes: Float64Array;
+  readonly slopes: Rows;
 }
 
 /** Steps shorter than this many standard uncertainties change nothing that anybody reads. */
@@ -121,7 +122,6 @@ function better(problem: Problem, one: Fit | undefined, other: Fit | undefined):
 }
 
 function modelOf(forward: Forward, nodes: readonly number[]): Model {
-  const size = forward.parameters.length;
   return {
     predict: (parameters) => {
       const values = forward.values(parameters);
@@ -129,11 +129,7 @@ function modelOf(forward: Forward, nodes: readonly number[]): Model {
     },
     slopes: (parameters) => {
       const all = forward.slopes(parameters);
-      if (!all) return undefined;
-      const rows = new Float64Array(nodes.length * size);
-      for (const [i, node] of nodes.entries())
-        rows.set(all.subarray(node * size, (node + 1) * size), i * size);
-      return rows;
+      return all && picked(all, nodes);
     },
   };
 }

@@ -1,8 +1,7 @@
 // How much each entry, assumption, window and step contributes to the variance of a number of a fit; knows no quantity by name.
 import type { ReadingRef } from './agreement-result.ts';
-import { dot } from './linear-algebra.ts';
-import { gradientOf } from './votes.ts';
 import type { Reconciliation } from './reconciliation.ts';
+import { rowDot } from './rows.ts';
 
 /** Where part of the variance comes from. Windows are no knowledge of this swing: much of them means that little is known. */
 export type Contributor =
@@ -35,7 +34,7 @@ export function sharesOf(
   const shares: Share[] = [];
   for (const [k, { u }] of at.problem.measurements.entries()) {
     if (u === Infinity || k === without) continue;
-    const share = (dot(gradientOf(at, k), y) / u) ** 2 / variance;
+    const share = (rowDot(at.fit.slopes, k, y) / u) ** 2 / variance;
     if (share < least) continue;
     const { id, reading } = at.readings[at.measured[k]!]!;
     shares.push({ from: { kind: 'entry', id, reading }, share });

@@ -2,6 +2,7 @@
 import type { Fit, Problem } from './least-squares.ts';
 import { dot, inverseDiagonal, nullVectors, solved } from './linear-algebra.ts';
 import { chiSquaredTail } from './quantiles.ts';
+import { denseRow } from './rows.ts';
 
 export interface Judgement {
   /** z − h, in the unit of the measurement. */
@@ -62,7 +63,7 @@ export function statisticsOf(problem: Problem, fit: Fit): Statistics {
   let freedom = 0;
   const judgements = measurements.map(({ value, u }, i): Judgement => {
     const residual = value - predictions[i]!;
-    const gradient = slopes.subarray(i * size, (i + 1) * size);
+    const gradient = denseRow(slopes, i);
     const moves = spread(gradient);
     const carried = unseen.every((v) => isOrthogonal(gradient, v))
       ? Math.max(0, dot(gradient, moves))

@@ -1,14 +1,13 @@
 // Who speaks for the value that others imply for a reading, and how alike two readings' misfits are; passes no verdict.
-import { dot } from './linear-algebra.ts';
 import type { Reconciliation } from './reconciliation.ts';
+import { denseRow, rowDot } from './rows.ts';
 
 /** A vote this much weaker than the strongest is not named. */
 const faintest = 0.03;
 
 /** The slopes of the prediction of measurement `i` by the parameters. */
-export function gradientOf({ problem, fit }: Reconciliation, i: number): Float64Array {
-  const size = problem.priors.length;
-  return fit.slopes.subarray(i * size, (i + 1) * size);
+export function gradientOf({ fit }: Reconciliation, i: number): Float64Array {
+  return denseRow(fit.slopes, i);
 }
 
 /**
@@ -26,7 +25,7 @@ export function votesFor(at: Reconciliation, i: number): readonly string[] {
   const strengths = new Map<string, number>();
   for (const [k, { u }] of measurements.entries()) {
     if (k === i || u === Infinity) continue;
-    const shared = dot(gradientOf(at, k), y) / u;
+    const shared = rowDot(at.fit.slopes, k, y) / u;
     const lost = own === Infinity ? 0 : (shared / own) ** 2 / Math.max(redundancy, 1e-9);
     const free = Math.max(1e-4, statistics.judgements[k]!.redundancy - lost);
     const { id } = readings[measured[k]!]!;
@@ -41,7 +40,7 @@ export function votesFor(at: Reconciliation, i: number): readonly string[] {
 export function likenessOf(at: Reconciliation, i: number, k: number): number {
   const { measurements } = at.problem;
   const { judgements, spread } = at.statistics;
-  const product = dot(gradientOf(at, k), spread(gradientOf(at, i)));
+  const product = rowDot(at.fit.slopes, k, spread(gradientOf(at, i)));
   const size = Math.sqrt(judgements[i]!.redundancy * judgements[k]!.redundancy);
   return size > 0 ? -product / (measurements[i]!.u * measurements[k]!.u * size) : 0;
 }

@@ -8,13 +8,14 @@ import {
   type Prior,
   type Problem,
 } from '../../src/model/least-squares.ts';
+import { rowsOf } from '../../src/model/rows.ts';
 import { statisticsOf } from '../../src/model/statistics.ts';
 import { distanceFromUniform, normals } from './draws.ts';
 
 function linear(rows: readonly (readonly number[])[]): Model {
   return {
     predict: (x) => Float64Array.from(rows, (row) => row.reduce((sum, a, j) => sum + a * x[j]!, 0)),
-    slopes: () => Float64Array.from(rows.flat()),
+    slopes: () => rowsOf(rows.flat(), rows[0]!.length),
   };
 }
 
@@ -161,11 +162,12 @@ describe('the fit of any problem', () => {
                 Math.sinh(Math.max(-5, Math.min(5, row[0]! * x[0]!))) + row[1]! * x[1]! + row[2]! * x[2]!,
             ),
           slopes: (x) =>
-            Float64Array.from(
+            rowsOf(
               drawn.rows.flatMap((row) => {
                 const inner = row[0]! * x[0]!;
                 return [Math.abs(inner) < 5 ? row[0]! * Math.cosh(inner) : 0, row[1]!, row[2]!];
               }),
+              3,
             ),
         };
         const priors = drawn.us.map((u, j): Prior => ({ mean: drawn.means[j]!, u, kind: 'evidence' }));
@@ -200,7 +202,7 @@ describe('the fit of any problem', () => {
   it('stays where the model still holds when the best fit lies beyond', () => {
     const model: Model = {
       predict: ([x]) => (x! > 0 ? Float64Array.of(Math.log(x!)) : undefined),
-      slopes: ([x]) => Float64Array.of(1 / x!),
+      slopes: ([x]) => rowsOf([1 / x!], 1),
     };
     const priors: Prior[] = [{ mean: 1, u: 0.5, kind: 'evidence' }];
     const solution = fit({ model, priors, measurements: [{ value: -30, u: 0.01 }] });

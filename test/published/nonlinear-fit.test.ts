@@ -1,6 +1,7 @@
 // Holds the least-squares fit against certified and published non-linear problems; knows no golf.
 import assert from 'node:assert/strict';
 import { fit, type Measurement, type Model, type Prior } from '../../src/model/least-squares.ts';
+import { rowsOf } from '../../src/model/rows.ts';
 import { statisticsOf } from '../../src/model/statistics.ts';
 
 function assertNear(actual: number, expected: number, relative: number): void {
@@ -14,7 +15,10 @@ describe('Misra1a of the NIST reference data', () => {
   const model: Model = {
     predict: ([b1, b2]) => Float64Array.from(x, (t) => b1! * (1 - Math.exp(-b2! * t))),
     slopes: ([b1, b2]) =>
-      Float64Array.from(x.flatMap((t) => [1 - Math.exp(-b2! * t), b1! * t * Math.exp(-b2! * t)])),
+      rowsOf(
+        x.flatMap((t) => [1 - Math.exp(-b2! * t), b1! * t * Math.exp(-b2! * t)]),
+        2,
+      ),
   };
   const flat: Prior = { mean: 0, u: Infinity, kind: 'evidence' };
   const problem = {

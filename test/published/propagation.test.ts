@@ -1,6 +1,7 @@
 // Holds intervals from the least-squares fit against the GUM and shows where JCGM 101 says that they fail; knows no golf.
 import assert from 'node:assert/strict';
 import { fit, type Model, type Prior, type Problem } from '../../src/model/least-squares.ts';
+import { rowsOf } from '../../src/model/rows.ts';
 import { statisticsOf } from '../../src/model/statistics.ts';
 import { normals, uniforms } from '../model/draws.ts';
 
@@ -31,7 +32,7 @@ describe('the fit of five simultaneous readings of GUM H.2', () => {
   ];
   const model: Model = {
     predict: (x) => Float64Array.from(whitened, (row) => row.reduce((sum, w, j) => sum + w * x[j]!, 0)),
-    slopes: () => Float64Array.from(whitened.flat()),
+    slopes: () => rowsOf(whitened.flat(), 3),
   };
   const priors = means.map((): Prior => ({ mean: 0, u: Infinity, kind: 'evidence' }));
   const measurements = whitened.map((row) => ({
@@ -73,7 +74,7 @@ describe('the calibration of a mass of JCGM 101, 9.3', () => {
   it('has 0.0539 mg to first order, and 0.0754 mg by Monte Carlo', () => {
     const identity = means.flatMap((_, i) => means.map((_, j) => (i === j ? 1 : 0)));
     const { variance } = statistics({
-      model: { predict: (x) => x.slice(), slopes: () => Float64Array.from(identity) },
+      model: { predict: (x) => x.slice(), slopes: () => rowsOf(identity, means.length) },
       priors: means.map((mean, j): Prior => ({ mean, u: us[j]!, kind: 'window' })),
       measurements: means.map((value) => ({ value, u: Infinity })),
     });

@@ -1,6 +1,7 @@
 // Holds the least-squares fit and its judgement of measurements against published data reconciliations; knows no golf.
 import assert from 'node:assert/strict';
 import { fit, type Measurement, type Model, type Prior } from '../../src/model/least-squares.ts';
+import { rowsOf } from '../../src/model/rows.ts';
 import { statisticsOf } from '../../src/model/statistics.ts';
 import { chiSquaredQuantile } from '../../src/model/quantiles.ts';
 
@@ -10,7 +11,7 @@ function reconciled(rows: readonly (readonly number[])[], measurements: readonly
   const priors = Array.from({ length: size }, (): Prior => ({ mean: 0, u: Infinity, kind: 'evidence' }));
   const model: Model = {
     predict: (x) => Float64Array.from(rows, (row) => row.reduce((sum, a, j) => sum + a * x[j]!, 0)),
-    slopes: () => Float64Array.from(rows.flat()),
+    slopes: () => rowsOf(rows.flat(), size),
   };
   const problem = { model, priors, measurements };
   const solution = fit(problem);

@@ -135,11 +135,11 @@ function targetsOf(
   { inputs, outputs, errors }: BareStep,
   { from, to, columns }: Layout['pattern'],
 ): Pick<PlacedStep, 'errorPlaces' | 'targets'> {
-  const placeIn = (node: number, column: number): number => columns.indexOf(column, from[node]!);
+  const placeIn = (node: number, column: number): number => columns.indexOf(column, from[node]);
   return {
     errorPlaces: outputs.map((node, o) => (errors[o]! < 0 ? -1 : placeIn(node, errors[o]!))),
     targets: outputs.map((node) =>
-      inputs.map((input) => columns.slice(from[input]!, to[input]!).map((column) => placeIn(node, column))),
+      inputs.map((input) => columns.slice(from[input], to[input]).map((column) => placeIn(node, column))),
     ),
   };
 }

@@ -5,8 +5,6 @@ import type { Context, Rule } from './rule.ts';
 import type { Rows } from './rows.ts';
 import { scaleOf } from './scales.ts';
 
-export type { Parameter };
-
 export interface Forward extends Pick<Layout, 'parameters' | 'ids' | 'nodeOf'> {
   readonly context: Context;
   /** The step that gives a node; undefined for a cause. */
@@ -164,7 +162,7 @@ function renewSlopes(step: Step, context: Context): boolean {
   const here = [...at];
   const near =
     rule.slopes && here.map((x, i) => Math.round((x * fineness) / widths[i]!) * (widths[i]! / fineness) + 0);
-  const shared = near && rule.slopes!(near, widths, context);
+  const shared = near && rule.slopes(near, widths, context);
   const compute = (numbers: readonly number[]) => computeOf(rule)(numbers, context);
   const local =
     shared ??

@@ -15,7 +15,7 @@ import { distanceFromUniform, normals } from './draws.ts';
 function linear(rows: readonly (readonly number[])[]): Model {
   return {
     predict: (x) => Float64Array.from(rows, (row) => row.reduce((sum, a, j) => sum + a * x[j]!, 0)),
-    slopes: () => rowsOf(rows.flat(), rows[0]!.length),
+    slopes: () => rowsOf(rows.flat(), rows[0]?.length ?? 1),
   };
 }
 

@@ -4,6 +4,7 @@ import { Command, InvalidArgumentError, Option } from 'commander';
 import { calibrateCommand } from './calibrate.ts';
 import { check, formats, type Format } from './check.ts';
 import { derive } from './derive.ts';
+import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { version } from './version.ts';
 
@@ -68,11 +69,27 @@ program
 
 program
   .command('explain')
-  .description('say what a finding code means; without a code, list them all')
-  .argument('[code]', 'a finding code, such as wrong-dimension')
-  .action((code: string | undefined) => {
-    process.exitCode = explain(code);
-  });
+  .description('say what a finding code means, or why a quantity of a record is what it is')
+  .argument(
+    '[code or file]',
+    'a finding code, such as wrong-dimension, or a swing record; left out, all codes are listed',
+  )
+  .argument('[quantity]', 'a quantity of that record, such as delivery.attack')
+  .addOption(
+    new Option('--format <format>', 'how to print a quantity').choices(['text', 'json']).default('text'),
+  )
+  .action(
+    async (
+      subject: string | undefined,
+      quantity: string | undefined,
+      options: { format: 'text' | 'json' },
+    ) => {
+      process.exitCode =
+        subject === undefined || quantity === undefined
+          ? explain(subject)
+          : await explainQuantity(subject, quantity, options.format, stop.signal);
+    },
+  );
 
 program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);

@@ -3,9 +3,8 @@ import { settleAgreement } from './agreement.ts';
 import { mirroredNumber } from './mirror.ts';
 import type { Outcome } from './elimination.ts';
 import type { Reconciliation } from './reconciliation.ts';
-import { denseRow, rowDot } from './rows.ts';
+import { rowDot } from './rows.ts';
 import { drawnInterval, nonlinear } from './drawn-interval.ts';
-import { dot } from './linear-algebra.ts';
 import { sharesOf, type Share } from './shares.ts';
 import type { Situation } from './value.ts';
 
@@ -62,9 +61,8 @@ export function explainFrom(
 ): QuantityExplanation | undefined {
   const node = last.forward.nodeOf.get(id);
   if (node === undefined) return undefined;
-  const gradient = denseRow(last.slopes, node);
-  const y = last.statistics.spread(gradient);
-  const variance = dot(gradient, y);
+  const y = last.moves(node);
+  const variance = rowDot(last.slopes, node, y);
   if (!(variance > 0 && variance < Infinity)) return undefined;
   const shares = sharesOf(last, y, variance);
   const without: Without[] = [];

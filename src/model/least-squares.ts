@@ -36,6 +36,8 @@ export interface Options {
   readonly start?: Float64Array;
   /** A step is the last one if it is shorter than this many standard uncertainties of the solution. */
   readonly tolerance?: number;
+  /** As an earlier fit left it. */
+  readonly damping?: number;
   /** Most evaluations of the model; the best point so far is the answer then. */
   readonly limit?: number;
 }
@@ -49,6 +51,8 @@ export interface Fit {
   /** The factor of the information matrix A = Jᵀ R⁻¹ J + P⁻¹. */
   readonly factor: Factor;
   readonly evaluations: number;
+  /** With which another fit of the same problem may go on. */
+  readonly damping: number;
 }
 
 const firstDamping = 1e-6;
@@ -73,32 +77,35 @@ export function fit(problem: Problem, options: Options = {}): Fit | undefined {
   if (!Number.isFinite(cost)) return undefined;
 
   let evaluations = 1;
-  let damping = firstDamping;
+  let damping = options.damping ?? firstDamping;
   let information = informationOf(problem, slopes);
   let gradient = gradientOf(problem, parameters, predictions, slopes);
   let status: Fit['status'] = 'stopped';
+  let damped: Factor | undefined;
   while (evaluations < limit && damping < mostDamping) {
-    const damped = factorOf(information, priors.length, damping);
+    damped = factorOf(information, priors.length, damping, damped);
     const lengths = solveLower(damped, gradient.slice());
     const expected = dot(lengths, lengths);
+    // A short step under strong damping says nothing of how far the solution is.
+    const isShorterThan = (length: number): boolean =>
+      expected < length ** 2 &&
+      (damping < 2 * firstDamping || undampedLength(information, gradient) < length);
     const step = solveUpper(damped, lengths);
     const next = parameters.map((x, j) => x + step[j]!);
     const predicted = model.predict(next);
     evaluations += 1;
     const nextCost = predicted ? costOf(problem, next, predicted) : Infinity;
-    // A short step under strong damping says nothing of how far the solution is.
-    const isLight = damping < 2 * firstDamping;
-    const isLast = expected < tolerance ** 2 && isLight;
     // Near the solution rounding may raise the cost by nothing that matters.
     if (predicted === undefined || !(nextCost <= cost * (1 + 1e-12))) {
       // Slopes by differences point downhill only as exactly as they are; ten steps' length is as near as they lead.
-      if (expected < (10 * tolerance) ** 2 && isLight) {
+      if (isShorterThan(10 * tolerance)) {
         status = 'converged';
         break;
       }
-      damping = Math.max(damping, leastDamping) * 10;
+      damping *= 10;
       continue;
     }
+    const isLast = isShorterThan(tolerance);
     const renewed = model.slopes(next);
     if (!renewed) break;
     [parameters, predictions, slopes, cost] = [next, predicted, renewed, nextCost];
@@ -111,7 +118,13 @@ export function fit(problem: Problem, options: Options = {}): Fit | undefined {
     gradient = gradientOf(problem, parameters, predictions, slopes);
   }
   const factor = factorOf(information, priors.length);
-  return { status, parameters, predictions, slopes, factor, evaluations };
+  return { status, parameters, predictions, slopes, factor, evaluations, damping };
+}
+
+/** Of the step to the minimum of the linearised cost, in standard uncertainties of the solution. */
+function undampedLength(information: Float64Array, gradient: Float64Array): number {
+  const lengths = solveLower(factorOf(information, gradient.length, firstDamping), gradient.slice());
+  return Math.sqrt(dot(lengths, lengths));
 }
 
 /** Σ ((z − h)/u)² + Σ ((x − mean)/u)². */

@@ -21,13 +21,15 @@ const smallestPivot = 1e-12;
  * Cholesky's factor of A + damping · diag(A), with A symmetric, not negative, row by row (only the upper triangle is
  * read). A column that depends on those before it is set aside: solving leaves its unknown at zero. Zeros are passed
  * over, so that unknowns which few measurements share cost little if they stand first.
+ *
+ * @param into an earlier factor of that size, whose room is taken and which is lost.
  */
-export function factorOf(a: Float64Array, size: number, damping = 0): Factor {
-  const upper = new Float64Array(size * size);
-  const scale = new Float64Array(size);
+export function factorOf(a: Float64Array, size: number, damping = 0, into?: Factor): Factor {
+  const upper = into?.upper.fill(0) ?? new Float64Array(size * size);
+  const scale = into?.scale ?? new Float64Array(size);
   const dependent: number[] = [];
-  const columns = new Int32Array((size * (size - 1)) / 2);
-  const starts = new Int32Array(size + 1);
+  const columns = into?.columns ?? new Int32Array((size * (size - 1)) / 2);
+  const starts = into?.starts ?? new Int32Array(size + 1);
   for (let j = 0; j < size; j++) {
     const d = Math.sqrt(a[j * size + j]!);
     scale[j] = d > 0 && Number.isFinite(d) ? d : 1;

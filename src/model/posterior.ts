@@ -1,10 +1,9 @@
 // What the entries together say of each quantity, entered or not; leaves out what only windows of practice say.
 import { findQuantity } from '../registry/registry.ts';
 import type { PosteriorValue } from './agreement-result.ts';
-import { dot } from './linear-algebra.ts';
 import { mirroredNumber } from './mirror.ts';
 import type { Reconciliation } from './reconciliation.ts';
-import { denseRow } from './rows.ts';
+import { rowDot } from './rows.ts';
 import type { Situation } from './value.ts';
 
 /** A number that windows have more than this share in is no finding about this swing. */
@@ -12,23 +11,15 @@ export const mostOfWindows = 0.5;
 
 /** Value and standard uncertainty of every quantity of the registry that the entries inform, by id. */
 export function posteriorOf(
-  { forward, statistics, values, slopes }: Reconciliation,
+  { forward, statistics, values, slopes, moves }: Reconciliation,
   hand: Situation['hand'],
 ): ReadonlyMap<string, PosteriorValue> {
-  const size = forward.parameters.length;
   const posterior = new Map<string, PosteriorValue>();
   for (const [node, id] of forward.ids.entries()) {
     if (!findQuantity(id)) continue;
-    const gradient = denseRow(slopes, node);
-    const y = statistics.spread(gradient);
-    const variance = dot(gradient, y);
+    const variance = rowDot(slopes, node, moves(node));
     if (!(variance > 0 && variance < Infinity)) continue;
-    let windows = 0;
-    for (let j = 0; j < size; j++) {
-      const { kind, u } = forward.parameters[j]!;
-      if (kind === 'window') windows += (y[j]! / u) ** 2;
-    }
-    if (windows > mostOfWindows * variance) continue;
+    if (statistics.windowVariance(moves(node)) > mostOfWindows * variance) continue;
     posterior.set(id, { value: mirroredNumber(id, values[node]!, hand), u: Math.sqrt(variance) });
   }
   return posterior;

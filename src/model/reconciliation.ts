@@ -1,7 +1,7 @@
 // The most probable swing behind the readings of a record: the forward steps fitted to them; passes no verdict on any.
 import { contextOf } from './context.ts';
 import { createForward, type Forward } from './forward.ts';
-import { picked, type Rows } from './rows.ts';
+import { denseRow, picked, type Rows } from './rows.ts';
 import { costOf, fit, type Fit, type Measurement, type Model, type Problem } from './least-squares.ts';
 import { centresOf, readingsOf, weighedUncertainty, type Reading } from './readings.ts';
 import type { Rule } from './rule.ts';
@@ -20,6 +20,8 @@ export interface Reconciliation {
   readonly values: Float64Array;
   /** Slopes of every node at the solution. */
   readonly slopes: Rows;
+  /** A⁻¹ g with the slopes of a node as g, worked out when first asked for. */
+  readonly moves: (node: number) => Float64Array;
 }
 
 /** Steps shorter than this many standard uncertainties change nothing that anybody reads. */
@@ -90,22 +92,16 @@ function completed(laid: Laid, problem: Problem, start: Float64Array): Reconcili
   const isDone = forward.renewErrors() === 'kept' && rough.status === 'converged';
   let solution: Fit | undefined = isDone
     ? rough
-    : fit(problem, { start: rough.parameters, tolerance, limit });
+    : fit(problem, { start: rough.parameters, damping: rough.damping, tolerance, limit });
   if (solution?.status !== 'converged') solution = better(problem, solution, fromMeans(problem));
   if (!solution) return undefined;
   const values = forward.values(solution.parameters)?.slice();
   const slopes = forward.slopes(solution.parameters);
   if (!values || !slopes) return undefined;
-  return {
-    forward,
-    readings,
-    measured,
-    problem,
-    fit: solution,
-    statistics: statisticsOf(problem, solution),
-    values,
-    slopes,
-  };
+  const statistics = statisticsOf(problem, solution);
+  const known: Float64Array[] = [];
+  const moves = (node: number): Float64Array => (known[node] ??= statistics.spread(denseRow(slopes, node)));
+  return { forward, readings, measured, problem, fit: solution, statistics, values, slopes, moves };
 }
 
 /** A fit that found no end may have begun in a corner: another one begins in the middle of all priors. */

@@ -2,7 +2,7 @@
 import type { Fit, Problem } from './least-squares.ts';
 import { dot, inverseDiagonal, nullVectors, solved } from './linear-algebra.ts';
 import { chiSquaredTail } from './quantiles.ts';
-import { denseRow } from './rows.ts';
+import { denseRow, rowDot } from './rows.ts';
 
 export interface Judgement {
   /** z − h, in the unit of the measurement. */
@@ -26,6 +26,10 @@ export interface Statistics {
   readonly p: number;
   readonly rank: number;
   readonly judgements: readonly Judgement[];
+  /** By measurement, A⁻¹ g with the slopes of its prediction as g. */
+  readonly moves: readonly Float64Array[];
+  /** The part of a variance that comes from windows alone, where A⁻¹ g is `moves`. */
+  readonly windowVariance: (moves: Float64Array) => number;
   /** Variance of a function of the parameters with this gradient; Infinity where it is not determined. */
   readonly variance: (gradient: Float64Array) => number;
   /** A⁻¹ g: how each parameter moves with a function that has this gradient. */
@@ -61,18 +65,17 @@ export function statisticsOf(problem: Problem, fit: Fit): Statistics {
 
   let chiSquared = 0;
   let freedom = 0;
+  const moves = measurements.map((_, i) => spread(denseRow(slopes, i)));
   const judgements = measurements.map(({ value, u }, i): Judgement => {
     const residual = value - predictions[i]!;
-    const gradient = denseRow(slopes, i);
-    const moves = spread(gradient);
-    const carried = unseen.every((v) => isOrthogonal(gradient, v))
-      ? Math.max(0, dot(gradient, moves))
-      : Infinity;
+    const own = moves[i]!;
+    const isSeen = unseen.length === 0 || unseen.every((v) => isOrthogonal(denseRow(slopes, i), v));
+    const carried = isSeen ? Math.max(0, rowDot(slopes, i, own)) : Infinity;
     if (u === Infinity) {
       const nothing = { residual, redundancy: 0, normalised: undefined, implied: undefined, windows: 1 };
       if (carried === Infinity) return nothing;
       const implied = { value: predictions[i]!, u: Math.sqrt(carried) };
-      return { ...nothing, implied, windows: shareOf(windowVariance(moves), carried) };
+      return { ...nothing, implied, windows: shareOf(windowVariance(own), carried) };
     }
     const redundancy = Math.min(1, Math.max(0, 1 - carried / (u * u)));
     chiSquared += (residual / u) ** 2;
@@ -89,7 +92,7 @@ export function statisticsOf(problem: Problem, fit: Fit): Statistics {
         u: u * Math.sqrt((1 - redundancy) / redundancy),
       },
       // Without the measurement itself its parts are larger by 1/r², the whole by 1/r.
-      windows: shareOf(windowVariance(moves), carried * redundancy),
+      windows: shareOf(windowVariance(own), carried * redundancy),
     };
   });
   for (const [j, { mean, u, kind }] of priors.entries()) {
@@ -98,7 +101,8 @@ export function statisticsOf(problem: Problem, fit: Fit): Statistics {
     freedom += Math.min(1, Math.max(0, 1 - inverseDiagonal(factor, j) / (u * u)));
   }
   const p = freedom > 1e-6 ? chiSquaredTail(chiSquared, freedom) : 1;
-  return { chiSquared, freedom, p, rank: size - factor.dependent.length, judgements, variance, spread };
+  const rank = size - factor.dependent.length;
+  return { chiSquared, freedom, p, rank, judgements, moves, windowVariance, variance, spread };
 }
 
 function shareOf(part: number, whole: number): number {

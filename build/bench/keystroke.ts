@@ -33,6 +33,7 @@ function keystroke(text: string): number {
     lowPoint: true,
     flight: true,
     shots: true,
+    windows: true,
   });
   return performance.now() - started;
 }

@@ -41,7 +41,9 @@ export function explainedOf({ account }: Analysis, id: string): Explained | unde
   if (account === undefined || quantity === undefined || value === undefined) return undefined;
   const { outcome, agreement, situation, derivation } = account;
   const fitted = outcome && explainFrom(outcome, id, situation.hand);
-  const readings = agreement.entries.filter((entry) => entry.id === id);
+  const readings = agreement.entries
+    .filter((entry) => entry.id === id)
+    .map((entry, _, { length }) => (length > 1 ? entry : plainlyImplied(entry, derivation.expected.get(id))));
   const isOfFit = fitted !== undefined && (value.kind === 'entered' || value.value === fitted.value);
   const from = isOfFit ? fitted : plainly(value, derivation.values, fitted);
   const shares = from.shares.map((one) => ({ ...one, ...wordsOf(one.from, derivation.values, value) }));
@@ -68,6 +70,12 @@ export function verdictOn(reading: JudgedReading, quantity: Quantity): string {
       : 'Unchecked: the other entries say too little about it to call it right or wrong.';
   const others = implied === null ? '' : `: the others say ${showValue(quantity, implied, uImplied)}`;
   return `${verdict === 'fits' ? 'Checked, and it fits' : 'Does not fit'}${others}.`;
+}
+
+/** The one number for what the others make of an entry, also where plain arithmetic gives it. */
+function plainlyImplied(entry: JudgedReading, expected: Value | undefined): JudgedReading {
+  if (entry.verdict === 'unchecked' || expected === undefined) return entry;
+  return { ...entry, implied: expected.value, uImplied: expected.u };
 }
 
 interface Plain extends Pick<QuantityExplanation, 'value' | 'steps' | 'shares' | 'without'> {

@@ -49,7 +49,7 @@ export function agreementJson({ agreement }: Analysis): AgreementJson | undefine
 }
 
 /** "42 entries, 18 checked; they agree (p 0.98)", then one row for each that does not fit. */
-export function agreementRows({ agreement }: Analysis): readonly string[] {
+export function agreementRows({ agreement, derivation }: Analysis): readonly string[] {
   if (agreement === undefined || agreement.entries.length === 0) return [];
   if (agreement.status === 'unsolved') return ['  not judged: the model gives no number for these entries'];
   const { entries, p, conflicts } = agreement;
@@ -62,7 +62,10 @@ export function agreementRows({ agreement }: Analysis): readonly string[] {
   return [
     `  ${entries.length} ${entries.length === 1 ? 'entry' : 'entries'}, ${checked} checked; ${verdict}`,
     ...judged(off).map(({ quantity, entry }) => {
-      const implied = entry.implied === null ? '' : showValue(quantity, entry.implied, entry.uImplied);
+      const isAlone = entries.filter(({ id }) => id === entry.id).length === 1;
+      const plain = isAlone ? derivation?.expected.get(entry.id) : undefined;
+      const value = plain?.value ?? entry.implied;
+      const implied = value === null ? '' : showValue(quantity, value, plain?.u ?? entry.uImplied);
       return `  ${entry.id} ${showValue(quantity, entry.value, entry.u)} does not fit; the others say ${implied}`;
     }),
   ];

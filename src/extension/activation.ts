@@ -3,7 +3,7 @@ import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
 import { readRequest, type InitializationOptions, type ReadParams } from '../server/protocol.ts';
 import { registerCalibration } from './calibration.ts';
-import { explainCommand, registerExplanations } from './explanations.ts';
+import { explainCommand, registerExplanations, whyCommand } from './explanations.ts';
 import { readFile } from './files.ts';
 import { registerStatus } from './status.ts';
 
@@ -26,12 +26,15 @@ export async function runClient(
   const initializationOptions: InitializationOptions = {
     reads: true,
     explanations: `command:${explainCommand}?${encodeURIComponent('["')}{code}${encodeURIComponent('"]')}`,
+    quantities: `command:${whyCommand}?{arguments}`,
   };
   const client = await createClient({
     documentSelector: [{ language }],
     synchronize: { fileEvents: watchers },
     initializationOptions,
     outputChannel: output,
+    // The one command that a hover may run: it only shows a page.
+    markdown: { isTrusted: { enabledCommands: [whyCommand] } },
   });
   client.onRequest(readRequest, ({ uri }: ReadParams) => readFile(vscode.Uri.parse(uri, true)));
   context.subscriptions.push(

@@ -1,22 +1,47 @@
-// Shows the page that explains a finding code, as a document that cannot be changed.
+// Shows the pages that explain a finding code or a quantity of a record, as documents that cannot be changed.
 import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
-import { codesRequest, explainRequest, type ExplainParams, type ListedCode } from '../server/protocol.ts';
+import {
+  codesRequest,
+  explainRequest,
+  whyRequest,
+  type ExplainParams,
+  type ListedCode,
+  type WhyParams,
+} from '../server/protocol.ts';
 
 export const explainCommand = 'swingwright.explainFinding';
+/** Takes the record's URI and the quantity's id. */
+export const whyCommand = 'swingwright.explainQuantity';
 
 const scheme = 'swingwright-doc';
 
 export function registerExplanations(client: BaseLanguageClient): vscode.Disposable {
+  const changed = new vscode.EventEmitter<vscode.Uri>();
   const provider: vscode.TextDocumentContentProvider = {
+    onDidChange: changed.event,
     provideTextDocumentContent: async (uri) => {
       const code = codeIn(uri);
+      if (uri.query !== '') return whyPage(client, { uri: uri.query, id: code });
       const page = await client.sendRequest<string | null>(explainRequest, { code } satisfies ExplainParams);
       return page ?? vscode.l10n.t('There is no finding with the code `{0}`.', code);
     },
   };
   return vscode.Disposable.from(
+    changed,
     vscode.workspace.registerTextDocumentContentProvider(scheme, provider),
+    // A page on a quantity goes with the record that it is about.
+    vscode.languages.onDidChangeDiagnostics(({ uris }) => {
+      const records = new Set(uris.map((uri) => uri.toString()));
+      for (const { uri } of vscode.workspace.textDocuments)
+        if (uri.scheme === scheme && records.has(uri.query)) changed.fire(uri);
+    }),
+    vscode.commands.registerCommand(whyCommand, async (record: unknown, id: unknown) => {
+      if (typeof record !== 'string' || typeof id !== 'string') return;
+      const page = pageOf(vscode.Uri.parse(record).toString(), id);
+      changed.fire(page);
+      await show(page);
+    }),
     vscode.commands.registerCommand(explainCommand, async (code: unknown) => {
       const chosen = typeof code === 'string' ? code : await chooseCode(client);
       if (chosen !== undefined) await showExplanation(chosen);
@@ -24,8 +49,22 @@ export function registerExplanations(client: BaseLanguageClient): vscode.Disposa
   );
 }
 
+async function whyPage(client: BaseLanguageClient, params: WhyParams): Promise<string> {
+  const page = await client.sendRequest<string | null>(whyRequest, params);
+  return (
+    page ?? vscode.l10n.t('Nothing is known of `{0}` in this record, or it is no longer open.', params.id)
+  );
+}
+
+function pageOf(record: string, id: string): vscode.Uri {
+  return vscode.Uri.from({ scheme, path: `/${id}.md`, query: record });
+}
+
 async function showExplanation(code: string): Promise<void> {
-  const uri = vscode.Uri.from({ scheme, path: `/${code}.md` });
+  await show(vscode.Uri.from({ scheme, path: `/${code}.md` }));
+}
+
+async function show(uri: vscode.Uri): Promise<void> {
   try {
     await vscode.commands.executeCommand('markdown.showPreview', uri);
   } catch {

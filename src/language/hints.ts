@@ -11,6 +11,7 @@ import { entriesOf } from './entries.ts';
 import { lineText, touches } from './places.ts';
 import type { InlayHint, TextRange } from './shapes.ts';
 import { shotLines, shotsInShort } from './shots.ts';
+import { windowHints } from './windows.ts';
 import { assumptionsOf, originOf, short } from './words.ts';
 
 /** One switch a family. */
@@ -25,6 +26,8 @@ export interface HintSwitches {
   readonly flight: boolean;
   /** How many shots there are and what they say together, behind `shots`. */
   readonly shots: boolean;
+  /** The face-to-path that the flight allows, behind the face, and what a goal asks for, behind the goal. */
+  readonly windows: boolean;
 }
 
 export function findHints(analysis: Analysis, range: TextRange, switches: HintSwitches): InlayHint[] {
@@ -35,6 +38,7 @@ export function findHints(analysis: Analysis, range: TextRange, switches: HintSw
     ...(switches.lowPoint ? lowPointHints(analysis, table) : []),
     ...(switches.flight ? flightHints(analysis, table) : []),
     ...(switches.shots ? shotHints(analysis, table) : []),
+    ...(switches.windows ? windowHints(analysis, table) : []),
   ];
   return hints.filter(({ position }) => touches(range, { start: position, end: position }));
 }
@@ -74,7 +78,12 @@ function faceToPathHints(analysis: Analysis, table: LineTable): InlayHint[] {
   const value = analysis.derivation?.values.get('delivery.face_to_path');
   const anchor = entryAt(analysis.document, ['delivery.face', 'delivery.path']);
   if (value === undefined || value.kind === 'entered' || anchor === undefined) return [];
-  return behind(anchor, table, `face-to-path ${short(value)}${faceWord(value, analysis)}`, [value]);
+  return behind(
+    anchor,
+    table,
+    `face-to-path ${value.kind === 'expected' ? 'expected ' : ''}${short(value)}${faceWord(value, analysis)}`,
+    [value],
+  );
 }
 
 /** A face to the right of the path is open for a right-handed player and closed for a left-handed one. */

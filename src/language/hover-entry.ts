@@ -8,10 +8,10 @@ import type { Entry, Reading } from '../record/document.ts';
 import { findMethod, practiceWith, standardUncertainty } from '../registry/registry.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { entriesOf } from './entries.ts';
+import { standingOf } from './hover-agreement.ts';
 import type { Remark } from './hover.ts';
 import { code, escapeMarkdown } from './markdown.ts';
 import { holds } from './places.ts';
-import { assumptionsOf, list, nameOf, originOf } from './words.ts';
 
 export function hoverOnEntry(analysis: Analysis, offset: number): Remark | undefined {
   const entry = entriesOf(analysis.document).find(
@@ -23,15 +23,21 @@ export function hoverOnEntry(analysis: Analysis, offset: number): Remark | undef
   const value = reading === undefined ? undefined : valueOf(reading, entry, analysis);
   return {
     span: reading?.span ?? entry.keySpan,
+    ...(isOfRecord(entry, analysis) && { why: entry.id }),
     lines: [
       headline(entry, value ?? combined(entry, analysis)),
       ...describe(entry.quantity),
       ...certainty(entry, reading, analysis),
-      ...expectation(entry, analysis),
+      ...standingOf(analysis, entry, reading),
       ...note(reading),
       practice(entry.quantity, clubKindOf(analysis.subject, entry)),
     ],
   };
+}
+
+/** Whether the model knows of it: an entry of the record itself with a value, and not of one of its shots. */
+function isOfRecord({ id }: Entry, { document, derivation }: Analysis): boolean {
+  return document.kind === 'swing' && document.entries.has(id) && derivation?.values.has(id) === true;
 }
 
 /** "**Shaft lean** at impact". */
@@ -128,30 +134,6 @@ function certainty({ quantity, readings }: Entry, at: Reading | undefined, { sub
 function showSpread(quantity: Quantity, u: number): string {
   const [, spread] = showValue(quantity, 0, u).split(' ± ');
   return spread === undefined ? showValue({ ...quantity, directions: [] }, u) : `± ${spread}`;
-}
-
-function expectation(entry: Entry, { derivation, document }: Analysis): string[] {
-  if (derivation === undefined || document.kind !== 'swing' || document.entries.get(entry.id) !== entry)
-    return [];
-  const expected = derivation.expected.get(entry.id);
-  if (expected !== undefined) return [expectedLine(entry, expected, derivation.values.get(entry.id))];
-  const missing = derivation.missing.get(entry.id);
-  if (missing === undefined || missing.needs.length === 0) return [];
-  return [
-    `Nothing else in the record speaks of it yet: that would take ${list(missing.needs.map(nameOf), 4)}.`,
-  ];
-}
-
-function expectedLine({ quantity, readings }: Entry, expected: Value, entered: Value | undefined): string {
-  const origin = expected.from.length > 0 ? ` (from ${originOf(expected)})` : '';
-  const assumed = assumptionsOf(expected);
-  const assumes = assumed === '' ? '' : ` Assumes ${assumed}.`;
-  const line = `The other entries expect ${showValue(quantity, expected.value, expected.u)}${origin}`;
-  if (entered === undefined || readings.length === 0 || expected.u === null || entered.u === null)
-    return `${line}.${assumes}`;
-  const spread = Math.hypot(expected.u, entered.u);
-  const apart = spread > 0 ? Math.abs(entered.value - expected.value) / spread : undefined;
-  return `${line}${apart === undefined ? '' : `: ${apart.toFixed(1)} times the combined uncertainty apart`}.${assumes}`;
 }
 
 function note(reading: Reading | undefined): string[] {

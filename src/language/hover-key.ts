@@ -7,6 +7,7 @@ import { descriptions, type Description } from './descriptions.generated.ts';
 import type { Remark } from './hover.ts';
 import { code } from './markdown.ts';
 import { holds } from './places.ts';
+import { flightLines } from './windows.ts';
 import { list, nameOf } from './words.ts';
 
 /** So that what is computed is not crowded out by what is not. */
@@ -50,12 +51,8 @@ function titleOf(key: string): string {
   return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 }
 
-function linesOn(
-  path: readonly string[],
-  title: string,
-  text: string,
-  { derivation, document }: Analysis,
-): string[] {
+function linesOn(path: readonly string[], title: string, text: string, analysis: Analysis): string[] {
+  const { derivation, document } = analysis;
   const prefix = path.join('.');
   const check =
     document.kind === 'workspace' && path[0] === 'severities' ? findCheck(path[1] ?? '') : undefined;
@@ -77,6 +74,7 @@ function linesOn(
     `**${title}**`,
     ...(words === '' ? [] : [words]),
     ...(check === undefined ? [] : [`${check.title} (${check.severity} where nothing is said).`]),
+    ...(document.kind === 'swing' && prefix === 'flight' ? flightLines(analysis) : []),
     ...(derived.length === 0 ? [] : ['*Computed from the entries*', ...derived]),
     ...(missing.length === 0 ? [] : ['*Not computed yet*', ...missing.slice(0, mostMissing)]),
   ];

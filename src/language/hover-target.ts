@@ -4,10 +4,12 @@ import type { Measure, Span, Window } from '../measure/measure.ts';
 import { secondUnit, showValue, showWindow } from '../measure/show.ts';
 import { findQuantity } from '../registry/registry.ts';
 import type { Quantity } from '../registry/quantity.ts';
+import type { Goal } from '../record/document.ts';
 import { goalsOf, windowsOf } from './entries.ts';
 import { describe, practice, titleOf } from './hover-entry.ts';
 import type { Remark } from './hover.ts';
 import { holds } from './places.ts';
+import { goalLines } from './windows.ts';
 
 interface Aim {
   readonly quantity: Quantity;
@@ -15,17 +17,19 @@ interface Aim {
   readonly spans: readonly Span[];
   /** "Goal", "Window", "Planned". */
   readonly word: string;
+  readonly goal?: Goal;
 }
 
 export function hoverOnTarget(analysis: Analysis, offset: number): Remark | undefined {
   const clubKind = clubKindAimedAt(analysis);
-  for (const { quantity, target, spans, word } of aimsOf(analysis)) {
+  for (const { quantity, target, spans, word, goal } of aimsOf(analysis)) {
     const span = spans.find((candidate) => holds(candidate, offset));
     if (span === undefined) continue;
     const lines = [
       headline(quantity, target, word),
       ...describe(quantity),
       ...today(quantity, analysis),
+      ...(goal === undefined ? [] : goalLines(analysis, goal)),
       practice(quantity, clubKind),
     ];
     return { span, lines };
@@ -40,12 +44,13 @@ function clubKindAimedAt({ document, subject }: Analysis): string | undefined {
 }
 
 function aimsOf({ document }: Analysis): Aim[] {
-  const goals = goalsOf(document).flatMap(({ targets }) =>
-    [...targets.values()].map(({ quantity, target, keySpan, span }) => ({
+  const goals = goalsOf(document).flatMap((goal) =>
+    [...goal.targets.values()].map(({ quantity, target, keySpan, span }) => ({
       quantity,
       target,
       spans: [keySpan, span],
       word: 'Goal',
+      goal,
     })),
   );
   const windows = windowsOf(document).map(({ quantity, window, keySpan, span }) => ({

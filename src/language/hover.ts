@@ -16,6 +16,8 @@ import type { Hover, Position } from './shapes.ts';
 export interface Remark {
   readonly span: Span;
   readonly lines: readonly string[];
+  /** The quantity that a page can say more of. */
+  readonly why?: string;
 }
 
 const places: readonly ((analysis: Analysis, offset: number) => Remark | undefined)[] = [
@@ -31,13 +33,25 @@ const places: readonly ((analysis: Analysis, offset: number) => Remark | undefin
 /** More than this is a page, not a hover. */
 export const mostLines = 12;
 
-export function findHover(analysis: Analysis, position: Position): Hover | undefined {
+/** Gives the address of the page that says why a quantity is what it is; undefined in editors that have no place for one. */
+export type WhyAddress = (id: string) => string | undefined;
+
+export function findHover(
+  analysis: Analysis,
+  position: Position,
+  whyAddress: WhyAddress = () => undefined,
+): Hover | undefined {
   const table = lineTableOf(analysis.document.text);
   const offset = offsetAt(table, position);
   for (const place of places) {
     const remark = place(analysis, offset);
     if (remark === undefined) continue;
-    const value = remark.lines.slice(0, mostLines).join('  \n');
+    const address = remark.why === undefined ? undefined : whyAddress(remark.why);
+    const lines =
+      address === undefined
+        ? remark.lines.slice(0, mostLines)
+        : [...remark.lines.slice(0, mostLines - 1), `[Why?](${address})`];
+    const value = lines.join('  \n');
     return { contents: { kind: 'markdown', value }, range: rangeOf(table, remark.span) };
   }
   return undefined;

@@ -6,3 +6,4 @@ export { findHints, type HintSwitches } from './hints.ts';
 export { findHover } from './hover.ts';
 export { findLinks } from './links.ts';
 export { findSymbols } from './symbols.ts';
+export { explainWhy } from './why.ts';

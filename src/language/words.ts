@@ -35,6 +35,17 @@ export function originOf({ from, shares }: Value): string {
   return list(byShare.map(nameOf));
 }
 
+/** "face direction 54 %, club path 31 % and 2 more": the two with the largest shares of the variance. */
+export function foremostOf({ from, shares }: Value): string {
+  const byShare = [...from].sort((a, b) => (shares.get(b) ?? 0) - (shares.get(a) ?? 0));
+  const named = byShare.slice(0, 2).map((id) => {
+    const percent = Math.round(100 * (shares.get(id) ?? 0));
+    return percent > 0 ? `${nameOf(id)} ${percent} %` : nameOf(id);
+  });
+  const rest = byShare.length - named.length;
+  return list(rest > 0 ? [...named, `${rest} more`] : named);
+}
+
 /** "no wind, a centred strike"; empty where nothing was assumed. */
 export function assumptionsOf({ assumed }: Value): string {
   return list([...new Set(assumed.map(({ words }) => words))]);

@@ -3,10 +3,11 @@ import { findQuantity } from '../registry/registry.ts';
 import { settleAgreement, type Settlement } from './agreement.ts';
 import type { Agreement, PosteriorValue } from './agreement-result.ts';
 import { derive } from './derive.ts';
-import type { Outcome } from './elimination.ts';
+import { leastRedundancy, type Outcome } from './elimination.ts';
 import { mirroredNumber } from './mirror.ts';
+import { mostOfWindows } from './posterior.ts';
 import type { Reconciliation } from './reconciliation.ts';
-import { denseRow } from './rows.ts';
+import { denseRow, rowDot } from './rows.ts';
 import { findRule } from './rules.ts';
 import { sharesOf, type Share } from './shares.ts';
 import type { Assumption, Derivation, Situation, Value } from './value.ts';
@@ -75,27 +76,69 @@ function fittedValue(
   return fitted.from.length > 0 ? fitted : undefined;
 }
 
-/** What all others make of each entry that they check; of one that was read several times they say no single number. */
+/** What all others make of each entry that they check; of one that was read several times what they make of all its readings. */
 function impliedValues(
-  { last, groups }: Outcome,
+  outcome: Outcome,
   { entries }: Agreement,
   hand: Situation['hand'],
 ): ReadonlyMap<string, Value> {
+  const { last } = outcome;
   const values = new Map<string, Value>();
-  const counts = new Map<string, number>();
-  for (const { id } of entries) counts.set(id, (counts.get(id) ?? 0) + 1);
-  for (const [i, r] of last.measured.entries()) {
-    const { id, implied: value, uImplied: u, verdict } = entries[r]!;
-    if (value === null || u === null || verdict === 'unchecked' || counts.get(id) !== 1) continue;
-    const group = groups.find(({ members }) => members.length > 1 && members.includes(i));
-    const at = group?.at ?? last;
-    const isOut = at.problem.measurements[i]!.u === Infinity;
-    const redundancy = isOut ? 1 : at.statistics.judgements[i]!.redundancy;
+  const places = new Map<string, number[]>();
+  for (const [i, r] of last.measured.entries())
+    places.set(entries[r]!.id, [...(places.get(entries[r]!.id) ?? []), i]);
+  for (const [id, [first, ...others]] of places) {
+    const { implied, uImplied, verdict } = entries[last.measured[first!]!]!;
+    if (others.length > 0) {
+      const value = impliedOfSeveral(last, id, new Set([first!, ...others]), hand);
+      if (value) values.set(id, value);
+      continue;
+    }
+    if (implied === null || uImplied === null || verdict === 'unchecked') continue;
+    const at = fitAgainst(outcome, first!);
+    const isOut = at.problem.measurements[first!]!.u === Infinity;
+    const redundancy = isOut ? 1 : at.statistics.judgements[first!]!.redundancy;
     // Without the measurement itself every move is larger by 1/r.
-    const y = at.statistics.spread(gradientOf(at, i)).map((move) => move / redundancy);
-    values.set(id, valueFrom(at, sharesOf(at, y, u * u, i), { id, value, u, rule: undefined }, hand));
+    const y = at.statistics.spread(gradientOf(at, first!)).map((move) => move / redundancy);
+    const bare = { id, value: implied, u: uImplied, rule: undefined };
+    values.set(id, valueFrom(at, sharesOf(at, y, uImplied * uImplied, new Set([first!])), bare, hand));
   }
   return values;
+}
+
+/** Rivals are judged by the fit in which all of them still stood. */
+function fitAgainst({ last, groups }: Outcome, i: number): Reconciliation {
+  return groups.find(({ members }) => members.length > 1 && members.includes(i))?.at ?? last;
+}
+
+/**
+ * All readings of one quantity count as one with the sum of their weights: to take it out of the fit is to take its weight off
+ * 1/σ². Undefined where the others say too little, or windows say more than they do.
+ */
+function impliedOfSeveral(
+  at: Reconciliation,
+  id: string,
+  own: ReadonlySet<number>,
+  hand: Situation['hand'],
+): Value | undefined {
+  const node = at.forward.nodeOf.get(id)!;
+  const y = at.statistics.spread(denseRow(at.slopes, node));
+  const variance = rowDot(at.slopes, node, y);
+  let weight = 0;
+  let weighted = 0;
+  for (const i of own) {
+    const { value, u } = at.problem.measurements[i]!;
+    weight += 1 / (u * u);
+    weighted += value / (u * u);
+  }
+  const redundancy = 1 - variance * weight;
+  if (!(variance > 0 && redundancy >= leastRedundancy)) return undefined;
+  const shares = sharesOf(at, y, variance * redundancy, own);
+  const windows = shares.reduce((sum, { from, share }) => sum + (from.kind === 'window' ? share : 0), 0);
+  if (windows > mostOfWindows) return undefined;
+  const value = (at.values[node]! - variance * weighted) / redundancy;
+  const u = Math.sqrt(variance / redundancy);
+  return valueFrom(at, shares, { id, value: mirroredNumber(id, value, hand), u, rule: undefined }, hand);
 }
 
 type Bare = Pick<Value, 'id' | 'value' | 'u' | 'rule'>;

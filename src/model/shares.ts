@@ -16,6 +16,8 @@ export interface Share {
   readonly share: number;
 }
 
+const none: ReadonlySet<number> = new Set();
+
 /** A share below this is not worth a line. */
 const least = 0.001;
 
@@ -23,17 +25,17 @@ const least = 0.001;
  * The largest first. With g the gradient of the number and y = A⁻¹ g, its variance gᵀ y is the sum of (Jₖ y)²/uₖ² over
  * measurements and (y/u)² over priors.
  *
- * @param without a measurement that the number does not rest on.
+ * @param without measurements that the number does not rest on.
  */
 export function sharesOf(
   at: Reconciliation,
   y: Float64Array,
   variance: number,
-  without?: number,
+  without: ReadonlySet<number> = none,
 ): readonly Share[] {
   const shares: Share[] = [];
   for (const [k, { u }] of at.problem.measurements.entries()) {
-    if (u === Infinity || k === without) continue;
+    if (u === Infinity || without.has(k)) continue;
     const share = (rowDot(at.fit.slopes, k, y) / u) ** 2 / variance;
     if (share < least) continue;
     const { id, reading } = at.readings[at.measured[k]!]!;

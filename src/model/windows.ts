@@ -35,10 +35,14 @@ const coverage = 1.959964;
 
 /**
  * The 95 % intervals that the observed flight allows, the coach's own entries of path and face left out. Empty where too
- * little of the flight was entered to say anything.
+ * little of the flight was entered to say anything. `off` are ids of entries that do not fit, and are not believed either.
  */
-export function windowsFromFlight(situation: Situation): ReadonlyMap<WindowId, FlightWindow> {
-  const at = reconcile(mirroredSituation(situation), new Set<string>([...windowIds, ...otherWitnesses]));
+export function windowsFromFlight(
+  situation: Situation,
+  off: readonly string[] = [],
+): ReadonlyMap<WindowId, FlightWindow> {
+  const without = new Set<string>([...windowIds, ...otherWitnesses, ...off]);
+  const at = reconcile(mirroredSituation(situation), without);
   const windows = new Map<WindowId, FlightWindow>();
   if (!at) return windows;
   const posterior = posteriorOf(at, situation.hand);
@@ -67,11 +71,15 @@ type Side = -1 | 0 | 1;
 /**
  * The intervals that would produce the wanted start, curve and finish at the club speed, attack and loft of this record,
  * taken as exact: the corners of the wanted window carried back through flight and impact. Face-to-path alone where
- * only the curve is wanted. Empty where speed or loft is not known, or the goal cannot be reached.
+ * only the curve is wanted. `fitted` is the fit of this record, where it is at hand. Empty where speed or loft is not known, or the goal cannot be reached.
  */
-export function windowsForGoal(situation: Situation, goal: FlightGoal): ReadonlyMap<WindowId, Interval> {
+export function windowsForGoal(
+  situation: Situation,
+  goal: FlightGoal,
+  fitted?: Reconciliation,
+): ReadonlyMap<WindowId, Interval> {
   const plain = mirroredSituation(situation);
-  const at = reconcile(plain);
+  const at = fitted ?? reconcile(plain);
   const none = new Map<WindowId, Interval>();
   if (!at) return none;
   const known = posteriorOf(at, 'right');

@@ -14,6 +14,7 @@ import { TextDocument } from 'vscode-languageserver-textdocument';
 import { URI } from 'vscode-uri';
 import {
   explain,
+  explainWhy,
   findActions,
   findDiagnostics,
   findHints,
@@ -31,8 +32,10 @@ import {
   codesRequest,
   explainRequest,
   readRequest,
+  whyRequest,
   type CalibrateParams,
   type ExplainParams,
+  type WhyParams,
   type FileState,
   type InitializationOptions,
 } from './protocol.ts';
@@ -49,6 +52,7 @@ interface Client {
   readonly refreshesHints: boolean;
   readonly snippets: boolean;
   readonly explanations: string | undefined;
+  readonly quantities: string | undefined;
 }
 
 /** Milliseconds without a keystroke before findings are shown: shorter than a person notices, longer than a fast typist's gap. */
@@ -68,6 +72,10 @@ export function serve(connection: Connection, readFile: ReadFile): void {
   });
   const explanation = (code: string): string | undefined =>
     client.explanations?.replace('{code}', encodeURIComponent(code));
+  const whyAddress =
+    (uri: string) =>
+    (id: string): string | undefined =>
+      client.quantities?.replace('{arguments}', encodeURIComponent(JSON.stringify([uri, id])));
   const desk = createDesk({
     files,
     versionOf: (uri) => open.get(uri)?.version,
@@ -121,7 +129,11 @@ export function serve(connection: Connection, readFile: ReadFile): void {
   });
 
   connection.onHover(({ textDocument, position }, token) =>
-    answer(textDocument.uri, token, ({ analysis }) => findHover(analysis, position) ?? null),
+    answer(
+      textDocument.uri,
+      token,
+      ({ analysis }) => findHover(analysis, position, whyAddress(textDocument.uri)) ?? null,
+    ),
   );
   connection.onDocumentSymbol(({ textDocument }, token) =>
     answer(textDocument.uri, token, ({ analysis }) => mutable(findSymbols(analysis))),
@@ -154,6 +166,9 @@ export function serve(connection: Connection, readFile: ReadFile): void {
     return answer(textDocument.uri, token, ({ analysis }) => mutable(findHints(analysis, range, switches)));
   });
   connection.onRequest(explainRequest, ({ code }: ExplainParams) => explain(code) ?? null);
+  connection.onRequest(whyRequest, ({ uri, id }: WhyParams, token: CancellationToken) =>
+    answer(uri, token, ({ analysis }) => explainWhy(analysis, id) ?? null),
+  );
   connection.onRequest(codesRequest, () => listCodes());
   connection.onRequest(calibrateRequest, (params: CalibrateParams, token: CancellationToken) =>
     calibrateIn(params, files, signalOf(token)),
@@ -232,6 +247,7 @@ function introduced({
     refreshesHints: workspace?.inlayHint?.refreshSupport === true,
     snippets: workspace?.workspaceEdit?.snippetEditSupport === true,
     explanations: typeof said.explanations === 'string' ? said.explanations : undefined,
+    quantities: typeof said.quantities === 'string' ? said.quantities : undefined,
   };
 }
 

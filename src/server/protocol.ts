@@ -15,12 +15,22 @@ export interface ExplainParams {
   readonly code: string;
 }
 
+/** Client to server: the page that says why a quantity of an open record is what it is, as Markdown; null where there is none. */
+export const whyRequest = 'swingwright/why';
+export interface WhyParams {
+  /** The record's URI. */
+  readonly uri: string;
+  readonly id: string;
+}
+
 /** What a client may say of itself when it starts the server; an editor that says nothing gets the plain protocol. */
 export interface InitializationOptions {
   /** True where the client answers `swingwright/read`. */
   readonly reads?: boolean;
   /** The address of explanations with `{code}` in it. */
   readonly explanations?: string;
+  /** The address of pages on quantities, with `{arguments}` in it: the record's URI and the quantity's id, as JSON. */
+  readonly quantities?: string;
 }
 
 /** Client to server: every finding code there is, with its title. */

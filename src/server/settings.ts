@@ -9,6 +9,7 @@ export const defaultHints: HintSwitches = {
   lowPoint: true,
   flight: true,
   shots: true,
+  windows: true,
 };
 
 /** Whatever an editor sends: anything but a switch is taken as not said. */
@@ -24,5 +25,6 @@ export function readHints(sent: unknown): HintSwitches {
     lowPoint: or('lowPoint'),
     flight: or('flight'),
     shots: or('shots'),
+    windows: or('windows'),
   };
 }

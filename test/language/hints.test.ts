@@ -3,7 +3,14 @@ import assert from 'node:assert/strict';
 import { findHints, type HintSwitches } from '../../src/language/index.ts';
 import { analysed, everywhere, student } from './analysed.ts';
 
-const none: HintSwitches = { units: false, faceToPath: false, lowPoint: false, flight: false, shots: false };
+const none: HintSwitches = {
+  units: false,
+  faceToPath: false,
+  lowPoint: false,
+  flight: false,
+  shots: false,
+  windows: false,
+};
 
 function hintsIn(
   text: string,
@@ -119,6 +126,50 @@ flight:
     const [full] = findHints(analysed(text, { files }), everywhere, { ...none, flight: true });
     assert.match(full?.tooltip.value ?? '', /From .*club speed/s);
     assert.match(full?.tooltip.value ?? '', /Assumes /);
+  });
+
+  const delivered = `swing: 1
+student: mira.student.yaml
+club: hybrid
+checkpoints: { impact: { shaft_lean: 3 deg forward ± 1 deg } }
+conditions: { wind: 0 m/s ± 0.2 m/s }
+strike: { across: 0 mm ± 1 mm }
+delivery:
+  club_speed: 41 m/s by radar
+  attack: 3 deg down by radar
+  face: 1 deg right by radar
+flight:
+  ball_speed: 57.5 m/s by radar
+  launch_angle: 15 deg by radar
+  spin_tilt: 6 deg right ± 1 deg
+  start: 0.5 deg right by radar
+  carry: 171 m by radar
+  curve: 12 m right ± 2 m
+goals:
+  - { shape: draw, finish: 4 m left..3 m right }
+`;
+
+  it('give the face-to-path that the flight allows behind the face, and the one that a goal asks for', () => {
+    const [allowed, wanted, ...others] = hintsIn(delivered, 'windows', { 'mira.student.yaml': student });
+    // The ball curved right, so that the face pointed right of the path; a draw takes the other side.
+    assert.match(allowed ?? '', /^ {2}face: .*radar⟦flight says face-to-path \d.*–\d.* deg right⟧$/);
+    assert.match(
+      wanted ?? '',
+      /^ {2}- \{ shape: draw.*\}⟦asks for face-to-path [\d.]+–[\d.]+ deg left; now [\d.]+ deg right⟧$/,
+    );
+    assert.deepEqual(others, []);
+  });
+
+  it('give windows on the other side for a left-handed player, and none for a shape without a hand', () => {
+    const lefty = student.replace('hand: right', 'hand: left');
+    const [, wanted] = hintsIn(delivered, 'windows', { 'mira.student.yaml': lefty });
+    assert.match(wanted ?? '', /asks for face-to-path [\d.]+–[\d.]+ deg right; now/);
+    const hands = student.replace(/hand: right\n/, '');
+    assert.equal(hintsIn(delivered, 'windows', { 'mira.student.yaml': hands }).length, 1);
+  });
+
+  it('give no window where too little of the flight is known', () => {
+    assert.deepEqual(hintsIn('swing: 1\ndelivery:\n  face: 1 deg right\n', 'windows'), []);
   });
 
   it('keep to the range that is asked for', () => {

@@ -53,6 +53,32 @@ describe('a hover', () => {
     );
   });
 
+  it('names the two largest shares behind what the others expect', () => {
+    const text =
+      'swing: 1\ndelivery:\n  face: 1 deg right ± 1 deg\n  path: 5 deg right ± 2 deg\n  face_to_$0path: 4 deg left ± 1 deg\n';
+    // 2² and 1² of 5.
+    assert.match(hoverIn(text), /\(from club path 80 % and face direction 20 %\)/);
+  });
+
+  it('says whether an entry is checked, does not fit, or is spoken of by nothing else', () => {
+    const sum = (faceToPath: string): string =>
+      `swing: 1\ndelivery:\n  face: 1 deg right ± 1 deg\n  path: 5 deg right ± 1 deg\n  face_to_$0path: ${faceToPath} ± 1 deg\n`;
+    assert.match(hoverIn(sum('4 deg left')), /^Checked, and it fits\.\s*$/m);
+    assert.match(hoverIn(sum('9 deg right')), /^Does not fit\.\s*$/m);
+    assert.match(
+      hoverIn('swing: 1\ndelivery:\n  at$0tack: 4 deg down\n'),
+      /^Unchecked: nothing else in this record says anything about it\.\s*$/m,
+    );
+  });
+
+  it('ends with the way to the page that says why, where the editor has one', () => {
+    const { text, position } = marked('swing: 1\ndelivery:\n  at$0tack: 4 deg down\n');
+    const analysis = analysed(text, { files });
+    const value = findHover(analysis, position, (id) => `command:why?${id}`)!.contents.value;
+    assert.match(value, /\n\[Why\?\]\(command:why\?delivery\.attack\)$/);
+    assert.doesNotMatch(hoverIn('swing: 1\ndelivery:\n  at$0tack: 4 deg down\n'), /Why/);
+  });
+
   it('says that there is no value yet, and how a bare number is read', () => {
     assert.match(hoverIn('swing: 1\nflight:\n  ca$0rry:\n'), /no value yet/);
   });

@@ -14,7 +14,14 @@ const files = {
 166,1 right,4 right
 `,
 };
-const none = { units: false, faceToPath: false, lowPoint: false, flight: false, shots: false };
+const none = {
+  units: false,
+  faceToPath: false,
+  lowPoint: false,
+  flight: false,
+  shots: false,
+  windows: false,
+};
 
 function hintsIn(text: string): string[] {
   return findHints(analysed(text, { files }), everywhere, { ...none, shots: true }).map(

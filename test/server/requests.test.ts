@@ -13,6 +13,7 @@ import {
 import {
   calibrateRequest,
   explainRequest,
+  whyRequest,
   type CalibrateParams,
   type CalibrateResult,
 } from '../../src/server/protocol.ts';
@@ -60,7 +61,10 @@ describe('the server', () => {
     assert.ok(all.includes('face-to-path 4.0 deg left ± 1.4 deg (closed)'), all.join());
     await session.configure({ units: false, faceToPath: true });
     const some = await labels();
-    assert.ok(!some.includes('deg up') && some.some((label) => label.startsWith('face-to-path')), some.join());
+    assert.ok(
+      !some.includes('deg up') && some.some((label) => label.startsWith('face-to-path')),
+      some.join(),
+    );
     await session.configure({ units: false, faceToPath: false, lowPoint: false, flight: false });
     assert.deepEqual(await labels(), []);
     await session.hintsRefreshed(2);
@@ -158,6 +162,12 @@ describe('the server', () => {
     assert.deepEqual(await titles(['refactor']), ['Take the typical shot (shot 2)']);
     assert.deepEqual(await titles(['quickfix']), []);
     assert.deepEqual(await titles(['source']), []);
+  });
+
+  it('answers the page that says why, and null for what the record says nothing of', async () => {
+    const why = (id: string) => session.connection.sendRequest<string | null>(whyRequest, { uri, id });
+    assert.match((await why('delivery.face_to_path')) ?? '', /^# Face to path: 4\.0 deg left ± 1\.4 deg\n/);
+    assert.equal(await why('flight.carry'), null);
   });
 
   it('refuses an answer about a text that changed while a file was awaited', async () => {

@@ -1,0 +1,68 @@
+// The windows of face and path for a record, from its flight and for its goals; each computed once for an account, when asked for.
+import type { Account } from '../model/account.ts';
+import {
+  windowsForGoal,
+  windowsFromFlight,
+  type FlightGoal,
+  type FlightWindow,
+  type Interval,
+  type WindowId,
+} from '../model/windows.ts';
+import type { Goal } from '../record/document.ts';
+import { findShape } from '../registry/registry.ts';
+import type { Analysis } from './result.ts';
+
+interface Kept {
+  flight: ReadonlyMap<WindowId, FlightWindow> | undefined;
+  readonly goals: Map<string, ReadonlyMap<WindowId, Interval>>;
+}
+
+const kept = new WeakMap<Account, Kept>();
+
+/** What the observed flight allows, the entries of face and path left out; empty where it says too little. */
+export function flightWindowsOf({ account }: Analysis): ReadonlyMap<WindowId, FlightWindow> {
+  if (account === undefined) return new Map();
+  const before = keptFor(account);
+  const off = account.agreement.conflicts.map(({ id }) => id);
+  before.flight ??= windowsFromFlight(account.situation, off);
+  return before.flight;
+}
+
+/** What a goal asks for at the speed and loft of this record; empty where that cannot be said. */
+export function goalWindowsOf({ account }: Analysis, goal: Goal): ReadonlyMap<WindowId, Interval> {
+  const wanted = flightGoalOf(goal);
+  const isSided = wanted.shape !== undefined && account?.situation.hand === undefined;
+  if (account?.outcome === undefined || isSided) return new Map();
+  const { goals } = keptFor(account);
+  const key = JSON.stringify(wanted);
+  const before = goals.get(key);
+  if (before !== undefined) return before;
+  const windows = windowsForGoal(account.situation, wanted, account.outcome.last);
+  goals.set(key, windows);
+  return windows;
+}
+
+function keptFor(account: Account): Kept {
+  const before = kept.get(account);
+  if (before !== undefined) return before;
+  const fresh: Kept = { flight: undefined, goals: new Map() };
+  kept.set(account, fresh);
+  return fresh;
+}
+
+function flightGoalOf({ shape: word, targets }: Goal): FlightGoal {
+  const interval = (key: string): Interval | undefined => {
+    const target = (targets.get(key) ?? targets.get(`flight.${key}`))?.target;
+    if (target === undefined) return undefined;
+    return target.kind === 'window'
+      ? { min: target.from, max: target.to }
+      : { min: target.value, max: target.value };
+  };
+  const shape = word && findShape(word.value);
+  return {
+    start: interval('start'),
+    curve: interval('curve'),
+    finish: interval('finish'),
+    shape: shape && { start: shape.start, curve: shape.curve, large: shape.large },
+  };
+}

@@ -1,8 +1,8 @@
 // Judges a least-squares fit: how well it holds together and which measurement fits worst; knows nothing of what was measured.
 import type { Fit, Problem } from './least-squares.ts';
-import { dot, inverseDiagonal, nullVectors, solved } from './linear-algebra.ts';
+import { dot, inverseDiagonal, nullVectors, solved, solveLower } from './linear-algebra.ts';
 import { chiSquaredTail } from './quantiles.ts';
-import { denseRow, rowDot } from './rows.ts';
+import { denseRow } from './rows.ts';
 
 export interface Judgement {
   /** z − h, in the unit of the measurement. */
@@ -26,8 +26,8 @@ export interface Statistics {
   readonly p: number;
   readonly rank: number;
   readonly judgements: readonly Judgement[];
-  /** By measurement, A⁻¹ g with the slopes of its prediction as g. */
-  readonly moves: readonly Float64Array[];
+  /** A⁻¹ g with the slopes of a measurement's prediction as g, worked out when first asked for. */
+  readonly moves: (measurement: number) => Float64Array;
   /** The part of a variance that comes from windows alone, where A⁻¹ g is `moves`. */
   readonly windowVariance: (moves: Float64Array) => number;
   /** Variance of a function of the parameters with this gradient; Infinity where it is not determined. */
@@ -65,17 +65,19 @@ export function statisticsOf(problem: Problem, fit: Fit): Statistics {
 
   let chiSquared = 0;
   let freedom = 0;
-  const moves = measurements.map((_, i) => spread(denseRow(slopes, i)));
+  const known: Float64Array[] = [];
+  const moves = (i: number): Float64Array => (known[i] ??= spread(denseRow(slopes, i)));
   const judgements = measurements.map(({ value, u }, i): Judgement => {
     const residual = value - predictions[i]!;
-    const own = moves[i]!;
-    const isSeen = unseen.length === 0 || unseen.every((v) => isOrthogonal(denseRow(slopes, i), v));
-    const carried = isSeen ? Math.max(0, rowDot(slopes, i, own)) : Infinity;
+    const gradient = denseRow(slopes, i);
+    const isSeen = unseen.every((v) => isOrthogonal(gradient, v));
+    const half = solveLower(factor, gradient);
+    const carried = isSeen ? dot(half, half) : Infinity;
     if (u === Infinity) {
       const nothing = { residual, redundancy: 0, normalised: undefined, implied: undefined, windows: 1 };
       if (carried === Infinity) return nothing;
       const implied = { value: predictions[i]!, u: Math.sqrt(carried) };
-      return { ...nothing, implied, windows: shareOf(windowVariance(own), carried) };
+      return { ...nothing, implied, windows: shareOf(windowVariance(moves(i)), carried) };
     }
     const redundancy = Math.min(1, Math.max(0, 1 - carried / (u * u)));
     chiSquared += (residual / u) ** 2;
@@ -92,7 +94,7 @@ export function statisticsOf(problem: Problem, fit: Fit): Statistics {
         u: u * Math.sqrt((1 - redundancy) / redundancy),
       },
       // Without the measurement itself its parts are larger by 1/r², the whole by 1/r.
-      windows: shareOf(windowVariance(own), carried * redundancy),
+      windows: shareOf(windowVariance(moves(i)), carried * redundancy),
     };
   });
   for (const [j, { mean, u, kind }] of priors.entries()) {

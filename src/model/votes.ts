@@ -20,7 +20,7 @@ export function votesFor(at: Reconciliation, i: number): readonly string[] {
   const { problem, statistics, measured, readings } = at;
   const { measurements } = problem;
   const own = measurements[i]!.u;
-  const y = statistics.moves[i]!;
+  const y = statistics.moves(i);
   const { redundancy } = statistics.judgements[i]!;
   const strengths = new Map<string, number>();
   for (const [k, { u }] of measurements.entries()) {
@@ -40,7 +40,7 @@ export function votesFor(at: Reconciliation, i: number): readonly string[] {
 export function likenessOf(at: Reconciliation, i: number, k: number): number {
   const { measurements } = at.problem;
   const { judgements, moves } = at.statistics;
-  const product = rowDot(at.fit.slopes, k, moves[i]!);
+  const product = rowDot(at.fit.slopes, k, moves(i));
   const size = Math.sqrt(judgements[i]!.redundancy * judgements[k]!.redundancy);
   return size > 0 ? -product / (measurements[i]!.u * measurements[k]!.u * size) : 0;
 }

@@ -5,7 +5,3 @@ export function handOf(subject: Subject): 'left' | 'right' | undefined {
   const { document, student } = subject;
   return (document.kind === 'student' ? document : student?.document)?.hand?.value;
 }
-
-export function knowsHand(subject: Subject): boolean {
-  return handOf(subject) !== undefined;
-}

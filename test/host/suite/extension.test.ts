@@ -182,6 +182,20 @@ describe('the extension', () => {
     await vscode.commands.executeCommand('workbench.action.closeActiveEditor');
   });
 
+  it('says why a quantity is what it is, in a document that cannot be changed and goes with its record', async () => {
+    const uri = vscode.Uri.from({
+      scheme: 'swingwright-doc',
+      path: '/delivery.face_to_path.md',
+      query: document.uri.toString(),
+    });
+    const page = await vscode.workspace.openTextDocument(uri);
+    assert.match(page.getText(), /^# Face to path: 4\.0 deg left/);
+    const command = 'swingwright.explainQuantity';
+    await vscode.commands.executeCommand(command, document.uri.toString(), 'delivery.face_to_path');
+    await until(() => activeTab().includes('delivery.face_to_path'));
+    await vscode.commands.executeCommand('workbench.action.closeActiveEditor');
+  });
+
   it('finds everything again after the server was restarted', async () => {
     await vscode.commands.executeCommand('swingwright.restartServer');
     await until(() => findings('bare-number').length > 0);

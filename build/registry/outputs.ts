@@ -25,6 +25,7 @@ export async function generate(quantitiesYaml: string): Promise<ReadonlyMap<stri
   const vocabulary: Vocabulary = {
     quantities: expand(registry.checkpointRows, registry.plainRows),
     shapes: registry.shapes,
+    misses: registry.misses,
     clubKinds: Object.keys(registry.clubKinds),
     methods: registry.methods,
     dimensions: Object.keys(siUnits) as Dimension[],

@@ -117,6 +117,35 @@ export function writeReference(registry: Registry): string {
       ]),
     ),
     '',
+    '## Misses',
+    '',
+    'What a player complains of, each with what it is in a record; any one of them makes the miss. Left and right change places for a left-handed player, but for the words `left` and `right` themselves.',
+    '',
+    ...table(
+      ['word', 'what it is', 'in a record'],
+      Object.entries(source.misses).map(([word, { meaning, is }]) => [
+        `\`${word}\``,
+        meaning,
+        Object.entries(is)
+          .map(([id, direction]) => `\`${id}\` ${direction}`)
+          .join(', '),
+      ]),
+    ),
+    '',
+    '## Parts of the body',
+    '',
+    'What cautions and injuries may name. Of a part with two sides `lead`, `trail`, `left` or `right` may stand before it.',
+    '',
+    ...table(
+      ['part', 'belongs to', 'sides', 'also called'],
+      registry.bodyParts.map(({ name, within, sides, also }) => [
+        `\`${name}\``,
+        within ?? '',
+        sides ? 'two' : '',
+        also.join(', '),
+      ]),
+    ),
+    '',
   ].join('\n');
 }
 

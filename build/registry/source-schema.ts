@@ -46,6 +46,20 @@ export interface SourceFile {
   readonly shapes: Readonly<
     Record<string, { readonly start?: Sign; readonly curve?: Sign; readonly large?: boolean }>
   >;
+  readonly misses: Readonly<
+    Record<
+      string,
+      {
+        readonly meaning: string;
+        /** A direction word by quantity. */
+        readonly is: Readonly<Record<string, string>>;
+        readonly absolute?: boolean;
+      }
+    >
+  >;
+  readonly body_parts: Readonly<
+    Record<string, { readonly within?: string; readonly sides?: boolean; readonly also?: readonly string[] }>
+  >;
   readonly directions: Readonly<
     Record<
       string,
@@ -131,6 +145,14 @@ export const sourceSchema: object = closed({
   club_kinds: mapOf(text),
   shapes: mapOf(
     closed({ start: sign, curve: sign, large: { type: 'boolean' } }, ['start', 'curve', 'large']),
+  ),
+  misses: mapOf(
+    closed({ meaning: text, is: { ...mapOf(text), minProperties: 1 }, absolute: { type: 'boolean' } }, [
+      'absolute',
+    ]),
+  ),
+  body_parts: mapOf(
+    closed({ within: text, sides: { type: 'boolean' }, also: words }, ['within', 'sides', 'also']),
   ),
   directions: mapOf(
     closed({ positive: words, negative: words, bearings: mapOf({ type: 'number' }) }, [

@@ -6,8 +6,10 @@ import { differenceToSI, findUnit, toSI } from '../../src/measure/units.ts';
 import type { CheckpointRow, PlainRow, QuantityRow } from '../../src/registry/expand.ts';
 import {
   checkpoints,
+  type BodyPart,
   type Checkpoint,
   type Method,
+  type Miss,
   type Range,
   type RangeByClub,
   type Shape,
@@ -20,6 +22,8 @@ export interface Registry {
   readonly checkpoints: Readonly<Record<Checkpoint, { readonly title: string; readonly meaning: string }>>;
   readonly clubKinds: Readonly<Record<string, string>>;
   readonly shapes: readonly Shape[];
+  readonly misses: readonly Miss[];
+  readonly bodyParts: readonly BodyPart[];
   readonly directions: Readonly<Record<string, readonly DirectionWord[]>>;
   readonly methods: readonly Method[];
   readonly checkpointRows: readonly CheckpointRow[];
@@ -55,6 +59,7 @@ export function readRegistry(text: string): Registry {
         plainRow(section as PlainRow['section'], path, entry, directions, kinds),
       ),
     );
+  const rows = new Map(plainRows.map((row) => [`${row.section}.${row.path}`, row]));
   return {
     checkpoints: source.checkpoints,
     clubKinds: source.club_kinds,
@@ -64,6 +69,20 @@ export function readRegistry(text: string): Registry {
       curve,
       large: large ?? false,
     })),
+    misses: Object.entries(source.misses).map(([word, { meaning, is, absolute }]) => ({
+      word,
+      meaning,
+      signs: Object.entries(is).map(([id, direction]) => ({
+        id,
+        sign: signOf(word, rows.get(id), direction),
+      })),
+      absolute: absolute ?? false,
+    })),
+    bodyParts: Object.entries(source.body_parts).map(([name, { within, sides, also }]) => {
+      if (within !== undefined && !Object.hasOwn(source.body_parts, within))
+        throw new Error(`body_parts.${name}: no part is called ${within}`);
+      return { name, within, sides: sides ?? false, also: also ?? [] };
+    }),
     directions,
     methods: Object.entries(source.methods).map(([name, method]) => ({
       name,
@@ -191,6 +210,16 @@ function shared(path: string, entry: SourceEntry, directions: Registry['directio
 
 function range({ window: [min, max], source }: SourceRange, unit: string): Range {
   return { min: toSI(min, unit), max: toSI(max, unit), source };
+}
+
+/** Of a direction word of the quantity, or of `more` or `less`. */
+function signOf(miss: string, row: PlainRow | undefined, word: string): 1 | -1 {
+  if (row === undefined) throw new Error(`misses.${miss}: no such quantity`);
+  if (word === 'more') return 1;
+  if (word === 'less') return -1;
+  const direction = row.directions.find((known) => known.word === word);
+  if (direction === undefined) throw new Error(`misses.${miss}: ${row.path} has no direction ${word}`);
+  return direction.sign;
 }
 
 function directionWords(set: SourceFile['directions'][string]): readonly DirectionWord[] {

@@ -25,7 +25,7 @@ export function writeTable(registry: Registry): string {
     "import type { DirectionWord } from '../measure/measure.ts';",
     "import { expand, type CheckpointRow, type PlainRow } from './expand.ts';",
     "import { checkpoints as everywhere } from './quantity.ts';",
-    "import type { Checkpoint, Method, Quantity, Range, Shape } from './quantity.ts';",
+    "import type { BodyPart, Checkpoint, Method, Miss, Quantity, Range, Shape } from './quantity.ts';",
     '',
     'const r = (min: number, max: number, source: string): Range => ({ min, max, source });',
     '',
@@ -100,6 +100,20 @@ export function writeTable(registry: Registry): string {
         (shape) =>
           `{ word: ${quote(shape.word)}, start: ${shape.start}, curve: ${shape.curve}, large: ${shape.large} }`,
       ),
+    )}];`,
+    '',
+    `export const misses: readonly Miss[] = [\n${lines(
+      registry.misses.map(({ word, meaning, signs, absolute }) => {
+        const items = signs.map(({ id, sign }) => `{ id: ${quote(id)}, sign: ${sign} }`);
+        return `{ word: ${quote(word)}, meaning: ${quote(meaning)}, signs: [${items.join(', ')}], absolute: ${absolute} }`;
+      }),
+    )}];`,
+    '',
+    `export const bodyParts: readonly BodyPart[] = [\n${lines(
+      registry.bodyParts.map(({ name, within, sides, also }) => {
+        const outer = within === undefined ? 'undefined' : quote(within);
+        return `{ name: ${quote(name)}, within: ${outer}, sides: ${sides}, also: ${array(also)} }`;
+      }),
     )}];`,
     '',
     ...idTypes(registry),

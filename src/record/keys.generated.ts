@@ -23,60 +23,62 @@ const k14: KeyTree = {"ball_speed":k2,"speed_ratio":k2,"launch_angle":k2,"start"
 const k15: KeyTree = {"[]":k14};
 const k16: KeyTree = {"fault":k0,"at":k0,"note":k0};
 const k17: KeyTree = {"[]":k16};
-const k18: KeyTree = {"value":k0,"note":k0};
-const k19: KeyTree = {"shape":k0,"ball_speed":k18,"speed_ratio":k18,"launch_angle":k18,"start":k18,"spin":k18,"spin_tilt":k18,"carry":k18,"total":k18,"curve":k18,"finish":k18,"apex":k18,"descent":k18,"time":k18,"contact":k0,"club":k0,"note":k0};
-const k20: KeyTree = {"[]":k19};
-const k21: KeyTree = {"[]":k0};
-const k22: KeyTree = {"change":k0,"to":k18,"because":k21,"proof":k0,"note":k0};
-const k23: KeyTree = {"[]":k22};
-const k24: KeyTree = {"swing":k0,"student":k0,"date":k0,"club":k0,"template":k0,"faults_from":k0,"conditions":k3,"checkpoints":k6,"delivery":k9,"ground":k11,"strike":k12,"flight":k13,"shots":k15,"faults":k17,"goals":k20,"plan":k23,"notes":k0};
-const k25: KeyTree = {"kind":k0,"loft":k2,"lie":k2,"length":k2,"head_mass":k2,"note":k0};
-const k26: KeyTree = {"*":k25};
-const k27: KeyTree = {"part":k0,"side":k0,"since":k0,"note":k0};
-const k28: KeyTree = {"[]":k27};
-const k29: KeyTree = {"student":k0,"name":k0,"born":k0,"hand":k0,"stature":k2,"mass":k2,"body_table":k0,"bag":k26,"goals":k20,"injuries":k28,"notes":k0};
-const k30: KeyTree = {"window":k0,"strict":k0,"source":k0,"note":k0};
-const k31: KeyTree = {"head":k30,"sternum":k30,"pelvis":k30,"lead_shoulder":k30,"hands":k30,"lead_knee":k30,"lead_pressure":k30,"shoulder_turn":k30,"pelvis_turn":k30,"shoulder_tilt":k30,"spine_tilt":k30,"forward_bend":k30,"lead_arm":k30,"lead_elbow_bend":k30,"trail_elbow_bend":k30,"lead_wrist_hinge":k30,"lead_wrist_bow":k30,"shaft_lean":k30,"shaft_inclination":k30,"hand_depth":k30,"pelvis_depth":k30,"head_height":k30,"time":k30,"stance_width":k30,"lead_foot_flare":k30,"trail_foot_flare":k30,"ball_position":k30,"stance_direction":k30,"shoulder_direction":k30};
-const k32: KeyTree = {"head":k30,"sternum":k30,"pelvis":k30,"lead_shoulder":k30,"hands":k30,"lead_knee":k30,"lead_pressure":k30,"shoulder_turn":k30,"pelvis_turn":k30,"shoulder_tilt":k30,"spine_tilt":k30,"forward_bend":k30,"lead_arm":k30,"lead_elbow_bend":k30,"trail_elbow_bend":k30,"lead_wrist_hinge":k30,"lead_wrist_bow":k30,"shaft_lean":k30,"shaft_inclination":k30,"hand_depth":k30,"pelvis_depth":k30,"head_height":k30,"time":k30};
-const k33: KeyTree = {"address":k31,"takeaway":k32,"lead_arm_parallel_back":k32,"top":k32,"lead_arm_parallel_down":k32,"shaft_parallel_down":k32,"impact":k32,"shaft_parallel_through":k32,"finish":k32};
-const k34: KeyTree = {"direction":k30,"inclination":k30,"radius":k30};
-const k35: KeyTree = {"ahead":k30,"depth":k30};
-const k36: KeyTree = {"club_speed":k30,"attack":k30,"path":k30,"face":k30,"face_to_path":k30,"delivered_loft":k30,"obliquity":k30,"release_ratio":k30,"arc":k34,"low_point":k35};
-const k37: KeyTree = {"starts":k30,"length":k30,"depth":k30,"direction":k30};
-const k38: KeyTree = {"divot":k37};
-const k39: KeyTree = {"across":k30,"height":k30};
-const k40: KeyTree = {"ball_speed":k30,"speed_ratio":k30,"launch_angle":k30,"start":k30,"spin":k30,"spin_tilt":k30,"carry":k30,"total":k30,"curve":k30,"finish":k30,"apex":k30,"descent":k30,"time":k30};
-const k41: KeyTree = {"template":k0,"title":k0,"clubs":k21,"checkpoints":k33,"delivery":k36,"ground":k38,"strike":k39,"flight":k40,"notes":k0};
-const k42: KeyTree = {"expression":k0,"weight":k0};
-const k43: KeyTree = {"[]":k42};
-const k44: KeyTree = {"effect":k0,"direction":k0,"size":k0};
+const k18: KeyTree = {"miss":k0,"note":k0};
+const k19: KeyTree = {"[]":k18};
+const k20: KeyTree = {"value":k0,"note":k0};
+const k21: KeyTree = {"shape":k0,"ball_speed":k20,"speed_ratio":k20,"launch_angle":k20,"start":k20,"spin":k20,"spin_tilt":k20,"carry":k20,"total":k20,"curve":k20,"finish":k20,"apex":k20,"descent":k20,"time":k20,"contact":k0,"club":k0,"note":k0};
+const k22: KeyTree = {"[]":k21};
+const k23: KeyTree = {"[]":k0};
+const k24: KeyTree = {"change":k0,"to":k20,"because":k23,"proof":k0,"note":k0};
+const k25: KeyTree = {"[]":k24};
+const k26: KeyTree = {"swing":k0,"student":k0,"date":k0,"club":k0,"template":k0,"faults_from":k0,"conditions":k3,"checkpoints":k6,"delivery":k9,"ground":k11,"strike":k12,"flight":k13,"shots":k15,"faults":k17,"misses":k19,"goals":k22,"plan":k25,"notes":k0};
+const k27: KeyTree = {"kind":k0,"loft":k2,"lie":k2,"length":k2,"head_mass":k2,"note":k0};
+const k28: KeyTree = {"*":k27};
+const k29: KeyTree = {"part":k0,"side":k0,"since":k0,"note":k0};
+const k30: KeyTree = {"[]":k29};
+const k31: KeyTree = {"student":k0,"name":k0,"born":k0,"hand":k0,"stature":k2,"mass":k2,"body_table":k0,"bag":k28,"goals":k22,"injuries":k30,"notes":k0};
+const k32: KeyTree = {"window":k0,"strict":k0,"source":k0,"note":k0};
+const k33: KeyTree = {"head":k32,"sternum":k32,"pelvis":k32,"lead_shoulder":k32,"hands":k32,"lead_knee":k32,"lead_pressure":k32,"shoulder_turn":k32,"pelvis_turn":k32,"shoulder_tilt":k32,"spine_tilt":k32,"forward_bend":k32,"lead_arm":k32,"lead_elbow_bend":k32,"trail_elbow_bend":k32,"lead_wrist_hinge":k32,"lead_wrist_bow":k32,"shaft_lean":k32,"shaft_inclination":k32,"hand_depth":k32,"pelvis_depth":k32,"head_height":k32,"time":k32,"stance_width":k32,"lead_foot_flare":k32,"trail_foot_flare":k32,"ball_position":k32,"stance_direction":k32,"shoulder_direction":k32};
+const k34: KeyTree = {"head":k32,"sternum":k32,"pelvis":k32,"lead_shoulder":k32,"hands":k32,"lead_knee":k32,"lead_pressure":k32,"shoulder_turn":k32,"pelvis_turn":k32,"shoulder_tilt":k32,"spine_tilt":k32,"forward_bend":k32,"lead_arm":k32,"lead_elbow_bend":k32,"trail_elbow_bend":k32,"lead_wrist_hinge":k32,"lead_wrist_bow":k32,"shaft_lean":k32,"shaft_inclination":k32,"hand_depth":k32,"pelvis_depth":k32,"head_height":k32,"time":k32};
+const k35: KeyTree = {"address":k33,"takeaway":k34,"lead_arm_parallel_back":k34,"top":k34,"lead_arm_parallel_down":k34,"shaft_parallel_down":k34,"impact":k34,"shaft_parallel_through":k34,"finish":k34};
+const k36: KeyTree = {"direction":k32,"inclination":k32,"radius":k32};
+const k37: KeyTree = {"ahead":k32,"depth":k32};
+const k38: KeyTree = {"club_speed":k32,"attack":k32,"path":k32,"face":k32,"face_to_path":k32,"delivered_loft":k32,"obliquity":k32,"release_ratio":k32,"arc":k36,"low_point":k37};
+const k39: KeyTree = {"starts":k32,"length":k32,"depth":k32,"direction":k32};
+const k40: KeyTree = {"divot":k39};
+const k41: KeyTree = {"across":k32,"height":k32};
+const k42: KeyTree = {"ball_speed":k32,"speed_ratio":k32,"launch_angle":k32,"start":k32,"spin":k32,"spin_tilt":k32,"carry":k32,"total":k32,"curve":k32,"finish":k32,"apex":k32,"descent":k32,"time":k32};
+const k43: KeyTree = {"template":k0,"title":k0,"clubs":k23,"checkpoints":k35,"delivery":k38,"ground":k40,"strike":k41,"flight":k42,"notes":k0};
+const k44: KeyTree = {"expression":k0,"weight":k0};
 const k45: KeyTree = {"[]":k44};
-const k46: KeyTree = {"change":k0,"to":k0,"by":k0,"when":k0};
+const k46: KeyTree = {"effect":k0,"direction":k0,"size":k0};
 const k47: KeyTree = {"[]":k46};
-const k48: KeyTree = {"title":k0,"explanation":k0,"at":k21,"evidence":k43,"tends_to":k45,"changes":k47,"cautions":k21,"drills":k21};
-const k49: KeyTree = {"*":k48};
-const k50: KeyTree = {"faults":k0,"title":k0,"extends":k0,"book":k49,"notes":k0};
-const k51: KeyTree = {"author":k0,"time":k0,"text":k0};
-const k52: KeyTree = {"[]":k51};
-const k53: KeyTree = {"id":k0,"about":k0,"value":k0,"author":k0,"time":k0,"state":k0,"text":k0,"replies":k52};
+const k48: KeyTree = {"change":k0,"to":k0,"by":k0,"when":k0};
+const k49: KeyTree = {"[]":k48};
+const k50: KeyTree = {"title":k0,"explanation":k0,"at":k23,"evidence":k45,"tends_to":k47,"changes":k49,"cautions":k23,"drills":k23};
+const k51: KeyTree = {"*":k50};
+const k52: KeyTree = {"faults":k0,"title":k0,"extends":k0,"book":k51,"notes":k0};
+const k53: KeyTree = {"author":k0,"time":k0,"text":k0};
 const k54: KeyTree = {"[]":k53};
-const k55: KeyTree = {"review":k0,"of":k0,"threads":k54,"notes":k0};
-const k56: KeyTree = {"*":k0};
-const k57: KeyTree = {"length":k0,"angle":k0,"speed":k0,"rotation":k0,"time":k0,"mass":k0,"inertia":k0,"temperature":k0,"pressure":k0,"fraction":k0,"ratio":k0};
-const k58: KeyTree = {"meaning":k0,"uncertainty":k57};
-const k59: KeyTree = {"eye":k58,"video":k58,"tape":k58,"ruler":k58,"alignment stick":k58,"goniometer":k58,"inclinometer":k58,"radar":k58,"camera":k58,"motion capture":k58,"pressure mat":k58,"force plate":k58,"ball mark":k58,"scale":k58,"loft and lie gauge":k58,"specification":k58,"rangefinder":k58,"pacing":k58,"map":k58,"stopwatch":k58,"weather report":k58,"anemometer":k58,"thermometer":k58,"barometer":k58,"hygrometer":k58,"*":k58};
-const k60: KeyTree = {"quantity":k0,"unit":k0,"by":k0};
-const k61: KeyTree = {"*":k60};
-const k62: KeyTree = {"by":k0,"columns":k61};
-const k63: KeyTree = {"drag":k0,"lift":k0,"correlation":k0,"shots":k0,"ball_speed":k0};
-const k64: KeyTree = {"swingwright":k0,"coverage":k0,"severities":k56,"methods":k59,"shots":k62,"calibration":k63,"notes":k0};
+const k55: KeyTree = {"id":k0,"about":k0,"value":k0,"author":k0,"time":k0,"state":k0,"text":k0,"replies":k54};
+const k56: KeyTree = {"[]":k55};
+const k57: KeyTree = {"review":k0,"of":k0,"threads":k56,"notes":k0};
+const k58: KeyTree = {"*":k0};
+const k59: KeyTree = {"length":k0,"angle":k0,"speed":k0,"rotation":k0,"time":k0,"mass":k0,"inertia":k0,"temperature":k0,"pressure":k0,"fraction":k0,"ratio":k0};
+const k60: KeyTree = {"meaning":k0,"uncertainty":k59};
+const k61: KeyTree = {"eye":k60,"video":k60,"tape":k60,"ruler":k60,"alignment stick":k60,"goniometer":k60,"inclinometer":k60,"radar":k60,"camera":k60,"motion capture":k60,"pressure mat":k60,"force plate":k60,"ball mark":k60,"scale":k60,"loft and lie gauge":k60,"specification":k60,"rangefinder":k60,"pacing":k60,"map":k60,"stopwatch":k60,"weather report":k60,"anemometer":k60,"thermometer":k60,"barometer":k60,"hygrometer":k60,"*":k60};
+const k62: KeyTree = {"quantity":k0,"unit":k0,"by":k0};
+const k63: KeyTree = {"*":k62};
+const k64: KeyTree = {"by":k0,"columns":k63};
+const k65: KeyTree = {"drag":k0,"lift":k0,"correlation":k0,"shots":k0,"ball_speed":k0};
+const k66: KeyTree = {"swingwright":k0,"coverage":k0,"severities":k58,"methods":k61,"shots":k64,"calibration":k65,"notes":k0};
 
 /** By kind of file, from its top-level keys on. */
 export const knownKeys = {
-  swing: k24,
-  student: k29,
-  template: k41,
-  faults: k50,
-  review: k55,
-  workspace: k64,
+  swing: k26,
+  student: k31,
+  template: k43,
+  faults: k52,
+  review: k57,
+  workspace: k66,
 } as const;

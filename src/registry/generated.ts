@@ -2,7 +2,7 @@
 import type { DirectionWord } from '../measure/measure.ts';
 import { expand, type CheckpointRow, type PlainRow } from './expand.ts';
 import { checkpoints as everywhere } from './quantity.ts';
-import type { Checkpoint, Method, Quantity, Range, Shape } from './quantity.ts';
+import type { BodyPart, Checkpoint, Method, Miss, Quantity, Range, Shape } from './quantity.ts';
 
 const r = (min: number, max: number, source: string): Range => ({ min, max, source });
 
@@ -896,6 +896,55 @@ export const shapes: readonly Shape[] = [
   { word: 'push slice', start: 1, curve: 1, large: true },
   { word: 'pull hook', start: -1, curve: -1, large: true },
   { word: 'pull slice', start: -1, curve: 1, large: true },
+];
+
+export const misses: readonly Miss[] = [
+  { word: 'thin', meaning: 'struck low on the face, or with the club above the turf', signs: [{ id: 'strike.height', sign: -1 }, { id: 'delivery.low_point.depth', sign: -1 }], absolute: false },
+  { word: 'topped', meaning: 'struck on the upper half of the ball', signs: [{ id: 'strike.height', sign: -1 }, { id: 'delivery.low_point.depth', sign: -1 }], absolute: false },
+  { word: 'heavy', meaning: 'the turf before the ball', signs: [{ id: 'delivery.low_point.ahead', sign: -1 }, { id: 'delivery.low_point.depth', sign: 1 }, { id: 'ground.divot.starts', sign: -1 }], absolute: false },
+  { word: 'toe', meaning: 'struck toward the toe', signs: [{ id: 'strike.across', sign: 1 }], absolute: false },
+  { word: 'heel', meaning: 'struck toward the heel', signs: [{ id: 'strike.across', sign: -1 }], absolute: false },
+  { word: 'push', meaning: 'starts to the right of the target line', signs: [{ id: 'flight.start', sign: 1 }], absolute: false },
+  { word: 'pull', meaning: 'starts to the left of the target line', signs: [{ id: 'flight.start', sign: -1 }], absolute: false },
+  { word: 'slice', meaning: 'curves too much to the right', signs: [{ id: 'flight.curve', sign: 1 }, { id: 'delivery.face_to_path', sign: 1 }], absolute: false },
+  { word: 'hook', meaning: 'curves too much to the left', signs: [{ id: 'flight.curve', sign: -1 }, { id: 'delivery.face_to_path', sign: -1 }], absolute: false },
+  { word: 'right', meaning: 'comes down right of the target line', signs: [{ id: 'flight.finish', sign: 1 }], absolute: true },
+  { word: 'left', meaning: 'comes down left of the target line', signs: [{ id: 'flight.finish', sign: -1 }], absolute: true },
+  { word: 'low', meaning: 'flies too low', signs: [{ id: 'flight.launch_angle', sign: -1 }, { id: 'flight.apex', sign: -1 }, { id: 'delivery.delivered_loft', sign: -1 }], absolute: false },
+  { word: 'high', meaning: 'flies too high', signs: [{ id: 'flight.launch_angle', sign: 1 }, { id: 'flight.apex', sign: 1 }, { id: 'delivery.delivered_loft', sign: 1 }], absolute: false },
+  { word: 'short', meaning: 'carries too short', signs: [{ id: 'flight.carry', sign: -1 }, { id: 'flight.ball_speed', sign: -1 }, { id: 'delivery.club_speed', sign: -1 }], absolute: false },
+];
+
+export const bodyParts: readonly BodyPart[] = [
+  { name: 'head', within: undefined, sides: false, also: [] },
+  { name: 'neck', within: undefined, sides: false, also: [] },
+  { name: 'back', within: undefined, sides: false, also: ['spine'] },
+  { name: 'upper back', within: 'back', sides: false, also: ['thoracic spine'] },
+  { name: 'lower back', within: 'back', sides: false, also: ['lumbar spine'] },
+  { name: 'chest', within: undefined, sides: false, also: [] },
+  { name: 'ribs', within: 'chest', sides: true, also: ['rib'] },
+  { name: 'abdomen', within: undefined, sides: false, also: ['stomach'] },
+  { name: 'shoulder', within: undefined, sides: true, also: ['shoulders', 'rotator cuff'] },
+  { name: 'arm', within: undefined, sides: true, also: ['arms'] },
+  { name: 'upper arm', within: 'arm', sides: true, also: [] },
+  { name: 'elbow', within: 'arm', sides: true, also: ['elbows'] },
+  { name: 'forearm', within: 'arm', sides: true, also: ['forearms'] },
+  { name: 'wrist', within: 'arm', sides: true, also: ['wrists'] },
+  { name: 'hand', within: 'arm', sides: true, also: ['hands'] },
+  { name: 'thumb', within: 'hand', sides: true, also: ['thumbs'] },
+  { name: 'fingers', within: 'hand', sides: true, also: ['finger'] },
+  { name: 'pelvis', within: undefined, sides: false, also: [] },
+  { name: 'hip', within: undefined, sides: true, also: ['hips'] },
+  { name: 'groin', within: undefined, sides: true, also: [] },
+  { name: 'leg', within: undefined, sides: true, also: ['legs'] },
+  { name: 'thigh', within: 'leg', sides: true, also: ['thighs', 'hamstring'] },
+  { name: 'knee', within: 'leg', sides: true, also: ['knees'] },
+  { name: 'shin', within: 'leg', sides: true, also: ['shins'] },
+  { name: 'calf', within: 'leg', sides: true, also: ['calves'] },
+  { name: 'ankle', within: 'leg', sides: true, also: ['ankles', 'achilles tendon'] },
+  { name: 'foot', within: 'leg', sides: true, also: ['feet'] },
+  { name: 'heel', within: 'foot', sides: true, also: ['heels'] },
+  { name: 'toes', within: 'foot', sides: true, also: ['toe'] },
 ];
 
 type CheckpointKey =

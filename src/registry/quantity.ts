@@ -61,6 +61,25 @@ export interface Method {
   readonly uncertainty: Readonly<Partial<Record<Dimension, { readonly u: number; readonly source: string }>>>;
 }
 
+/** A miss that players complain of: any one of these quantities off in this direction, as for a right-handed player. */
+export interface Miss {
+  readonly word: string;
+  readonly meaning: string;
+  readonly signs: readonly { readonly id: string; readonly sign: 1 | -1 }[];
+  /** True where the word names a side of the target line, whatever the hand. */
+  readonly absolute: boolean;
+}
+
+/** A part of the body that cautions and injuries may name. */
+export interface BodyPart {
+  readonly name: string;
+  /** The larger part that it belongs to. */
+  readonly within: string | undefined;
+  /** Whether there are two of them. */
+  readonly sides: boolean;
+  readonly also: readonly string[];
+}
+
 /** A word for the shape of a shot: signs for a right-handed player, right positive; undefined where the word says nothing of it. */
 export interface Shape {
   readonly word: string;

@@ -1,10 +1,11 @@
 // Looks up quantities, methods and kinds of club in the generated table; knows nothing of records or of physics.
-import { methods, quantities, shapes } from './generated.ts';
-import type { Method, Quantity, Range, Shape } from './quantity.ts';
+import { methods, misses, quantities, shapes } from './generated.ts';
+import type { Method, Miss, Quantity, Range, Shape } from './quantity.ts';
 
 const byId: ReadonlyMap<string, Quantity> = new Map(quantities.map((q) => [q.id, q]));
 const methodByName: ReadonlyMap<string, Method> = new Map(methods.map((m) => [m.name, m]));
 const shapeByWord: ReadonlyMap<string, Shape> = new Map(shapes.map((s) => [s.word, s]));
+const missByWord: ReadonlyMap<string, Miss> = new Map(misses.map((m) => [m.word, m]));
 
 /** The quantity with this full id, or undefined. */
 export function findQuantity(id: string): Quantity | undefined {
@@ -26,6 +27,11 @@ export function practiceWith(quantity: Quantity, clubKind: string | undefined): 
   if (byClub === undefined || clubKind === undefined || !Object.hasOwn(byClub, clubKind))
     return quantity.practice;
   return byClub[clubKind];
+}
+
+/** What a word for a miss means, or undefined where the trade has no such word. */
+export function findMiss(word: string): Miss | undefined {
+  return missByWord.get(word);
 }
 
 export const methodNames: readonly string[] = methods.map((m) => m.name);

@@ -39,6 +39,7 @@ shots:
   - { flight.carry: 140 m, delivery.low_point.ahead: 4 cm ahead, across: 3 mm toward heel, shape: fade, note: gust }
 faults:
   - { fault: early-lift, at: shaft_parallel_down, note: "head rises before the strike" }
+misses: [heavy, { miss: slice, note: into the wind }]
 goals:
   - { shape: straight, start: 0 deg, finish: -3..3 m, carry: { value: 142 m, note: the pond }, contact: turf after the ball, club: seven }
 plan:

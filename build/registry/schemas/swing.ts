@@ -5,7 +5,7 @@ import { file, listOf, mapping, oneWordOf, quantityTree, text, use, word, type S
 import { below, checkpointMappings, ofSection, type Vocabulary } from './vocabulary.ts';
 
 export function swingSchema(vocabulary: Vocabulary): Schema {
-  const { quantities, shapes } = vocabulary;
+  const { quantities, shapes, misses } = vocabulary;
   const section = (name: 'conditions' | 'delivery' | 'ground' | 'strike', description: string): Schema =>
     mapping(description, quantityTree(ofSection(quantities, name), below, 'measure'));
   return file(
@@ -42,6 +42,23 @@ export function swingSchema(vocabulary: Vocabulary): Schema {
           note: text('What was seen.'),
         }),
       ),
+      misses: {
+        description: 'The misses that the student complains of, in the words of the trade.',
+        type: ['array', 'null'],
+        items: {
+          description: 'One of them: a word, or a mapping with a note.',
+          type: ['string', 'object', 'null'],
+          pattern: `^(${misses.map(({ word: name }) => name).join('|')})$`,
+          properties: {
+            miss: oneWordOf(
+              'The miss in a word.',
+              misses.map(({ word: name }) => name),
+            ),
+            note: text('When it comes, and how often.'),
+          },
+          additionalProperties: false,
+        },
+      },
       goals: goals(quantities, shapes),
       plan: listOf(
         'What the student is to change, one to three things.',

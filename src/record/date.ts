@@ -14,3 +14,14 @@ function daysIn(year: number, month: number): number {
   if (month === 2) return (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0 ? 29 : 28;
   return month === 4 || month === 6 || month === 9 || month === 11 ? 30 : 31;
 }
+
+/**
+ * Whether somebody born on a day, or in a year, is under eighteen on another day; of a year alone the last day of it is taken,
+ * so that nobody is taken for older than they may be. Both must be written as above, or the first as four digits.
+ */
+export function isMinorOn(born: string, day: string): boolean {
+  const latest = /^\d{4}$/.test(born) ? `${born}-12-31` : born;
+  const comesOfAge = `${String(Number(latest.slice(0, 4)) + 18).padStart(4, '0')}${latest.slice(4)}`;
+  // Days in this form come in the order of their letters.
+  return day < comesOfAge;
+}

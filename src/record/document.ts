@@ -1,5 +1,6 @@
 // The shapes of the six kinds of file once read: typed values with the place of each in the text; no checking of golf here.
 import type { Measure, Problem, Span, Window } from '../measure/measure.ts';
+import type { BodyPlace } from '../registry/body.ts';
 import type { Method, Quantity } from '../registry/quantity.ts';
 
 export type FileKind = 'swing' | 'student' | 'template' | 'faults' | 'review' | 'workspace';
@@ -44,6 +45,7 @@ export type RecordCode =
   | 'unknown-word'
   | 'impossible-date'
   | 'unsupported-version'
+  | 'unknown-body-part'
   | 'no-value-yet'
   | 'bare-number'
   | 'bare-direction';
@@ -55,6 +57,65 @@ export interface Silence {
   readonly span: Span;
   /** Zero-based line that it covers. */
   readonly line: number;
+}
+
+/** A miss that the student complains of. */
+export interface StatedMiss {
+  readonly miss: Located<string>;
+  readonly note: string | undefined;
+}
+
+/** Pain, or what to be careful with. */
+export interface Injury {
+  readonly part: Located<string>;
+  /** Undefined where the words name no known part. */
+  readonly place: BodyPlace | undefined;
+  readonly note: string | undefined;
+}
+
+/** An expression that shows a fault; what it says is not known here. */
+export interface Evidence {
+  readonly expression: Located<string>;
+  readonly weight: number;
+}
+
+/** What a fault is believed to do to a quantity. */
+export interface BelievedEffect {
+  readonly effect: Located<string>;
+  readonly quantity: Quantity | undefined;
+  /** The sign in which the quantity goes; undefined where no known word says so. */
+  readonly sign: 1 | -1 | undefined;
+  readonly direction: Located<string> | undefined;
+  readonly size: string | undefined;
+}
+
+export interface FaultChange {
+  readonly quantity: Quantity | undefined;
+  readonly change: Located<string>;
+  readonly by: string | undefined;
+  readonly to: string | undefined;
+  readonly when: string | undefined;
+}
+
+export interface Caution {
+  readonly part: Located<string>;
+  readonly place: BodyPlace | undefined;
+}
+
+/** A fault as a book tells it. */
+export interface Fault {
+  readonly id: Located<string>;
+  readonly title: string | undefined;
+  readonly explanation: string | undefined;
+  /** Where it can be seen; anywhere where the book does not say. */
+  readonly at: readonly Located<string>[];
+  readonly evidence: readonly Evidence[];
+  readonly tendsTo: readonly BelievedEffect[];
+  readonly changes: readonly FaultChange[];
+  /** The parts of the body that its changes and drills load. */
+  readonly cautions: readonly Caution[];
+  readonly drills: readonly string[];
+  readonly span: Span;
 }
 
 export interface StatedFault {
@@ -119,6 +180,7 @@ export interface SwingRecord extends DocumentBase {
   /** The word written at flight.shape ("draw"), if any. */
   readonly shape: Located<string> | undefined;
   readonly faults: readonly StatedFault[];
+  readonly misses: readonly StatedMiss[];
   readonly goals: readonly Goal[];
   readonly plan: readonly PlannedChange[];
 }
@@ -135,6 +197,9 @@ export interface StudentFile extends DocumentBase {
   readonly name: Located<string> | undefined;
   readonly hand: Located<'left' | 'right'> | undefined;
   readonly bodyTable: Located<string> | undefined;
+  /** A day of the calendar or a year, as written. */
+  readonly born: Located<string> | undefined;
+  readonly injuries: readonly Injury[];
   /** Entries with ids `student.stature`, `student.mass`. */
   readonly entries: ReadonlyMap<string, Entry>;
   readonly bag: ReadonlyMap<string, BagClub>;
@@ -157,10 +222,7 @@ export interface TemplateFile extends DocumentBase {
 
 export interface FaultFile extends DocumentBase {
   readonly kind: 'faults';
-  readonly faults: ReadonlyMap<
-    string,
-    { readonly id: Located<string>; readonly title: string | undefined; readonly span: Span }
-  >;
+  readonly faults: ReadonlyMap<string, Fault>;
   /** Another fault book that this one extends. */
   readonly extends: Located<string> | undefined;
 }

@@ -6,7 +6,7 @@ import type { Tree } from './tree.ts';
 const longestDetail = 80;
 const deepestOutline = 6;
 /** The keys of which the first one there names an item of a list. */
-const naming = ['fault', 'change', 'shape', 'part', 'id', 'about', 'effect', 'expression', 'carry'];
+const naming = ['fault', 'change', 'shape', 'part', 'miss', 'id', 'about', 'effect', 'expression', 'carry'];
 
 /** A node for each key but the version's. */
 export function outlineOf(tree: Tree, text: string, versionKey: string): readonly OutlineNode[] {

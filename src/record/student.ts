@@ -1,7 +1,9 @@
 // Reads a student's file from its tree: body, bag, goals; knows no record.
 import { quote } from '../measure/quote.ts';
+import { bodySides } from '../registry/body.ts';
 import { isDate } from './date.ts';
-import type { BagClub, Entry, StudentFile } from './document.ts';
+import { readBodyPlace } from './body-place.ts';
+import type { BagClub, Entry, Injury, Located, StudentFile } from './document.ts';
 import { readEntries } from './entries.ts';
 import type { Reader } from './entry.ts';
 import { readGoals } from './goal.ts';
@@ -16,7 +18,6 @@ export function readStudent(tree: Tree, reader: Reader): StudentParts {
   readEntries(tree, 'student', entries, reader);
   const hand = wordAt(tree, 'hand');
   const side = hand?.value;
-  checkBirth(valueAt(tree, 'born'), reader);
   return {
     kind: 'student',
     name: readName(tree),
@@ -25,6 +26,8 @@ export function readStudent(tree: Tree, reader: Reader): StudentParts {
         ? { value: side, span: hand.span }
         : undefined,
     bodyTable: wordAt(tree, 'body_table'),
+    born: readBirth(valueAt(tree, 'born'), reader),
+    injuries: readInjuries(valueAt(tree, 'injuries'), reader),
     entries,
     bag: readBag(valueAt(tree, 'bag'), reader),
     goals: readGoals(valueAt(tree, 'goals'), reader),
@@ -51,12 +54,27 @@ function readBag(tree: Tree | undefined, reader: Reader): ReadonlyMap<string, Ba
 }
 
 /** A year alone will do; what is written as a day must be one. */
-function checkBirth(tree: Tree | undefined, reader: Reader): void {
-  if (tree?.kind !== 'scalar' || !/^\d+-\d+-\d+$/.test(tree.source) || isDate(tree.source)) return;
+function readBirth(tree: Tree | undefined, reader: Reader): Located<string> | undefined {
+  if (tree?.kind !== 'scalar' || tree.plain === null) return undefined;
+  const span = innerSpan(tree);
+  if (isDate(tree.source) || /^\d{4}$/.test(tree.source)) return { value: tree.source, span };
+  if (!/^\d+-\d+-\d+$/.test(tree.source)) return undefined;
   reader.problems.push({
     code: 'impossible-date',
-    span: innerSpan(tree),
+    span,
     found: quote(tree.source),
     expected: 'a day of the calendar as year-month-day, such as `1998-05-14`, or only the year',
+  });
+  return undefined;
+}
+
+function readInjuries(tree: Tree | undefined, reader: Reader): readonly Injury[] {
+  if (tree?.kind !== 'list') return [];
+  return tree.items.flatMap((item) => {
+    const part = wordAt(item, 'part');
+    if (part === undefined) return [];
+    const place = readBodyPlace(part, reader);
+    const side = bodySides.find((known) => known === wordAt(item, 'side')?.value);
+    return [{ part, place: place && { ...place, side: side ?? place.side }, note: wordsAt(item, 'note') }];
   });
 }

@@ -2,7 +2,7 @@
 import { quote } from '../measure/quote.ts';
 import { readPlan } from './change.ts';
 import { isDate } from './date.ts';
-import type { Entry, Located, StatedFault, SwingRecord } from './document.ts';
+import type { Entry, Located, StatedFault, StatedMiss, SwingRecord } from './document.ts';
 import { readSection } from './entries.ts';
 import { readEntry, type Reader } from './entry.ts';
 import { readGoals } from './goal.ts';
@@ -29,6 +29,7 @@ export function readSwing(tree: Tree, reader: Reader): SwingParts {
     shots: readShots(valueAt(tree, 'shots'), reader),
     shape: wordAt(valueAt(tree, 'flight'), 'shape'),
     faults: readStatedFaults(valueAt(tree, 'faults')),
+    misses: readMisses(valueAt(tree, 'misses')),
     goals: readGoals(valueAt(tree, 'goals'), reader),
     plan: readPlan(valueAt(tree, 'plan'), reader),
   };
@@ -67,5 +68,14 @@ function readStatedFaults(tree: Tree | undefined): readonly StatedFault[] {
     const fault = locate(valueAt(item, 'fault'));
     if (fault === undefined) return [];
     return [{ fault, at: wordAt(item, 'at'), note: wordsAt(item, 'note'), span: item.span }];
+  });
+}
+
+/** Words, or mappings with a note; the shape of the file says which words there are. */
+function readMisses(tree: Tree | undefined): readonly StatedMiss[] {
+  if (tree?.kind !== 'list') return [];
+  return tree.items.flatMap((item) => {
+    const miss = item.kind === 'map' ? wordAt(item, 'miss') : locate(item);
+    return miss === undefined ? [] : [{ miss, note: wordsAt(item, 'note') }];
   });
 }

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { isDate } from '../../src/record/date.ts';
+import { isDate, isMinorOn } from '../../src/record/date.ts';
 import { assertMarked } from './marked.ts';
 
 describe('a date', () => {
@@ -57,5 +57,20 @@ date: 2026-02-30
   it('of birth may be a year alone', () => {
     assertMarked('student', 'student: 1\nborn: 1998\n');
     assertMarked('student', 'student: 1\nborn: 1998-13-01\n#     ^^^^^^^^^^ impossible-date\n');
+  });
+});
+
+describe('a minor', () => {
+  it('is so until the day before the eighteenth birthday', () => {
+    assert.equal(isMinorOn('2008-05-14', '2026-05-13'), true);
+    assert.equal(isMinorOn('2008-05-14', '2026-05-14'), false);
+    assert.equal(isMinorOn('2008-02-29', '2026-02-28'), true);
+    assert.equal(isMinorOn('2008-02-29', '2026-03-01'), false);
+  });
+
+  it('of whom only the year is known is so until its last day', () => {
+    assert.equal(isMinorOn('2008', '2026-12-30'), true);
+    assert.equal(isMinorOn('2008', '2026-12-31'), false);
+    assert.equal(isMinorOn('1988', '2026-01-01'), false);
   });
 });

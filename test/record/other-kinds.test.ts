@@ -50,6 +50,20 @@ injuries:
     assert.equal(student.goals[0]?.targets.get('carry')?.target.kind, 'window');
   });
 
+  it('has a birth and injuries with their place', () => {
+    assert.equal(student.born?.value, '1988');
+    assert.deepEqual(
+      student.injuries.map(({ part, place, note }) => [part.value, place?.side, place?.part.name, note]),
+      [['trail wrist', 'trail', 'wrist', 'sore after mats']],
+    );
+    const other = assertMarked(
+      'student',
+      'student: 1\nborn: 1988-02-30\n      ^^^^^^^^^^ impossible-date\ninjuries: [{ part: knees, side: left }]\n',
+    ) as StudentFile;
+    assert.equal(other.born, undefined);
+    assert.equal(other.injuries[0]?.place?.side, 'left');
+  });
+
   it('with an unknown hand has none', () => {
     const other = assertMarked('student', 'student: 1\nhand: both\n#     ^^^^ unknown-word\n') as StudentFile;
     assert.equal(other.hand, undefined);
@@ -150,6 +164,70 @@ book:
     );
     assert.equal(book.problems[0]?.nearest, 'strike.height');
     assert.match(book.problems[1]?.nearest ?? '', /\.lead_elbow_bend$/);
+  });
+
+  const whole = `faults: 1
+book:
+  folds:
+    explanation: The elbow gives way.
+    at: [impact, finish]
+    evidence:
+      - checkpoints.impact.lead_elbow_bend > 20 deg
+      - { expression: "strike.height < -4 mm", weight: 0.5 }
+      - { expression: flight.carry < 90 m, weight: -1 }
+                                                   ^^ number-out-of-range
+    tends_to:
+      - { effect: strike.height, direction: low, size: 2 mm }
+      - { effect: flight.carry, direction: less }
+      - { effect: strike.across, direction: low }
+                                            ^^^ unknown-direction
+    changes: [{ change: checkpoints.impact.lead_elbow_bend, by: 10 deg less, when: downswing }]
+    cautions: [lead elbow, elbw]
+                           ^^^^ unknown-body-part
+    drills: [Slow swings., Slower ones.]
+`;
+
+  it('has evidence with weights, effects with signs, changes, cautions and drills', () => {
+    const fault = (assertMarked('faults', whole) as FaultFile).faults.get('folds')!;
+    assert.equal(fault.explanation, 'The elbow gives way.');
+    assert.deepEqual(
+      fault.at.map(({ value }) => value),
+      ['impact', 'finish'],
+    );
+    assert.deepEqual(
+      fault.evidence.map(({ expression, weight }) => [expression.value, weight]),
+      [
+        ['checkpoints.impact.lead_elbow_bend > 20 deg', 1],
+        ['strike.height < -4 mm', 0.5],
+        ['flight.carry < 90 m', 1],
+      ],
+    );
+    assert.deepEqual(
+      fault.tendsTo.map(({ quantity, sign, size }) => [quantity?.id, sign, size]),
+      [
+        ['strike.height', -1, '2 mm'],
+        ['flight.carry', -1, undefined],
+        ['strike.across', undefined, undefined],
+      ],
+    );
+    assert.deepEqual(
+      fault.changes.map(({ quantity, by, when }) => [quantity?.key, by, when]),
+      [['lead_elbow_bend', '10 deg less', 'downswing']],
+    );
+    assert.deepEqual(
+      fault.cautions.map(({ place }) => [place?.side, place?.part.name]),
+      [
+        ['lead', 'elbow'],
+        [undefined, undefined],
+      ],
+    );
+    assert.deepEqual(fault.drills, ['Slow swings.', 'Slower ones.']);
+  });
+
+  it('places an expression inside its quotes', () => {
+    const { text, faults } = assertMarked('faults', whole) as FaultFile;
+    const { span } = faults.get('folds')!.evidence[1]!.expression;
+    assert.equal(text.slice(span.start, span.end), 'strike.height < -4 mm');
   });
 });
 

@@ -51,6 +51,27 @@ describe('a swing record', () => {
     );
   });
 
+  it('has misses, in words or with a note', () => {
+    const document = assertMarked(
+      'swing',
+      `${head}misses:
+  - thin
+  - { miss: slice, note: into the wind }
+  - slise
+    ^^^^^ unknown-word
+`,
+    ) as SwingRecord;
+    assert.deepEqual(
+      document.misses.map(({ miss, note }) => [miss.value, note]),
+      [
+        ['thin', undefined],
+        ['slice', 'into the wind'],
+        ['slise', undefined],
+      ],
+    );
+    assert.equal(document.problems[0]?.nearest, 'slice');
+  });
+
   it('has goals: numbers and windows of the flight', () => {
     const [goal] = whole.goals;
     assert.ok(goal);

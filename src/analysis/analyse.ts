@@ -1,5 +1,6 @@
 // The one entry of the analysis: a URI and the texts known so far in, document, derivation and findings out; reads no file.
 import type { Subject } from '../checks/subject.ts';
+import { expressionProblems } from '../judgement/book.ts';
 import { showValue } from '../measure/show.ts';
 import type { FileKind, SwingwrightDocument } from '../record/document.ts';
 import { kindOf } from '../record/kind.ts';
@@ -9,6 +10,7 @@ import { methodNames } from '../registry/registry.ts';
 import { keepAnalysis, keptAccount, parsedDocument, shotsOf, unchangedAnalysis } from './cache.ts';
 import type { AnalysisCache } from './cache.ts';
 import { findingsOf } from './findings.ts';
+import { judgementOf } from './judge.ts';
 import { followReferences } from './references.ts';
 import { lookoutOver } from './lookout.ts';
 import type { Lookout } from './lookout.ts';
@@ -54,7 +56,12 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
   const subject: Subject = {
     uri,
     document,
-    problems: [...document.problems, ...nearest.problems, ...followed.problems],
+    problems: [
+      ...document.problems,
+      ...nearest.problems,
+      ...followed.problems,
+      ...(document.kind === 'faults' ? expressionProblems(document) : []),
+    ],
     student: followed.student,
     club: followed.club,
     template: followed.template,
@@ -66,6 +73,10 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
         : shotsOf(cache, followed.shotsFile, workspace?.document.shotColumns ?? noColumns, methods),
     derivation: account?.derivation,
     agreement: account?.agreement,
+    judgement:
+      document.kind === 'swing' && account !== undefined
+        ? judgementOf(document, followed.faultBooks, followed.student?.document, account)
+        : undefined,
     show: showValue,
   };
   return {
@@ -95,6 +106,7 @@ function analysisOfNothing(uri: string, kind: FileKind | undefined, lookout: Loo
     shots: undefined,
     derivation: undefined,
     agreement: undefined,
+    judgement: undefined,
     show: showValue,
   };
   const wanted = kind === undefined ? [] : lookout.wanted();

@@ -3,13 +3,21 @@ import { ballSpeedAgainstClubSpeed } from './ball-speed-against-club-speed.ts';
 import { bareDirection } from './bare-direction.ts';
 import { agreementNotJudged } from './agreement-not-judged.ts';
 import { bareNumber } from './bare-number.ts';
+import { caution } from './caution.ts';
 import type { Check } from './check.ts';
+import { circularCauses } from './circular-causes.ts';
 import { circularReference } from './circular-reference.ts';
+import { consentAndPrivacy } from './consent-and-privacy.ts';
+import { dimensionsDoNotMatch } from './dimensions-do-not-match.ts';
 import { directionWithSign } from './direction-with-sign.ts';
 import { divotBehindLowPoint } from './divot-behind-low-point.ts';
 import { duplicateKey } from './duplicate-key.ts';
 import { entryDoesNotFit } from './entry-does-not-fit.ts';
+import { expressionNotAllowed } from './expression-not-allowed.ts';
 import { faceToPathAgainstFace } from './face-to-path-against-face.ts';
+import { faultCannotBeSeenHere } from './fault-cannot-be-seen-here.ts';
+import { faultContradicted } from './fault-contradicted.ts';
+import { faultNotStated } from './fault-not-stated.ts';
 import { fileTooLarge } from './file-too-large.ts';
 import { finishAgainstCurve } from './finish-against-curve.ts';
 import { flightAgainstShots } from './flight-against-shots.ts';
@@ -17,6 +25,7 @@ import { impossibleDate } from './impossible-date.ts';
 import { loftAgainstLean } from './loft-against-lean.ts';
 import { lowPointAgainstAttack } from './low-point-against-attack.ts';
 import { measureNotAllowed } from './measure-not-allowed.ts';
+import { missNotExplained } from './miss-not-explained.ts';
 import { missingDirection } from './missing-direction.ts';
 import { missingKey } from './missing-key.ts';
 import { missingReference } from './missing-reference.ts';
@@ -32,16 +41,20 @@ import { tooDeep } from './too-deep.ts';
 import { tooManyAliases } from './too-many-aliases.ts';
 import { tooManyFindings } from './too-many-findings.ts';
 import { uncertaintyNotPositive } from './uncertainty-not-positive.ts';
+import { unknownBodyPart } from './unknown-body-part.ts';
 import { unknownClub } from './unknown-club.ts';
 import { unknownCode } from './unknown-code.ts';
 import { unknownColumn } from './unknown-column.ts';
 import { unknownDirection } from './unknown-direction.ts';
 import { unknownFault } from './unknown-fault.ts';
+import { unknownFunction } from './unknown-function.ts';
 import { unknownKey } from './unknown-key.ts';
 import { unknownMethod } from './unknown-method.ts';
+import { unknownQuantity } from './unknown-quantity.ts';
 import { unknownUnit } from './unknown-unit.ts';
 import { unknownWord } from './unknown-word.ts';
 import { unreadableCharacters } from './unreadable-characters.ts';
+import { unreadableExpression } from './unreadable-expression.ts';
 import { unreadableMeasure } from './unreadable-measure.ts';
 import { unreadableReference } from './unreadable-reference.ts';
 import { unreadableRow } from './unreadable-row.ts';
@@ -90,6 +103,13 @@ export const checks: readonly Check[] = [
   unreadableRow,
   unknownClub,
   unknownFault,
+  unreadableExpression,
+  expressionNotAllowed,
+  unknownQuantity,
+  unknownFunction,
+  dimensionsDoNotMatch,
+  unknownBodyPart,
+  circularCauses,
   outsideBounds,
   outsidePractice,
   rivalReadings,
@@ -104,6 +124,12 @@ export const checks: readonly Check[] = [
   agreementNotJudged,
   shapeAgainstCurve,
   flightAgainstShots,
+  faultContradicted,
+  faultCannotBeSeenHere,
+  faultNotStated,
+  missNotExplained,
+  caution,
+  consentAndPrivacy,
   silenceWithoutReason,
   unknownCode,
   unusedSilence,

@@ -1,0 +1,45 @@
+// The check that says which of the student's misses no stated fault explains.
+import { quoteList } from '../measure/quote.ts';
+import type { Check } from './check.ts';
+import { explain } from './explain.ts';
+
+const book = `faults: 1
+book:
+  low-point-back:
+    title: Low point behind the ball
+    tends_to: [{ effect: delivery.low_point.ahead, direction: behind }]`;
+
+export const missNotExplained: Check = {
+  code: 'miss-not-explained',
+  severity: 'hint',
+  title: 'Miss that no stated fault explains',
+  explanation: explain({
+    found:
+      'The student complains of a miss to which no stated fault tends, by itself or through another one.',
+    matters:
+      'A plan that mends the stated faults would leave the miss as it is. The links are what the fault book believes; what physics says of them is another matter.',
+    raises: {
+      'lesson.swing.yaml':
+        'swing: 1\nfaults_from: house.faults.yaml\nfaults: [{ fault: low-point-back }]\nmisses: [slice]',
+      'house.faults.yaml': book,
+    },
+    accepts: {
+      'lesson.swing.yaml':
+        'swing: 1\nfaults_from: house.faults.yaml\nfaults: [{ fault: low-point-back }]\nmisses: [heavy]',
+      'house.faults.yaml': book,
+    },
+    source: 'the effects in the fault book; what each miss is, in schemas/QUANTITIES.md.',
+  }),
+  kinds: ['swing'],
+  find: (subject) =>
+    (subject.judgement?.misses ?? [])
+      .filter(({ by }) => by.length === 0)
+      .map(({ miss, stated, unstated }) => ({
+        span: stated.miss.span,
+        message: `No stated fault explains the miss \`${miss}\`; ${
+          unstated.length === 0
+            ? 'the fault book has none that does'
+            : `the fault book has ${quoteList(unstated)}`
+        }.`,
+      })),
+};

@@ -34,6 +34,7 @@ function keystroke(text: string): number {
     flight: true,
     shots: true,
     windows: true,
+    faults: true,
   });
   return performance.now() - started;
 }

@@ -6,6 +6,7 @@ import { check, formats, type Format } from './check.ts';
 import { derive } from './derive.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
+import { faults } from './faults.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -65,6 +66,21 @@ program
   )
   .action(async (folder: string, options: { write?: true }) => {
     process.exitCode = await calibrateCommand(folder, options.write ? 'write' : 'print', stop.signal);
+  });
+
+program
+  .command('faults')
+  .description('hold the stated faults of one record against its numbers, and say what causes what')
+  .argument('<file>', 'a swing record', nonEmpty)
+  .addOption(
+    new Option('--format <format>', 'how to print the verdicts').choices(['text', 'json']).default('text'),
+  )
+  .addHelpText(
+    'after',
+    '\nExit code: 0 no finding is an error, 1 at least one is, 2 the record or its fault book could not be read.',
+  )
+  .action(async (file: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await faults(file, options.format, stop.signal);
   });
 
 program

@@ -3,11 +3,13 @@ import { lineTableOf, positionAt, type LineTable } from '../analysis/positions.t
 import type { Analysis } from '../analysis/result.ts';
 import { handOf } from '../checks/handed.ts';
 import { directionPlace, presumedDirection } from '../measure/bare-direction.ts';
+import { verdictWords } from '../checks/verdict-words.ts';
 import { showValue } from '../measure/show.ts';
 import type { Value } from '../model/value.ts';
 import type { Entry, SwingwrightDocument } from '../record/document.ts';
 import { findQuantity } from '../registry/registry.ts';
 import { entriesOf } from './entries.ts';
+import { statedLines } from './hover-fault.ts';
 import { lineText, touches } from './places.ts';
 import type { InlayHint, TextRange } from './shapes.ts';
 import { shotLines, shotsInShort } from './shots.ts';
@@ -28,6 +30,8 @@ export interface HintSwitches {
   readonly shots: boolean;
   /** The face-to-path that the flight allows, behind the face, and what a goal asks for, behind the goal. */
   readonly windows: boolean;
+  /** Whether the numbers support or contradict a stated fault, behind it. */
+  readonly faults: boolean;
 }
 
 export function findHints(analysis: Analysis, range: TextRange, switches: HintSwitches): InlayHint[] {
@@ -39,6 +43,7 @@ export function findHints(analysis: Analysis, range: TextRange, switches: HintSw
     ...(switches.flight ? flightHints(analysis, table) : []),
     ...(switches.shots ? shotHints(analysis, table) : []),
     ...(switches.windows ? windowHints(analysis, table) : []),
+    ...(switches.faults ? faultHints(analysis, table) : []),
   ];
   return hints.filter(({ position }) => touches(range, { start: position, end: position }));
 }
@@ -126,6 +131,17 @@ function shotHints(analysis: Analysis, table: LineTable): InlayHint[] {
   const { line } = positionAt(table, key.nameSpan.start);
   const position = { line, character: lineText(table, line).trimEnd().length };
   return [{ position, label, tooltip: markdown(shotLines(analysis).join('\n\n')), paddingLeft: true }];
+}
+
+function faultHints({ subject }: Analysis, table: LineTable): InlayHint[] {
+  return (subject.judgement?.stated ?? [])
+    .filter(({ isSeenHere }) => isSeenHere)
+    .map((one) => {
+      const { line } = positionAt(table, one.stated.fault.span.end);
+      const position = { line, character: lineText(table, line).trimEnd().length };
+      const tooltip = markdown(statedLines(one).join('\n\n'));
+      return { position, label: verdictWords(one), tooltip, paddingLeft: true };
+    });
 }
 
 function entryAt(document: SwingwrightDocument, ids: readonly string[]): Entry | undefined {

@@ -1,4 +1,4 @@
-// The hover on a reference, on the club's name and on a fault's name: what stands in the file that it leads to.
+// The hover on a reference and on the club's name: what stands in the file that it leads to.
 import type { Analysis } from '../analysis/result.ts';
 import { withArticle } from '../measure/article.ts';
 import { showValue } from '../measure/show.ts';
@@ -18,7 +18,7 @@ export function hoverOnReference(analysis: Analysis, offset: number): Remark | u
       lines: document === undefined ? [`Leads to ${withArticle(opens)}.`] : summaryOf(document),
     };
   }
-  return hoverOnClub(analysis, offset) ?? hoverOnFault(analysis, offset);
+  return hoverOnClub(analysis, offset);
 }
 
 function hoverOnClub({ document, subject }: Analysis, offset: number): Remark | undefined {
@@ -29,23 +29,6 @@ function hoverOnClub({ document, subject }: Analysis, offset: number): Remark | 
   const known = [...(subject.student?.document.bag.keys() ?? [])];
   if (known.length === 0) return undefined;
   return { span, lines: [`${code(value)} is not in the bag, which holds ${list(known.map(code))}.`] };
-}
-
-function hoverOnFault({ document, subject }: Analysis, offset: number): Remark | undefined {
-  if (document.kind !== 'swing') return undefined;
-  const places = [
-    ...document.faults.map(({ fault }) => fault),
-    ...document.plan.flatMap(({ because }) => because),
-  ];
-  const at = places.find(({ span }) => holds(span, offset));
-  if (at === undefined) return undefined;
-  const book = subject.faultBooks.find(({ document: { faults } }) => faults.has(at.value));
-  const fault = book?.document.faults.get(at.value);
-  if (fault === undefined) return undefined;
-  return {
-    span: at.span,
-    lines: [`**${escapeMarkdown(fault.title ?? at.value)}**`, `A fault from ${code(fileName(book!.uri))}.`],
-  };
 }
 
 function summaryOf(document: SwingwrightDocument): string[] {
@@ -91,8 +74,4 @@ function measured(entries: readonly Entry[]): string[] {
 
 function count(number: number, word: string): string {
   return `${number} ${word}${number === 1 ? '' : 's'}`;
-}
-
-function fileName(uri: string): string {
-  return decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
 }

@@ -4,6 +4,8 @@ import type { Analysis } from '../analysis/result.ts';
 import type { Span } from '../measure/measure.ts';
 import { hoverOnCode } from './hover-code.ts';
 import { hoverOnEntry } from './hover-entry.ts';
+import { hoverOnFault } from './hover-fault.ts';
+import { hoverOnFaultBook } from './hover-fault-book.ts';
 import { hoverOnKey } from './hover-key.ts';
 import { hoverOnReference } from './hover-reference.ts';
 import { hoverOnShots } from './shots.ts';
@@ -27,6 +29,8 @@ const places: readonly ((analysis: Analysis, offset: number) => Remark | undefin
   hoverOnShots,
   hoverOnReference,
   hoverOnWorkspace,
+  hoverOnFault,
+  hoverOnFaultBook,
   hoverOnKey,
 ];
 

@@ -10,6 +10,7 @@ export const defaultHints: HintSwitches = {
   flight: true,
   shots: true,
   windows: true,
+  faults: true,
 };
 
 /** Whatever an editor sends: anything but a switch is taken as not said. */
@@ -26,5 +27,6 @@ export function readHints(sent: unknown): HintSwitches {
     flight: or('flight'),
     shots: or('shots'),
     windows: or('windows'),
+    faults: or('faults'),
   };
 }

@@ -10,6 +10,7 @@ const none: HintSwitches = {
   flight: false,
   shots: false,
   windows: false,
+  faults: false,
 };
 
 function hintsIn(

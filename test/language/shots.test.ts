@@ -21,6 +21,7 @@ const none = {
   flight: false,
   shots: false,
   windows: false,
+  faults: false,
 };
 
 function hintsIn(text: string): string[] {

@@ -1,0 +1,103 @@
+// The hover on a stated fault and on a miss: what the fault book says of it, and how far the numbers of the record bear it out.
+import type { Analysis } from '../analysis/result.ts';
+import { numbersOf, percent, placeWords, verdictWords } from '../checks/verdict-words.ts';
+import type { BookFault } from '../judgement/book.ts';
+import type { JudgedMiss, Judgement, StatedVerdict } from '../judgement/judgement.ts';
+import type { JudgedLine } from '../judgement/verdict.ts';
+import type { BelievedEffect } from '../record/document.ts';
+import { findMiss } from '../registry/registry.ts';
+import type { Remark } from './hover.ts';
+import { code, escapeMarkdown } from './markdown.ts';
+import { holds } from './places.ts';
+import { list, quantityName } from './words.ts';
+
+export function hoverOnFault(
+  { document, subject: { judgement } }: Analysis,
+  offset: number,
+): Remark | undefined {
+  if (document.kind !== 'swing' || judgement === undefined) return undefined;
+  const stated = judgement.stated.find(({ stated: one }) => holds(one.fault.span, offset));
+  if (stated !== undefined)
+    return {
+      span: stated.stated.fault.span,
+      lines: [...statedLines(stated), ...causeLines(stated, judgement), fromBook(stated)],
+    };
+  const miss = judgement.misses.find(({ stated: one }) => holds(one.miss.span, offset));
+  if (miss !== undefined) return { span: miss.stated.miss.span, lines: missLines(miss) };
+  const reason = document.plan.flatMap(({ because }) => because).find(({ span }) => holds(span, offset));
+  const known = reason && judgement.faults.get(reason.value);
+  if (reason === undefined || known === undefined) return undefined;
+  return { span: reason.span, lines: [titleOf(known), ...explanationOf(known), fromBook(known)] };
+}
+
+/** "**Weight stays on the trail side** at impact: supported (93 %)", the explanation, and each line of evidence with its numbers. */
+export function statedLines(one: StatedVerdict): readonly string[] {
+  const place = placeWords(one.at);
+  if (!one.isSeenHere)
+    return [`${titleOf(one)}${place}: the fault book does not see it there`, ...explanationOf(one)];
+  return [
+    `${titleOf(one)}${place}: ${verdictWords(one)}`,
+    ...explanationOf(one),
+    ...(one.lines.length === 0 ? ['The fault book has no evidence for it here.'] : one.lines.map(lineWords)),
+  ];
+}
+
+function titleOf({ fault }: BookFault): string {
+  return `**${escapeMarkdown(fault.title ?? fault.id.value)}**`;
+}
+
+function explanationOf({ fault }: BookFault): readonly string[] {
+  return fault.explanation === undefined ? [] : [escapeMarkdown(fault.explanation)];
+}
+
+function lineWords(line: JudgedLine): string {
+  const { evidence, probability } = line;
+  const chance = probability === undefined ? 'cannot tell' : percent(probability);
+  const numbers = evidence.compiled === undefined ? 'it cannot be read' : numbersOf(line);
+  return `${code(evidence.expression.value)}: ${chance} (${numbers})`;
+}
+
+function causeLines({ fault }: BookFault, { links, misses }: Judgement): readonly string[] {
+  const id = fault.id.value;
+  const causes = [...new Set(links.filter(({ to }) => to === id).map(({ from }) => code(from)))];
+  const explained = misses
+    .filter(({ by }) => by.some((one) => one.fault === id))
+    .map(({ miss }) => code(miss));
+  return [
+    ...(fault.tendsTo.length === 0 ? [] : [`Believed to change ${list(fault.tendsTo.map(effectWords), 4)}.`]),
+    ...(causes.length === 0 ? [] : [`A consequence of ${list(causes)}.`]),
+    ...(explained.length === 0
+      ? []
+      : [`Explains the ${explained.length === 1 ? 'miss' : 'misses'} ${list(explained)}.`]),
+  ];
+}
+
+/** "low point ahead of the ball behind by 1 cm". */
+export function effectWords({ effect, quantity, direction, size }: BelievedEffect): string {
+  const name = quantity === undefined ? code(effect.value) : quantityName(quantity);
+  const way =
+    direction === undefined
+      ? ''
+      : ` (${escapeMarkdown(direction.value)}${size === undefined ? '' : `, ${escapeMarkdown(size)}`})`;
+  return `${name}${way}`;
+}
+
+function fromBook({ uri }: BookFault): string {
+  return `A fault from ${code(decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1)))}.`;
+}
+
+function missLines({ miss, by, unstated }: JudgedMiss): readonly string[] {
+  const meaning = findMiss(miss)?.meaning ?? '';
+  const ways = by.map(({ fault, way }) =>
+    way.length === 0
+      ? `Explained by ${code(fault)}.`
+      : `Explained by ${code(fault)}, through ${list(way.map(code))}.`,
+  );
+  return [
+    `**${miss[0]!.toUpperCase()}${miss.slice(1)}**: ${meaning}`,
+    ...(ways.length === 0 ? ['No stated fault explains it.'] : ways),
+    ...(unstated.length === 0
+      ? []
+      : [`Not stated, and believed to lead to it: ${list(unstated.map(code))}.`]),
+  ];
+}

@@ -1,43 +1,31 @@
 // The `faults` command: the stated faults of one record with their verdicts, what nobody stated, and what causes what, as text or JSON.
 import pc from 'picocolors';
-import { createCache } from '../analysis/cache.ts';
-import type { Analysis, FileState } from '../analysis/result.ts';
-import { settle } from '../analysis/settle.ts';
+import type { Analysis } from '../analysis/result.ts';
 import { numbersOf, percent, placeWords, verdictWords } from '../checks/verdict-words.ts';
 import type { Judgement, JudgedMiss } from '../judgement/judgement.ts';
 import type { FaultVerdict, JudgedLine } from '../judgement/verdict.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
 import { printable, textReport } from './formats/text.ts';
-import { loadFile, toPath, toUri } from './files.ts';
+import { toPath } from './files.ts';
+import { analyseRecord } from './record.ts';
 import { findingJson } from './report.ts';
 import { tidy } from './shots.ts';
 
 /** Prints the judgement of the record at `path`; 2 where it cannot be read, is no record or has no fault book, 1 where a finding is an error. */
 export async function faults(path: string, format: 'text' | 'json', signal: AbortSignal): Promise<number> {
-  const uri = toUri(path);
-  const own = await loadFile(uri);
-  if (own.kind !== 'text') {
-    const reason = own.kind === 'missing' ? 'there is no such file' : own.reason;
-    return refuse(`cannot read \`${printable(path)}\`: ${printable(reason)}`);
-  }
-  const files = new Map<string, FileState>([[uri, own]]);
-  const analysis = await settle(uri, files, loadFile, signal, createCache());
+  const analysis = await analyseRecord(path, signal);
+  if (analysis === undefined) return 2;
   const { judgement } = analysis.subject;
-  if (analysis.document.kind !== 'swing')
-    return refuse(
-      `\`${printable(path)}\` is not a swing record; expected a file that ends in \`.swing.yaml\``,
+  if (judgement === undefined) {
+    process.stderr.write(
+      `swingwright: \`${printable(path)}\` has no fault book; expected one at \`faults_from\`.\n`,
     );
-  if (judgement === undefined)
-    return refuse(`\`${printable(path)}\` has no fault book; expected one at \`faults_from\``);
+    return 2;
+  }
   process.stdout.write(
     format === 'json' ? judgementJson(analysis, judgement) : judgementText(analysis, judgement),
   );
   return analysis.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
-}
-
-function refuse(reason: string): number {
-  process.stderr.write(`swingwright: ${reason}.\n`);
-  return 2;
 }
 
 function judgementJson(analysis: Analysis, { stated, unstated, links, misses }: Judgement): string {

@@ -1,9 +1,7 @@
 // What is known of quantities together, as a fault book sees them: means and covariances as for a right-handed player; runs no model by itself.
-import type { Settlement } from '../model/agreement.ts';
+import type { Account } from '../model/account.ts';
 import { jointOf, type Joint } from '../model/joint.ts';
 import { mirroredNumber } from '../model/mirror.ts';
-import { rules } from '../model/rules.ts';
-import type { Derivation } from '../model/value.ts';
 import { findQuantity } from '../registry/registry.ts';
 
 export interface Belief {
@@ -11,31 +9,20 @@ export interface Belief {
   readonly of: (ids: readonly string[]) => Joint;
 }
 
-/** What a step of the model gives or takes: of anything else only its own entry speaks, and no fit is needed. */
-const modelled: ReadonlySet<string> = new Set(
-  rules.flatMap(({ inputs, outputs }) => [...inputs, ...outputs]),
-);
-
 /**
  * Quantities of the model come from the fit of the whole record with all their covariances, where its entries and not only windows
- * speak of them; others are as entered or derived, and taken as independent. `settle` is asked only where it is needed. A book is
- * written as for a right-handed player, so that what is left and right changes places for a left-handed one and is not known
- * while the hand is not.
+ * speak of them; others are as entered or derived, and taken as independent. A book is written as for a right-handed player, so
+ * that what is left and right changes places for a left-handed one and is not known while the hand is not.
  */
-export function beliefOf(
-  derivation: Derivation,
-  hand: 'left' | 'right' | undefined,
-  settle: () => Settlement | undefined,
-): Belief {
+export function beliefOf(account: Account, hand: 'left' | 'right' | undefined): Belief {
   const isToldSide = (id: string): boolean => hand !== undefined || findQuantity(id)?.lateral !== true;
   return {
     of: (ids) => {
       const joint = emptyJoint(ids.length);
       const asked = [...ids.entries()].filter(([, id]) => isToldSide(id));
-      const needsFit = asked.some(([, id]) => modelled.has(id) && derivation.values.has(id));
-      fillFitted(joint, asked, needsFit ? settle() : undefined);
+      fillFitted(joint, asked, account);
       for (const [at, id] of asked) {
-        const value = derivation.values.get(id);
+        const value = account.derivation.values.get(id);
         if (!Number.isNaN(joint.means[at]!) || value === undefined || value.u === null) continue;
         joint.means[at] = mirroredNumber(id, value.value, hand ?? 'right');
         joint.covariance[at * (ids.length + 1)] = value.u ** 2;
@@ -52,12 +39,12 @@ function emptyJoint(size: number): Joint {
 function fillFitted(
   { means, covariance }: Joint,
   asked: readonly (readonly [number, string])[],
-  settlement: Settlement | undefined,
+  { agreement, outcome }: Account,
 ): void {
-  const fitted = asked.filter(([, id]) => settlement?.agreement.posterior.has(id));
-  if (settlement?.outcome === undefined || fitted.length === 0) return;
+  const fitted = asked.filter(([, id]) => agreement.posterior.has(id));
+  if (outcome === undefined || fitted.length === 0) return;
   const joint = jointOf(
-    settlement.outcome,
+    outcome,
     fitted.map(([, id]) => id),
   );
   if (joint === undefined) return;

@@ -12,23 +12,21 @@ import { holds } from './places.ts';
 export function hoverOnFaultBook({ document, subject }: Analysis, offset: number): Remark | undefined {
   if (document.kind !== 'faults') return undefined;
   const named = [...document.faults.values()].find(({ id }) => holds(id.span, offset));
-  if (named !== undefined) {
+  const lower = named && subject.faultBooks.find((book) => book.document.faults.has(named.id.value));
+  if (named !== undefined && lower !== undefined) {
     const title = `**${escapeMarkdown(named.title ?? named.id.value)}**`;
-    const lower = subject.faultBooks.find((book) => book.document.faults.has(named.id.value));
-    const overrides =
-      lower === undefined
-        ? []
-        : [
-            `Takes the place of the fault of this name in ${code(decodeURIComponent(lower.uri.slice(lower.uri.lastIndexOf('/') + 1)))}.`,
-          ];
-    return { span: named.id.span, lines: [title, ...overrides] };
+    const name = decodeURIComponent(lower.uri.slice(lower.uri.lastIndexOf('/') + 1));
+    return {
+      span: named.id.span,
+      lines: [title, `Takes the place of the fault of this name in ${code(name)}.`],
+    };
   }
   const span = idAt(document, offset);
   const quantity = span && findQuantity(document.text.slice(span.start, span.end));
   return (
     quantity && {
       span,
-      lines: [titleOf(quantity), ...describe(quantity), ...signs(quantity), practice(quantity)],
+      lines: [titleOf(quantity), ...describe(quantity), ...signs(quantity), practice(quantity, undefined)],
     }
   );
 }

@@ -1,6 +1,7 @@
 // Means and covariances of several quantities at once, from a fit of the whole record; as for a right-handed player.
 import type { Outcome } from './elimination.ts';
 import { dot } from './linear-algebra.ts';
+import { denseRow } from './rows.ts';
 
 export interface Joint {
   /** SI; in the order of the ids asked for. */
@@ -16,8 +17,7 @@ export interface Joint {
 export function jointOf({ last }: Pick<Outcome, 'last'>, ids: readonly string[]): Joint | undefined {
   const nodes = ids.map((id) => last.forward.nodeOf.get(id));
   if (nodes.includes(undefined)) return undefined;
-  const size = last.forward.parameters.length;
-  const gradients = nodes.map((node) => last.slopes.subarray(node! * size, (node! + 1) * size));
+  const gradients = nodes.map((node) => denseRow(last.slopes, node!));
   const moves = gradients.map((gradient) => last.statistics.spread(gradient));
   const covariance = new Float64Array(ids.length ** 2);
   for (const [i, gradient] of gradients.entries())

@@ -116,6 +116,7 @@ describe('hints of faults', () => {
       lowPoint: false,
       flight: false,
       shots: false,
+      windows: false,
       faults: true,
     };
     const hints = findHints(analysed(record, { files }), everywhere, switches);

@@ -151,10 +151,13 @@ function addSlopes(step: Step, { from }: Layout['pattern'], rows: Float64Array):
 /** Slopes of costly steps are taken at points of a grid of this part of what an input is usually read to, and so shared. */
 const fineness = 8;
 
-/** Slopes are kept while no input has moved; those of costly steps until one has by more than half of what it is usually read to. */
+/**
+ * Slopes are kept until an input has moved by a fiftieth of what it is usually read to, which changes no value by a hundredth of
+ * its uncertainty; those of costly steps by half of it.
+ */
 function renewSlopes(step: Step, context: Context): boolean {
   const { rule, inputs, at, widths, centre } = step;
-  const leeway = rule.slopes ? 0.5 : 0;
+  const leeway = rule.slopes ? 0.5 : 0.02;
   let isNear = centre !== undefined;
   for (let i = 0; isNear && i < inputs.length; i++)
     isNear = Math.abs(at[i]! - centre![i]!) <= leeway * widths[i]!;

@@ -78,12 +78,11 @@ export function fit(problem: Problem, options: Options = {}): Fit | undefined {
 
   let evaluations = 1;
   let damping = options.damping ?? firstDamping;
-  let information = informationOf(problem, slopes);
+  const information = informationOf(problem, slopes, new Float64Array(priors.length ** 2));
   let gradient = gradientOf(problem, parameters, predictions, slopes);
   let status: Fit['status'] = 'stopped';
-  let damped: Factor | undefined;
   while (evaluations < limit && damping < mostDamping) {
-    damped = factorOf(information, priors.length, damping, damped);
+    const damped = factorOf(information, priors.length, damping);
     const lengths = solveLower(damped, gradient.slice());
     const expected = dot(lengths, lengths);
     // A short step under strong damping says nothing of how far the solution is.
@@ -110,7 +109,7 @@ export function fit(problem: Problem, options: Options = {}): Fit | undefined {
     if (!renewed) break;
     [parameters, predictions, slopes, cost] = [next, predicted, renewed, nextCost];
     damping = Math.max(leastDamping, damping / 10);
-    information = informationOf(problem, slopes);
+    informationOf(problem, slopes, information);
     if (isLast) {
       status = 'converged';
       break;
@@ -145,11 +144,11 @@ export function costOf(
   return sum;
 }
 
-/** A = Jᵀ R⁻¹ J + P⁻¹, upper triangle. */
-function informationOf({ priors, measurements }: Problem, slopes: Rows): Float64Array {
+/** A = Jᵀ R⁻¹ J + P⁻¹, upper triangle, written into `a`. */
+function informationOf({ priors, measurements }: Problem, slopes: Rows, a: Float64Array): Float64Array {
   const size = priors.length;
   const { from, to, columns, values } = slopes;
-  const a = new Float64Array(size * size);
+  a.fill(0);
   for (let i = 0; i < measurements.length; i++) {
     const { u } = measurements[i]!;
     if (u === Infinity) continue;

@@ -4,22 +4,29 @@ import type { PosteriorValue } from './agreement-result.ts';
 import { mirroredNumber } from './mirror.ts';
 import type { Reconciliation } from './reconciliation.ts';
 import { rowDot } from './rows.ts';
+import { windowVariance } from './statistics.ts';
 import type { Situation } from './value.ts';
 
 /** A number that windows have more than this share in is no finding about this swing. */
 export const mostOfWindows = 0.5;
 
-/** Value and standard uncertainty of every quantity of the registry that the entries inform, by id. */
+/**
+ * Value and standard uncertainty of every quantity of the registry that the entries inform, by id.
+ *
+ * @param wanted those ids only.
+ */
 export function posteriorOf(
-  { forward, statistics, values, slopes, moves }: Reconciliation,
+  { forward, values, slopes, moves }: Reconciliation,
   hand: Situation['hand'],
+  wanted: readonly string[] = forward.ids,
 ): ReadonlyMap<string, PosteriorValue> {
   const posterior = new Map<string, PosteriorValue>();
-  for (const [node, id] of forward.ids.entries()) {
-    if (!findQuantity(id)) continue;
+  for (const id of wanted) {
+    const node = forward.nodeOf.get(id);
+    if (node === undefined || !findQuantity(id)) continue;
     const variance = rowDot(slopes, node, moves(node));
     if (!(variance > 0 && variance < Infinity)) continue;
-    if (statistics.windowVariance(moves(node)) > mostOfWindows * variance) continue;
+    if (windowVariance(forward.parameters, moves(node)) > mostOfWindows * variance) continue;
     posterior.set(id, { value: mirroredNumber(id, values[node]!, hand), u: Math.sqrt(variance) });
   }
   return posterior;

@@ -1,6 +1,7 @@
 // The most probable swing behind the readings of a record: the forward steps fitted to them; passes no verdict on any.
 import { contextOf } from './context.ts';
 import { createForward, type Forward } from './forward.ts';
+import { solved } from './linear-algebra.ts';
 import { denseRow, picked, type Rows } from './rows.ts';
 import { costOf, fit, type Fit, type Measurement, type Model, type Problem } from './least-squares.ts';
 import { centresOf, readingsOf, weighedUncertainty, type Reading } from './readings.ts';
@@ -15,6 +16,7 @@ export interface Reconciliation {
   readonly measured: readonly number[];
   readonly problem: Problem;
   readonly fit: Fit;
+  /** Worked out when first asked for. */
   readonly statistics: Statistics;
   /** Node values at the solution. */
   readonly values: Float64Array;
@@ -98,10 +100,23 @@ function completed(laid: Laid, problem: Problem, start: Float64Array): Reconcili
   const values = forward.values(solution.parameters)?.slice();
   const slopes = forward.slopes(solution.parameters);
   if (!values || !slopes) return undefined;
-  const statistics = statisticsOf(problem, solution);
+  let statistics: Statistics | undefined;
   const known: Float64Array[] = [];
-  const moves = (node: number): Float64Array => (known[node] ??= statistics.spread(denseRow(slopes, node)));
-  return { forward, readings, measured, problem, fit: solution, statistics, values, slopes, moves };
+  const moves = (node: number): Float64Array =>
+    (known[node] ??= solved(solution.factor, denseRow(slopes, node)));
+  return {
+    forward,
+    readings,
+    measured,
+    problem,
+    fit: solution,
+    get statistics() {
+      return (statistics ??= statisticsOf(problem, solution));
+    },
+    values,
+    slopes,
+    moves,
+  };
 }
 
 /** A fit that found no end may have begun in a corner: another one begins in the middle of all priors. */

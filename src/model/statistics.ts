@@ -1,5 +1,5 @@
 // Judges a least-squares fit: how well it holds together and which measurement fits worst; knows nothing of what was measured.
-import type { Fit, Problem } from './least-squares.ts';
+import type { Fit, Prior, Problem } from './least-squares.ts';
 import { dot, inverseDiagonal, nullVectors, solved, solveLower } from './linear-algebra.ts';
 import { chiSquaredTail } from './quantiles.ts';
 import { denseRow } from './rows.ts';
@@ -28,8 +28,6 @@ export interface Statistics {
   readonly judgements: readonly Judgement[];
   /** A⁻¹ g with the slopes of a measurement's prediction as g, worked out when first asked for. */
   readonly moves: (measurement: number) => Float64Array;
-  /** The part of a variance that comes from windows alone, where A⁻¹ g is `moves`. */
-  readonly windowVariance: (moves: Float64Array) => number;
   /** Variance of a function of the parameters with this gradient; Infinity where it is not determined. */
   readonly variance: (gradient: Float64Array) => number;
   /** A⁻¹ g: how each parameter moves with a function that has this gradient. */
@@ -56,12 +54,6 @@ export function statisticsOf(problem: Problem, fit: Fit): Statistics {
   const spread = (gradient: Float64Array): Float64Array => solved(factor, gradient);
   const variance = (gradient: Float64Array): number =>
     unseen.every((v) => isOrthogonal(gradient, v)) ? Math.max(0, dot(gradient, spread(gradient))) : Infinity;
-  const windows = Float64Array.from(priors, ({ kind, u }) => (kind === 'window' ? 1 / u : 0));
-  const windowVariance = (moves: Float64Array): number => {
-    let sum = 0;
-    for (let j = 0; j < size; j++) sum += (moves[j]! * windows[j]!) ** 2;
-    return sum;
-  };
 
   let chiSquared = 0;
   let freedom = 0;
@@ -77,7 +69,7 @@ export function statisticsOf(problem: Problem, fit: Fit): Statistics {
       const nothing = { residual, redundancy: 0, normalised: undefined, implied: undefined, windows: 1 };
       if (carried === Infinity) return nothing;
       const implied = { value: predictions[i]!, u: Math.sqrt(carried) };
-      return { ...nothing, implied, windows: shareOf(windowVariance(moves(i)), carried) };
+      return { ...nothing, implied, windows: shareOf(windowVariance(priors, moves(i)), carried) };
     }
     const redundancy = Math.min(1, Math.max(0, 1 - carried / (u * u)));
     chiSquared += (residual / u) ** 2;
@@ -94,7 +86,7 @@ export function statisticsOf(problem: Problem, fit: Fit): Statistics {
         u: u * Math.sqrt((1 - redundancy) / redundancy),
       },
       // Without the measurement itself its parts are larger by 1/r², the whole by 1/r.
-      windows: shareOf(windowVariance(moves(i)), carried * redundancy),
+      windows: shareOf(windowVariance(priors, moves(i)), carried * redundancy),
     };
   });
   for (const [j, { mean, u, kind }] of priors.entries()) {
@@ -104,7 +96,17 @@ export function statisticsOf(problem: Problem, fit: Fit): Statistics {
   }
   const p = freedom > 1e-6 ? chiSquaredTail(chiSquared, freedom) : 1;
   const rank = size - factor.dependent.length;
-  return { chiSquared, freedom, p, rank, judgements, moves, windowVariance, variance, spread };
+  return { chiSquared, freedom, p, rank, judgements, moves, variance, spread };
+}
+
+/** The part of a variance that comes from windows alone, where A⁻¹ g is `moves`. */
+export function windowVariance(priors: readonly Prior[], moves: Float64Array): number {
+  let sum = 0;
+  for (let j = 0; j < priors.length; j++) {
+    const { kind, u } = priors[j]!;
+    if (kind === 'window') sum += (moves[j]! / u) ** 2;
+  }
+  return sum;
 }
 
 function shareOf(part: number, whole: number): number {

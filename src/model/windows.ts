@@ -45,7 +45,7 @@ export function windowsFromFlight(
   const at = reconcile(mirroredSituation(situation), without);
   const windows = new Map<WindowId, FlightWindow>();
   if (!at) return windows;
-  const posterior = posteriorOf(at, situation.hand);
+  const posterior = posteriorOf(at, situation.hand, windowIds);
   for (const id of windowIds) {
     const known = posterior.get(id);
     if (!known) continue;
@@ -82,8 +82,8 @@ export function windowsForGoal(
   const at = fitted ?? reconcile(plain);
   const none = new Map<WindowId, Interval>();
   if (!at) return none;
-  const known = posteriorOf(at, 'right');
-  if (!known.has('delivery.club_speed') || !known.has('delivery.delivered_loft')) return none;
+  const needed = ['delivery.club_speed', 'delivery.delivered_loft'];
+  if (posteriorOf(at, 'right', needed).size < needed.length) return none;
   const context = contextOf(plain);
   const shot = shotOf(at, context);
   const wanted = shot && wantedOf(goal, situation.hand, shot);

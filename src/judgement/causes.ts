@@ -13,25 +13,41 @@ export interface Link {
   readonly effect: Located<string>;
 }
 
+/** More than anybody could follow; a book beyond these is looked at no further, so that no text costs time without end. */
+const mostPairs = 50_000;
+const mostLinks = 2000;
+const mostLoops = 50;
+
 /** Which fault brings about which: an effect of the one moves a quantity so that evidence of the other is nearer to holding. */
 export function linksBetween(faults: readonly Fault[]): readonly Link[] {
-  return faults.flatMap((cause) =>
-    cause.tendsTo.flatMap(({ quantity, sign, effect }) => {
-      if (quantity === undefined || sign === undefined) return [];
-      return faults
-        .filter((other) => other !== cause && isBroughtAbout(other, quantity, sign))
-        .map((other): Link => ({ from: cause.id.value, to: other.id.value, through: quantity, effect }));
-    }),
-  );
+  const speaking = new Map<string, Set<Fault>>();
+  for (const fault of faults)
+    for (const { compiled } of evidenceOf(fault))
+      for (const { id } of compiled?.quantities ?? [])
+        speaking.set(id, (speaking.get(id) ?? new Set()).add(fault));
+  const links: Link[] = [];
+  let pairs = 0;
+  for (const cause of faults)
+    for (const { quantity, sign, effect } of cause.tendsTo) {
+      if (quantity === undefined || sign === undefined) continue;
+      for (const other of speaking.get(quantity.id) ?? []) {
+        if (++pairs > mostPairs || links.length === mostLinks) return links;
+        if (other === cause || !isBroughtAbout(other, quantity, sign)) continue;
+        links.push({ from: cause.id.value, to: other.id.value, through: quantity, effect });
+      }
+    }
+  return links;
 }
 
 /** Each loop once, as the links that close it, begun at the fault that comes first. */
 export function loopsOf(links: readonly Link[]): readonly (readonly Link[])[] {
-  const loops: Link[][] = [];
+  const leaving = leavingFrom(links);
+  const loops: (readonly Link[])[] = [];
   const done = new Set<string>();
-  for (const start of new Set(links.map(({ from }) => from))) {
-    const loop = shortestWay(links, start, start, done);
+  for (const start of leaving.keys()) {
+    const loop = shortestWay(leaving, start, start, done);
     if (loop !== undefined) loops.push(loop);
+    if (loops.length === mostLoops) break;
     done.add(start);
   }
   return loops;
@@ -55,10 +71,11 @@ export function explainMiss(
   hand: 'left' | 'right' | undefined,
 ): ExplainedMiss {
   const direct = faults.filter((fault) => tendsToMiss(fault, miss, hand)).map(({ id }) => id.value);
+  const leaving = leavingFrom(links);
   const by = faults.flatMap(({ id: { value: fault } }) => {
     if (direct.includes(fault)) return [{ fault, way: [] }];
     const ways = direct.flatMap((near) => {
-      const way = shortestWay(links, fault, near, new Set());
+      const way = shortestWay(leaving, fault, near, new Set());
       return way === undefined ? [] : [way.map(({ to }) => to)];
     });
     ways.sort((a, b) => a.length - b.length);
@@ -102,28 +119,37 @@ function favours({ quantities, margin, holds }: Expression, quantity: Quantity, 
   return rises.some((rise) => rise > 0) && !rises.some((rise) => rise < 0);
 }
 
+type Leaving = ReadonlyMap<string, readonly Link[]>;
+
+function leavingFrom(links: readonly Link[]): Leaving {
+  const leaving = new Map<string, Link[]>();
+  for (const link of links) leaving.set(link.from, [...(leaving.get(link.from) ?? []), link]);
+  return leaving;
+}
+
 /** Breadth first; from a fault to itself only round a loop. */
 function shortestWay(
-  links: readonly Link[],
+  leaving: Leaving,
   from: string,
   to: string,
   without: ReadonlySet<string>,
-): Link[] | undefined {
-  const seen = new Set<string>();
-  let ways: Link[][] = links
-    .filter((link) => link.from === from && !without.has(link.to))
-    .map((link) => [link]);
-  while (ways.length > 0) {
-    const arrived = ways.find((way) => way.at(-1)!.to === to);
-    if (arrived !== undefined) return arrived;
-    ways = ways.flatMap((way) => {
-      const last = way.at(-1)!.to;
-      if (seen.has(last)) return [];
-      seen.add(last);
-      return links
-        .filter((link) => link.from === last && !without.has(link.to))
-        .map((link) => [...way, link]);
-    });
+): readonly Link[] | undefined {
+  const arrivedBy = new Map<string, Link>();
+  let edge: readonly string[] = [from];
+  while (edge.length > 0 && !arrivedBy.has(to)) {
+    const next: string[] = [];
+    for (const place of edge)
+      for (const link of leaving.get(place) ?? []) {
+        if (arrivedBy.has(link.to) || without.has(link.to)) continue;
+        arrivedBy.set(link.to, link);
+        next.push(link.to);
+      }
+    edge = next;
+  }
+  const way: Link[] = [];
+  for (let link = arrivedBy.get(to); link !== undefined; link = arrivedBy.get(link.from)) {
+    way.unshift(link);
+    if (link.from === from) return way;
   }
   return undefined;
 }

@@ -69,6 +69,16 @@ describe('causes', () => {
     assert.deepEqual(loopsOf(linksBetween(faultsIn(house))), []);
   });
 
+  it('are cut off in a book of which nobody could follow them all', () => {
+    const crowd = Array.from(
+      { length: 600 },
+      (_, i) => `  f${i}: { evidence: flight.curve > ${i} m, ${effect('flight.curve', 'right')} }\n`,
+    ).join('');
+    const links = linksBetween(faultsIn(crowd));
+    assert.ok(links.length > 0 && links.length <= 2000);
+    assert.ok(loopsOf(links).length <= 50);
+  });
+
   it('explain a miss at first hand and through other faults, the nearest first', () => {
     const faults = faultsIn(house);
     const { by } = explainMiss(findMiss('high')!, faults, linksBetween(faults), 'right');

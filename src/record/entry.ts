@@ -2,10 +2,10 @@
 import type { Measure, Notation, Parsed, ParseOptions, Problem, Span, Window } from '../measure/measure.ts';
 import { directionWords, presumedDirection } from '../measure/bare-direction.ts';
 import { parseLongForm, type PlacedText } from '../measure/long-form.ts';
-import { parseMeasure } from '../measure/parse.ts';
 import { quote, quoteList } from '../measure/quote.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Entry, Reading } from './document.ts';
+import { measureFrom } from './known-measures.ts';
 import { noValue } from './no-value.ts';
 import { isEmpty, valueAt, type MapTree, type Pair, type ScalarTree, type Tree } from './tree.ts';
 import { wordsAt } from './word.ts';
@@ -82,7 +82,7 @@ function readScalar(
     return undefined;
   }
   const { source } = scalar;
-  return place(parseMeasure(source, notation, options), source, moverOf(scalar), notation, reader);
+  return place(measureFrom(source, notation, options), source, moverOf(scalar), notation, reader);
 }
 
 function readLongForm(tree: MapTree, pair: Pair, quantity: Quantity, reader: Reader): Reading | undefined {

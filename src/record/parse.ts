@@ -29,7 +29,7 @@ export function parseDocument(
   const read = readTree(text, headersOf(kind));
   const reader: Reader = {
     problems: [],
-    methods: methods.length === 0 ? methodNames : [...new Set([...methodNames, ...methods])],
+    methods: methodsWith(methods),
   };
   const tree = read.tree ?? nothing;
   const isTooLong = text.length > longestText;
@@ -45,6 +45,14 @@ export function parseDocument(
     silences: silencesOf(text, read.comments, lineStarts),
     outline: outlineOf(tree, text, versionKey),
   };
+}
+
+/** The same list for the same methods, so that what was read with them may be kept. */
+let lastMethods: readonly string[] = methodNames;
+function methodsWith(further: readonly string[]): readonly string[] {
+  const all = [...new Set([...methodNames, ...further])];
+  if (all.length !== lastMethods.length || all.some((name, i) => name !== lastMethods[i])) lastMethods = all;
+  return lastMethods;
 }
 
 const nothing: ScalarTree = {

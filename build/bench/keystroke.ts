@@ -111,7 +111,9 @@ for (let round = 0; round < warmUp + rounds; round++) {
   );
   measured('model: derive', () => derive(situation));
   measured('model: agree', () => settleAgreement(situation));
-  const account = measured('model: derive, agree and account for each number', () => accountOf(situation));
+  const account = measured('model: say what each number came from, the fit being known', () =>
+    accountOf(situation),
+  );
   const { derivation, agreement } = account;
   const anew = { ...subject, document, derivation, agreement };
   const findings = measured('checks', () => findingsOf(anew));

@@ -4,7 +4,8 @@ import { eliminated, isChecked, strangeness, thresholdFor, type Group, type Outc
 import { mirroredNumber, mirroredSituation } from './mirror.ts';
 import { mostOfWindows, posteriorOf } from './posterior.ts';
 import { readingsOf, type Reading } from './readings.ts';
-import { reconcile, type Reconciliation } from './reconciliation.ts';
+import { reconcile, textOfFit, type Reconciliation } from './reconciliation.ts';
+import { rememberedByText } from './remembered.ts';
 import type { Judgement } from './statistics.ts';
 import { votesFor } from './votes.ts';
 import type { Situation } from './value.ts';
@@ -23,11 +24,28 @@ export function agree(situation: Situation): Agreement {
   return settleAgreement(situation).agreement;
 }
 
+/** What was last found, since half of what a record holds hangs on nothing: to type there changes no fit. */
+const outcomes = rememberedByText<Outcome | undefined>(4);
+
 export function settleAgreement(situation: Situation): Settlement {
-  const first = reconcile(mirroredSituation(situation));
-  const outcome = first && eliminated(first);
+  const plain = mirroredSituation(situation);
+  const found = outcomes(textOfFit(plain), () => {
+    const first = reconcile(plain);
+    return first && eliminated(first);
+  });
+  const outcome = found && withReadings(found, readingsOf(plain));
   const agreement = outcome ? presented(outcome, situation.hand) : unsolved(readingsOf(situation));
   return { agreement, outcome };
+}
+
+/** The same outcome for a record in which only readings differ that took no part. */
+function withReadings({ first, last, threshold, groups }: Outcome, readings: readonly Reading[]): Outcome {
+  return {
+    first: { ...first, readings },
+    last: { ...last, readings },
+    threshold,
+    groups: groups.map(({ members, at }) => ({ members, at: { ...at, readings } })),
+  };
 }
 
 function presented(outcome: Outcome, hand: Situation['hand']): Agreement {

@@ -26,6 +26,7 @@ export function drawnInterval(
   node: number,
 ): { readonly min: number; readonly max: number } | undefined {
   const normal = normals(20261125);
+  forward.forget();
   const drawn: number[] = [];
   for (let n = 0; n < count; n++) {
     const redrawn = {

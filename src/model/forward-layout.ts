@@ -2,6 +2,7 @@
 import { forwardRules } from './forward-rules.ts';
 import type { Prior } from './least-squares.ts';
 import { parameterPrior } from './parameter-priors.ts';
+import { rememberedByText } from './remembered.ts';
 import { exact, type Context, type Rule } from './rule.ts';
 import type { Rows } from './rows.ts';
 
@@ -38,8 +39,7 @@ export interface Layout {
 }
 
 /** Layouts of the last records, since most keystrokes change a number and not what is entered. */
-const kept = new Map<string, Layout>();
-const mostKept = 8;
+const kept = rememberedByText<Layout>(8);
 
 /**
  * @param entered ids that were entered, in order.
@@ -53,15 +53,7 @@ export function layoutOf(
   barred: readonly string[],
 ): Layout {
   const key = JSON.stringify([context, entered, repeated, barred]);
-  const known = kept.get(key);
-  if (known) return known;
-  const layout = laidOut(context, new Set(entered), repeated, barred);
-  kept.set(key, layout);
-  for (const oldest of kept.keys()) {
-    if (kept.size <= mostKept) break;
-    kept.delete(oldest);
-  }
-  return layout;
+  return kept(key, () => laidOut(context, new Set(entered), repeated, barred));
 }
 
 function laidOut(

@@ -15,6 +15,8 @@ export interface Forward extends Pick<Layout, 'parameters' | 'ids' | 'nodeOf'> {
   readonly failed: () => Rule | undefined;
   /** Slopes by parameter, a row for each node, at the point last given to `values`. */
   readonly slopes: (parameters: Float64Array) => Rows | undefined;
+  /** Lets go of slopes taken before, so that nothing hangs on what was asked earlier. */
+  readonly forget: () => void;
   /** Takes the inexactness of each step as it is at the point last given to `values`; says whether any changed by a fifth. */
   readonly renewErrors: () => 'changed' | 'kept';
 }
@@ -78,7 +80,7 @@ function evaluation(
   context: Context,
   { causes, ids, pattern }: Layout,
   steps: readonly Step[],
-): Pick<Forward, 'values' | 'failed' | 'slopes' | 'renewErrors'> {
+): Pick<Forward, 'values' | 'failed' | 'slopes' | 'forget' | 'renewErrors'> {
   const nodes = new Float64Array(ids.length);
   let failed: Rule | undefined;
 
@@ -130,7 +132,11 @@ function evaluation(
     return outcome;
   };
 
-  return { values, failed: () => failed, slopes, renewErrors };
+  const forget = (): void => {
+    for (const step of steps) step.centre = undefined;
+  };
+
+  return { values, failed: () => failed, slopes, forget, renewErrors };
 }
 
 /** The rows of the outputs from those of the inputs, by the chain rule. */

@@ -1,11 +1,12 @@
 // The most probable swing behind the readings of a record: the forward steps fitted to them; passes no verdict on any.
 import { contextOf } from './context.ts';
 import { createForward, type Forward } from './forward.ts';
+import { layoutOf } from './forward-layout.ts';
 import { solved } from './linear-algebra.ts';
 import { denseRow, picked, type Rows } from './rows.ts';
 import { costOf, fit, type Fit, type Measurement, type Model, type Problem } from './least-squares.ts';
 import { centresOf, readingsOf, weighedUncertainty, type Reading } from './readings.ts';
-import type { Rule } from './rule.ts';
+import type { Context, Rule } from './rule.ts';
 import { statisticsOf, type Statistics } from './statistics.ts';
 import type { Situation } from './value.ts';
 
@@ -40,12 +41,7 @@ export function reconcile(
   situation: Situation,
   without: ReadonlySet<string> = new Set(),
 ): Reconciliation | undefined {
-  const context = contextOf(situation);
-  const readings = readingsOf(situation);
-  const entered = centresOf(readings.filter((reading) => !without.has(reading.id)));
-  const repeated = [...entered.keys()].filter((id) =>
-    readings.some((reading) => reading.id === id && reading.reading > 0),
-  );
+  const { context, readings, entered, repeated } = givenBy(situation, without);
   const barred = new Set<Rule>();
   for (;;) {
     const forward = createForward(context, entered, repeated, barred);
@@ -55,6 +51,32 @@ export function reconcile(
     if (!failed || barred.has(failed)) return undefined;
     barred.add(failed);
   }
+}
+
+interface Given {
+  readonly context: Context;
+  readonly readings: readonly Reading[];
+  readonly entered: ReadonlyMap<string, number>;
+  readonly repeated: readonly string[];
+}
+
+function givenBy(situation: Situation, without: ReadonlySet<string>): Given {
+  const readings = readingsOf(situation);
+  const entered = centresOf(readings.filter((reading) => !without.has(reading.id)));
+  const again = new Set(readings.filter(({ reading }) => reading > 0).map(({ id }) => id));
+  const repeated = [...entered.keys()].filter((id) => again.has(id));
+  return { context: contextOf(situation), readings, entered, repeated };
+}
+
+/** All that `reconcile` depends on: the same text, the same fit. Readings that no step has to do with are not in it. */
+export function textOfFit(situation: Situation, without: ReadonlySet<string> = new Set()): string {
+  const { context, readings, entered, repeated } = givenBy(situation, without);
+  const ids = [...entered.keys()];
+  const { nodeOf } = layoutOf(context, ids, repeated, []);
+  const connected = readings.flatMap(({ id, reading, value, u, use }) =>
+    nodeOf.has(id) ? [[id, reading, value, u, use]] : [],
+  );
+  return JSON.stringify([context, ids, [...without], connected]);
 }
 
 /** Fits anew from where an earlier fit ended, with each measurement as uncertain as given; Infinity takes it out. */

@@ -1,4 +1,4 @@
-// Keeps the last results of a costly pure function of numbers; knows nothing of what the numbers mean.
+// Keeps the last results of costly pure functions; knows nothing of what they mean.
 
 /**
  * The same function, of which the last `room` results are kept with their arguments. Since it is pure, nobody can tell but by the
@@ -31,6 +31,20 @@ export function remembered<Result>(
     keys.set(numbers, next * width);
     results[next] = result;
     next = (next + 1) % room;
+    return result;
+  };
+}
+
+/** Keeps the last `room` results by a text that says all that they depend on; asks for those that it has not. */
+export function rememberedByText<Result>(room: number): (key: string, compute: () => Result) => Result {
+  const results = new Map<string, Result>();
+  return (key, compute) => {
+    const known = results.get(key);
+    if (known !== undefined) return known;
+    const result = compute();
+    results.set(key, result);
+    const [oldest] = results.keys();
+    if (results.size > room) results.delete(oldest!);
     return result;
   };
 }

@@ -2,7 +2,8 @@
 import { contextOf } from './context.ts';
 import { mirroredNumber, mirroredSituation } from './mirror.ts';
 import { posteriorOf } from './posterior.ts';
-import { reconcile, type Reconciliation } from './reconciliation.ts';
+import { reconcile, textOfFit, type Reconciliation } from './reconciliation.ts';
+import { rememberedByText } from './remembered.ts';
 import type { Context, Rule } from './rule.ts';
 import { flightRules } from './rules/flight.ts';
 import { impactRules } from './rules/impact.ts';
@@ -42,10 +43,20 @@ export function windowsFromFlight(
   off: readonly string[] = [],
 ): ReadonlyMap<WindowId, FlightWindow> {
   const without = new Set<string>([...windowIds, ...otherWitnesses, ...off]);
-  const at = reconcile(mirroredSituation(situation), without);
+  const plain = mirroredSituation(situation);
+  const key = `${situation.hand} ${textOfFit(plain, without)}`;
+  return windowsFound(key, () => windowsFrom(reconcile(plain, without), situation.hand));
+}
+
+const windowsFound = rememberedByText<ReadonlyMap<WindowId, FlightWindow>>(4);
+
+function windowsFrom(
+  at: Reconciliation | undefined,
+  hand: Situation['hand'],
+): ReadonlyMap<WindowId, FlightWindow> {
   const windows = new Map<WindowId, FlightWindow>();
   if (!at) return windows;
-  const posterior = posteriorOf(at, situation.hand, windowIds);
+  const posterior = posteriorOf(at, hand, windowIds);
   for (const id of windowIds) {
     const known = posterior.get(id);
     if (!known) continue;

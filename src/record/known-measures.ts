@@ -24,6 +24,6 @@ function textsOf(methods: readonly string[], notation: Notation): Map<string, Pa
   let byNotation = kept.get(methods);
   if (byNotation === undefined) kept.set(methods, (byNotation = new WeakMap()));
   let texts = byNotation.get(notation);
-  if (texts === undefined) byNotation.set(notation, (texts = new Map()));
+  if (texts === undefined) byNotation.set(notation, (texts = new Map<string, Parsed>()));
   return texts;
 }

@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { agree } from '../../src/model/agreement.ts';
+import { derive } from '../../src/model/derive.ts';
 import { localSlopes } from '../../src/model/estimate.ts';
 import {
   coarseTolerance,
@@ -11,10 +12,12 @@ import {
   flownBySets,
   meanFlight,
 } from '../../src/model/flights.ts';
+import { explainQuantity } from '../../src/model/explain.ts';
 import { remembered } from '../../src/model/remembered.ts';
 import { scaleOf } from '../../src/model/scales.ts';
 import { flightRules } from '../../src/model/rules/flight.ts';
 import type { Situation } from '../../src/model/value.ts';
+import { windowsFromFlight } from '../../src/model/windows.ts';
 
 const breeze = { clubKind: 'iron', windBearing: 0.7 };
 const still = { clubKind: 'iron', windBearing: undefined };
@@ -78,13 +81,13 @@ describe('remembered', () => {
   });
 });
 
-describe('the agreement of a record', () => {
-  it('has the same digits whatever was computed before it', () => {
-    const record = (speed: number): Situation => ({
-      hand: 'right',
-      clubKind: 'iron',
-      windBearing: undefined,
-      observations: new Map(
+describe('what follows from a record', () => {
+  const record = (speed: number, further: readonly [string, number, number][] = []): Situation => ({
+    hand: 'right',
+    clubKind: 'iron',
+    windBearing: undefined,
+    observations: new Map(
+      (
         [
           ['flight.ball_speed', speed, 1.5],
           ['flight.launch_angle', 0.3, 0.02],
@@ -92,14 +95,34 @@ describe('the agreement of a record', () => {
           ['flight.carry', 138, 4],
           ['flight.start', 0.02, 0.02],
           ['flight.curve', -4, 2],
-        ].map(([id, value, u]) => [
-          id as string,
-          { id: id as string, value: value as number, u: u as number },
-        ]),
-      ),
-    });
-    const first = agree(record(52));
-    for (let n = 1; n < 40; n++) agree(record(52 + n / 7));
-    assert.deepEqual(agree(record(52)), first);
+          ...further,
+        ] as const
+      ).map(([id, value, u]) => [id, { id, value, u }]),
+    ),
+  });
+  const all = (situation: Situation) => [
+    agree(situation),
+    derive(situation),
+    windowsFromFlight(situation),
+    explainQuantity(situation, 'flight.curve'),
+  ];
+
+  it('has the same digits whatever was computed before it', () => {
+    const first = all(record(52));
+    for (let n = 1; n < 40; n++) all(record(52 + n / 7));
+    assert.deepEqual(all(record(52)), first);
+    assert.deepEqual(all(record(52)), first);
+  });
+
+  it('names each entry as it is now where only one that hangs on nothing has changed', () => {
+    const elbow = (angle: number) => agree(record(52, [['checkpoints.top.trail_elbow_bend', angle, 0.1]]));
+    const [before, after] = [elbow(1.5), elbow(1.6)];
+    assert.deepEqual(after.posterior, before.posterior);
+    assert.deepEqual(
+      after.entries
+        .filter((entry, i) => entry.value !== before.entries[i]!.value)
+        .map(({ id, value }) => [id, value]),
+      [['checkpoints.top.trail_elbow_bend', 1.6]],
+    );
   });
 });

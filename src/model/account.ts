@@ -7,11 +7,10 @@ import { leastRedundancy, type Outcome } from './elimination.ts';
 import { mirroredNumber } from './mirror.ts';
 import { mostOfWindows } from './posterior.ts';
 import type { Reconciliation } from './reconciliation.ts';
-import { denseRow, rowDot } from './rows.ts';
+import { rowDot } from './rows.ts';
 import { findRule } from './rules.ts';
 import { sharesOf, type Share } from './shares.ts';
 import type { Assumption, Derivation, Situation, Value } from './value.ts';
-import { gradientOf } from './votes.ts';
 
 /** The outcome is the fit behind the agreement, for whoever explains a quantity; undefined where there is none. */
 export interface Account extends Settlement {
@@ -68,7 +67,7 @@ function fittedValue(
 ): Value | undefined {
   const node = at.forward.nodeOf.get(id);
   if (node === undefined) return undefined;
-  const y = at.statistics.spread(denseRow(at.slopes, node));
+  const y = at.moves(node);
   const shares = sharesOf(at, y, u * u);
   const own = shares.find(({ from }) => from.kind === 'assumption' && from.id === id);
   if ((own?.share ?? 0) > 0.5) return undefined;
@@ -99,7 +98,7 @@ function impliedValues(
     const isOut = at.problem.measurements[first!]!.u === Infinity;
     const redundancy = isOut ? 1 : at.statistics.judgements[first!]!.redundancy;
     // Without the measurement itself every move is larger by 1/r.
-    const y = at.statistics.spread(gradientOf(at, first!)).map((move) => move / redundancy);
+    const y = at.statistics.moves(first!).map((move) => move / redundancy);
     const bare = { id, value: implied, u: uImplied, rule: undefined };
     values.set(id, valueFrom(at, sharesOf(at, y, uImplied * uImplied, new Set([first!])), bare, hand));
   }
@@ -122,7 +121,7 @@ function impliedOfSeveral(
   hand: Situation['hand'],
 ): Value | undefined {
   const node = at.forward.nodeOf.get(id)!;
-  const y = at.statistics.spread(denseRow(at.slopes, node));
+  const y = at.moves(node);
   const variance = rowDot(at.slopes, node, y);
   let weight = 0;
   let weighted = 0;
@@ -168,8 +167,9 @@ function isEntered({ readings }: Reconciliation, id: string): boolean {
 /** What else a step rests on at this solution. */
 function foundationOf({ forward, values }: Reconciliation, name: string): Assumption | undefined {
   const rule = findRule(name);
-  const inputs = rule?.inputs.map((id) => values[forward.nodeOf.get(id) ?? -1] ?? 0);
-  return inputs && rule?.restsOn?.(inputs, forward.context);
+  if (!rule?.restsOn) return undefined;
+  const inputs = rule.inputs.map((id) => values[forward.nodeOf.get(id) ?? -1] ?? 0);
+  return rule.restsOn(inputs, forward.context);
 }
 
 function keyOf(source: Share['from']): string {

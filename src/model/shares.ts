@@ -34,7 +34,9 @@ export function sharesOf(
   without: ReadonlySet<number> = none,
 ): readonly Share[] {
   const shares: Share[] = [];
-  for (const [k, { u }] of at.problem.measurements.entries()) {
+  const { measurements } = at.problem;
+  for (let k = 0; k < measurements.length; k++) {
+    const { u } = measurements[k]!;
     if (u === Infinity || without.has(k)) continue;
     const share = (rowDot(at.fit.slopes, k, y) / u) ** 2 / variance;
     if (share < least) continue;
@@ -47,9 +49,11 @@ export function sharesOf(
 
 function sharesOfPriors({ forward }: Reconciliation, y: Float64Array, variance: number): readonly Share[] {
   const shares = new Map<string, Share>();
-  for (const [j, { key, u, kind, words, source }] of forward.parameters.entries()) {
-    const share = (y[j]! / u) ** 2 / variance;
+  const { parameters } = forward;
+  for (let j = 0; j < parameters.length; j++) {
+    const share = (y[j]! / parameters[j]!.u) ** 2 / variance;
     if (share < least) continue;
+    const { key, kind, words, source } = parameters[j]!;
     const from: Contributor = key.startsWith('model:')
       ? { kind: 'step', rule: key.slice('model:'.length), reason: words }
       : { kind: kind === 'window' ? 'window' : 'assumption', id: key, words, source };

@@ -1,14 +1,9 @@
 // Who speaks for the value that others imply for a reading, and how alike two readings' misfits are; passes no verdict.
 import type { Reconciliation } from './reconciliation.ts';
-import { denseRow, rowDot } from './rows.ts';
+import { rowDot } from './rows.ts';
 
 /** A vote this much weaker than the strongest is not named. */
 const faintest = 0.03;
-
-/** The slopes of the prediction of measurement `i` by the parameters. */
-export function gradientOf({ fit }: Reconciliation, i: number): Float64Array {
-  return denseRow(fit.slopes, i);
-}
 
 /**
  * Ids of the entries that carry what the others imply for measurement `i`, the strongest first.

@@ -2,6 +2,7 @@
 import { ballSpeedAgainstClubSpeed } from './ball-speed-against-club-speed.ts';
 import { bareDirection } from './bare-direction.ts';
 import { agreementNotJudged } from './agreement-not-judged.ts';
+import { entriesDoNotAgree } from './entries-do-not-agree.ts';
 import { bareNumber } from './bare-number.ts';
 import { caution } from './caution.ts';
 import type { Check } from './check.ts';
@@ -122,6 +123,7 @@ export const checks: readonly Check[] = [
   finishAgainstCurve,
   entryDoesNotFit,
   agreementNotJudged,
+  entriesDoNotAgree,
   shapeAgainstCurve,
   flightAgainstShots,
   faultContradicted,

@@ -48,6 +48,11 @@ export function agreementJson({ agreement }: Analysis): AgreementJson | undefine
   return { status, chi2: tidy(chi2), dof: tidy(dof), p: tidy(p), threshold: tidy(threshold), entries };
 }
 
+function words(conflicts: number, p: number): string {
+  if (conflicts > 0) return 'they do not agree';
+  return p < 0.001 ? 'they do not agree as a whole, and none stands out' : 'they agree';
+}
+
 /** "42 entries, 18 checked; they agree (p 0.98)", then one row for each that does not fit. */
 export function agreementRows({ agreement, derivation }: Analysis): readonly string[] {
   if (agreement === undefined || agreement.entries.length === 0) return [];
@@ -57,7 +62,7 @@ export function agreementRows({ agreement, derivation }: Analysis): readonly str
   const verdict =
     checked === 0
       ? 'nothing holds one against another'
-      : `${conflicts.length === 0 ? 'they agree' : 'they do not agree'} (p ${probability(p)})`;
+      : `${words(conflicts.length, p)} (p ${probability(p)})`;
   const off = entries.filter((entry) => entry.verdict === 'conflict');
   return [
     `  ${entries.length} ${entries.length === 1 ? 'entry' : 'entries'}, ${checked} checked; ${verdict}`,

@@ -7,7 +7,7 @@ import { leastRedundancy, type Outcome } from './elimination.ts';
 import { mirroredNumber } from './mirror.ts';
 import { mostOfWindows } from './posterior.ts';
 import type { Reconciliation } from './reconciliation.ts';
-import { rowDot } from './rows.ts';
+import { denseRow, rowDot } from './rows.ts';
 import { findRule } from './rules.ts';
 import { sharesOf, type Share } from './shares.ts';
 import type { Assumption, Derivation, Situation, Value } from './value.ts';
@@ -72,7 +72,30 @@ function fittedValue(
   const own = shares.find(({ from }) => from.kind === 'assumption' && from.id === id);
   if ((own?.share ?? 0) > 0.5) return undefined;
   const fitted = valueFrom(at, shares, { id, value, u, rule: at.forward.ruleOf(node)?.name }, hand);
-  return fitted.from.length > 0 ? fitted : undefined;
+  if (fitted.from.length > 0) return fitted;
+  const from = isInformed(at, node, u * u) ? foremostEntries(at, y) : [];
+  return from.length > 0 ? { ...fitted, from } : undefined;
+}
+
+/** So much of the variance that it has before any entry is gone where entries speak of a quantity, however sure they are. */
+const mostLeft = 0.25;
+
+function isInformed({ forward, slopes }: Reconciliation, node: number, variance: number): boolean {
+  const before = denseRow(slopes, node).reduce(
+    (sum, slope, j) => sum + (slope * forward.parameters[j]!.u) ** 2,
+    0,
+  );
+  return variance < mostLeft * before;
+}
+
+/** Where all entries are so sure that none has a share to speak of: those with the largest ones among them. */
+function foremostEntries({ problem, fit, readings, measured }: Reconciliation, y: Float64Array): string[] {
+  const strengths = problem.measurements.map(({ u }, k) => (rowDot(fit.slopes, k, y) / u) ** 2);
+  const strongest = Math.max(0, ...strengths);
+  const ids = strengths.flatMap((strength, k) =>
+    strength > 0 && strength >= leastNamed * strongest ? [readings[measured[k]!]!.id] : [],
+  );
+  return [...new Set(ids)].sort();
 }
 
 /** What all others make of each entry that they check; of one that was read several times what they make of all its readings. */

@@ -22,6 +22,8 @@ export interface ShotsJson {
       }
     >
   >;
+  /** Covariance of each pair of quantities that shots say both of, in the product of the units shown. */
+  readonly covariance: readonly { readonly of: readonly [string, string]; readonly value: number }[];
   /** Lengths in m, the direction in deg right of the target line. */
   readonly ellipse: {
     readonly ahead: number;
@@ -54,10 +56,23 @@ export function shotsJson(of: SubjectShots | undefined): ShotsJson | undefined {
         },
       ]),
     ),
+    covariance: covariancesOf(summary),
     ellipse: summary.ellipse === undefined ? null : ellipseJson(summary.ellipse),
     outliers: summary.outliers.map(row),
     typical: summary.typical === undefined ? null : row(summary.typical),
   };
+}
+
+function covariancesOf(summary: ShotSummary): ShotsJson['covariance'] {
+  const known = statisticsOf(summary).map(({ quantity }) => quantity);
+  return known.flatMap((a, i) =>
+    known.slice(i + 1).flatMap((b) => {
+      const value = summary.covariance(a.id, b.id);
+      if (value === undefined) return [];
+      const scale = differenceFromSI(1, a.unit) * differenceFromSI(1, b.unit);
+      return [{ of: [a.id, b.id] as const, value: tidy(value * scale) }];
+    }),
+  );
 }
 
 /** One row for each quantity, then where they come down, then what was left out. */

@@ -85,6 +85,9 @@ const fewestForOutliers = 6;
 /** Iglewicz & Hoaglin 1993, How to Detect and Handle Outliers (ASQC Basic References in Quality Control 16), p. 11–13. */
 const farOut = 3.5;
 
+/** Of any other quantity only what can be no shot of the kind: a reading that failed. By judgement. */
+const failed = 6;
+
 /** 1/Φ⁻¹(3/4): the median absolute deviation times this estimates σ of a normal distribution. */
 const madToSigma = 1.482602218505602;
 
@@ -96,12 +99,13 @@ function fewValues(count: number): number {
 
 /**
  * Shots of which carry or finish has a modified z-score 0.6745 |x − median|/MAD above 3.5 (Iglewicz & Hoaglin 1993, from
- * memory). Where more than half of the shots say the same number, MAD is zero and none lies out. Of clean normal sets of
+ * memory), or anything else one above 6. Where more than half of the shots say the same number, MAD is zero and none lies out. Of clean normal sets of
  * twelve it leaves a shot out in about one of five, which takes 3 % from the spread; test/model/shots.test.ts holds it to that.
  */
 function outliersOf(shots: readonly Shot[]): readonly number[] {
   const out = new Set<number>();
-  for (const id of [carryId, finishId]) {
+  for (const id of new Set(shots.flatMap((shot) => [...shot.keys()]))) {
+    const limit = id === carryId || id === finishId ? farOut : failed;
     const values = valuesOf(shots, id);
     if (values.length < fewestForOutliers) continue;
     const middle = medianOf(values);
@@ -110,7 +114,7 @@ function outliersOf(shots: readonly Shot[]): readonly number[] {
     if (!(sigma > 0)) continue;
     for (const [index, shot] of shots.entries()) {
       const value = shot.get(id);
-      if (value !== undefined && Math.abs(value - middle) > farOut * sigma) out.add(index);
+      if (value !== undefined && Math.abs(value - middle) > limit * sigma) out.add(index);
     }
   }
   return [...out].sort((a, b) => a - b);

@@ -10,7 +10,7 @@ const setting = {
   folder: join(root, 'samples'),
   file: join(root, 'samples/bram/2026-05-09-seven-iron.swing.yaml'),
   extension: root,
-  size: { width: 1360, height: 1100 },
+  size: { width: 1360, height: 1160 },
   scale: 1.5,
 };
 await withVSCode(setting, async (_page, tools) => {

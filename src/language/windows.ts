@@ -28,7 +28,7 @@ export function windowHints(analysis: Analysis, table: LineTable): InlayHint[] {
           hintAt(
             anchor.valueSpan.end,
             table,
-            `flight says face-to-path ${between(faceToPath, allowed)}`,
+            `flight says ${between(faceToPath, allowed)}`,
             flightLines(analysis),
           ),
         ]),

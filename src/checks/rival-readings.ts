@@ -11,7 +11,7 @@ import type { Subject } from './subject.ts';
 
 export const rivalReadings: Check = {
   code: 'rival-readings',
-  severity: 'information',
+  severity: 'warning',
   title: 'Readings that disagree',
   explanation: explain({
     found: `Two readings of one thing lie more than ${threshold} combined standard uncertainties apart.`,

@@ -33,6 +33,7 @@ function derivationJson(analysis: Analysis): string {
         shown: showValue(quantity, value.value, value.u),
         kind: value.kind,
         from: value.from,
+        ...(value.kind === 'expected' && value.u !== null ? { interval: intervalOf(value, quantity) } : {}),
       },
     ]),
   );
@@ -41,6 +42,12 @@ function derivationJson(analysis: Analysis): string {
   const agreement = agreementJson(analysis);
   const json = { format: 1, file, quantities, agreement, ...(shots && { shots }), findings };
   return `${JSON.stringify(json, null, 2)}\n`;
+}
+
+/** In 95 of 100 cases the true value lies within, in the unit shown, if errors are normal. */
+function intervalOf({ value, u }: Value, { unit }: Quantity): readonly [number, number] {
+  const half = 1.959964 * (u ?? 0);
+  return [tidy(fromSI(value - half, unit)), tidy(fromSI(value + half, unit))];
 }
 
 /** What was computed and expected, what was entered with what the others make of it, how it agrees, what is missing, the findings. */

@@ -9,7 +9,7 @@ describe('rival-readings', () => {
       `swing: 1
 delivery:
   face: [1 deg right by radar, 14 deg right by radar]
-#                              ^^^^^^^^^^^^^^^^^^^^^ information[rival-readings]`,
+#                              ^^^^^^^^^^^^^^^^^^^^^ warning[rival-readings]`,
     );
   });
 

@@ -16,6 +16,7 @@ interface DerivedJson {
         readonly shown: string;
         readonly kind: string;
         readonly from: readonly string[];
+        readonly interval?: readonly [number, number];
       }
     >
   >;
@@ -59,6 +60,25 @@ describe('swingwright derive', () => {
         out,
         /^Not computed$[^]*^ {2}delivery\.attack and .* would give .*delivery\.low_point\.ahead/m,
       );
+    });
+  });
+
+  it('gives what only all entries together say as expected, with the interval of 95 %', () => {
+    const record = `swing: 1
+student: ansa.student.yaml
+date: 2026-03-07
+club: eight iron
+checkpoints: { impact: { lead_shoulder: 12 cm ahead ± 1 cm, shaft_lean: 8 deg forward ± 1 deg } }
+delivery: { club_speed: 34 m/s by radar, release_ratio: 2.2 ± 0.1, arc: { inclination: 60 deg ± 1 deg } }
+`;
+    withFolder({ 'ansa.student.yaml': student, 'levers.swing.yaml': record }, (folder) => {
+      const { out } = swingwright(['derive', 'levers.swing.yaml', '--format', 'json'], folder);
+      const attack = (JSON.parse(out) as DerivedJson).quantities['delivery.attack']!;
+      const [low, high] = attack.interval!;
+      assert.equal(attack.kind, 'expected');
+      assert.ok(attack.from.includes('checkpoints.impact.lead_shoulder'));
+      assert.ok(Math.abs((low + high) / 2 - attack.value) < 1e-9);
+      assert.ok(Math.abs((high - low) / 2 - 1.959964 * attack.u!) < 1e-9);
     });
   });
 

@@ -14,10 +14,10 @@ export const leastRedundancy = 0.1;
 const leastBlamable = 0.005;
 
 /**
- * The share of records that may raise a warning though nothing is wrong with them, under normal errors and linear steps; what
- * is neither makes it about twice as many (build/bench/detection.ts). Half of this would name a tenth fewer errors of 5 u.
+ * The share of records that may raise a warning though nothing is wrong with them, under normal errors and linear steps. What
+ * is neither adds a little, so that about one record in a hundred does (build/bench/detection.ts).
  */
-export const falseAlarms = 0.01;
+export const falseAlarms = 0.007;
 
 /** Residuals that go together like this, and are as large to within `hair`, cannot be told apart. */
 const alike = 0.9;
@@ -72,7 +72,12 @@ export function eliminated(first: Reconciliation): Outcome {
       groups = groups.filter((group) => !fitting.includes(group));
     }
   }
-  return { first, last, threshold, groups };
+  // Steps bend: what stood out in the first fit may be nothing strange to the one without it, and is then no conflict.
+  const standing = groups.filter(
+    ({ members }) =>
+      members.length > 1 || members.some((i) => Math.abs(strangeness(last, i, original[i]!)) >= threshold),
+  );
+  return { first, last, threshold, groups: standing };
 }
 
 /** Two-sided, for so many normal residuals of which none may exceed it in all but `falseAlarms` of the records. */

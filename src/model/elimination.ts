@@ -61,9 +61,9 @@ export function eliminated(first: Reconciliation): Outcome {
     groups.push({ members, at: last });
     last = next;
   }
-  const fitting = groups.filter(({ members }) =>
-    members.every((i) => members.length === 1 && Math.abs(strangeness(last, i, original[i]!)) < threshold),
-  );
+  const stands = ({ members }: Group): boolean =>
+    members.length > 1 || members.some((i) => Math.abs(strangeness(last, i, original[i]!)) >= threshold);
+  const fitting = groups.filter((group) => !stands(group));
   if (groups.length > 1 && fitting.length > 0) {
     for (const i of fitting.flatMap((group) => group.members)) us[i] = original[i]!;
     const next = refit(last, us);
@@ -73,11 +73,7 @@ export function eliminated(first: Reconciliation): Outcome {
     }
   }
   // Steps bend: what stood out in the first fit may be nothing strange to the one without it, and is then no conflict.
-  const standing = groups.filter(
-    ({ members }) =>
-      members.length > 1 || members.some((i) => Math.abs(strangeness(last, i, original[i]!)) >= threshold),
-  );
-  return { first, last, threshold, groups: standing };
+  return { first, last, threshold, groups: groups.filter(stands) };
 }
 
 /** Two-sided, for so many normal residuals of which none may exceed it in all but `falseAlarms` of the records. */

@@ -2,9 +2,8 @@
 import type { Span } from '../measure/measure.ts';
 import { findNearest } from '../measure/nearest.ts';
 import { quote } from '../measure/quote.ts';
-import { quantities as allQuantities } from '../registry/generated.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { findQuantity } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 import { arithmetic, type Arithmetic } from './arithmetic.ts';
 import { chosen, combine, compare, negate, type Comparison } from './condition.ts';
 import { findFunction, functionNames } from './functions.ts';
@@ -39,6 +38,7 @@ export type Built = NumberPart | ConditionPart;
 export interface Walk {
   readonly tokens: readonly Token[];
   readonly text: string;
+  readonly registry: Registry;
   readonly slots: Map<string, number>;
   readonly problems: ExpressionProblem[];
 }
@@ -47,14 +47,15 @@ export function build(
   tree: SyntaxNode,
   tokens: readonly Token[],
   text: string,
+  registry: Registry,
 ): {
   readonly built: Built | undefined;
   readonly quantities: readonly Quantity[];
   readonly problems: readonly ExpressionProblem[];
 } {
-  const walk: Walk = { tokens, text, slots: new Map(), problems: [] };
+  const walk: Walk = { tokens, text, registry, slots: new Map(), problems: [] };
   const built = partOf(tree, walk);
-  const quantities = [...walk.slots.keys()].flatMap((id) => findQuantity(id) ?? []);
+  const quantities = [...walk.slots.keys()].flatMap((id) => registry.find(id) ?? []);
   return { built, quantities, problems: walk.problems };
 }
 
@@ -127,7 +128,7 @@ function leaf({ name }: SyntaxNode & { kind: 'leaf' }, walk: Walk): NumberPart |
   }
   // `and` and its like may stand where mathjs expects a name.
   if (token?.kind !== 'name') return refuse({ kind: 'other', args: [] }, walk);
-  const quantity = findQuantity(token.name);
+  const quantity = walk.registry.find(token.name);
   if (quantity === undefined) return unknownQuantity(token, walk);
   const slot = walk.slots.get(quantity.id) ?? walk.slots.size;
   walk.slots.set(quantity.id, slot);
@@ -142,7 +143,7 @@ function leaf({ name }: SyntaxNode & { kind: 'leaf' }, walk: Walk): NumberPart |
 }
 
 function unknownQuantity({ name, span }: Token & { kind: 'name' }, walk: Walk): undefined {
-  const ids = allQuantities.map(({ id }) => id);
+  const ids = walk.registry.quantities.map(({ id }) => id);
   // Who leaves out the section most likely means the quantity of that key.
   const nearest = ids.find((id) => id.endsWith(`.${name}`)) ?? findNearest(name, ids);
   const expected = 'the full id of a quantity, such as `checkpoints.impact.shaft_lean`';

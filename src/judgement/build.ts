@@ -7,41 +7,11 @@ import type { Registry } from '../registry/registry.ts';
 import { arithmetic, type Arithmetic } from './arithmetic.ts';
 import { chosen, combine, compare, negate, type Comparison } from './condition.ts';
 import { findFunction, functionNames } from './functions.ts';
-import { isSame, kindOf, nameOf, plain, type Kind } from './kind.ts';
-import type { ExpressionCode, ExpressionProblem } from './problem.ts';
+import { isSame, kindOf, nameOf, plain } from './kind.ts';
+import type { ExpressionProblem } from './problem.ts';
 import { everythingKnown, type Token } from './scan.ts';
 import { leavesOf, type SyntaxNode } from './syntax.ts';
-
-export type Values = ArrayLike<number>;
-
-export interface NumberPart {
-  readonly sort: 'number';
-  readonly span: Span;
-  readonly kind: Kind;
-  readonly compute: (values: Values) => number;
-  /** `linear` in the quantities, which a constant is too. */
-  readonly shape: 'constant' | 'linear' | 'curved';
-  /** Only of a number that was written as such, without a unit. */
-  readonly bare: string | undefined;
-}
-
-export interface ConditionPart {
-  readonly sort: 'condition';
-  readonly span: Span;
-  readonly holds: (values: Values) => number;
-  readonly margin: ((values: Values) => number) | undefined;
-}
-
-export type Built = NumberPart | ConditionPart;
-
-/** What every step of the walk carries along. */
-export interface Walk {
-  readonly tokens: readonly Token[];
-  readonly text: string;
-  readonly registry: Registry;
-  readonly slots: Map<string, number>;
-  readonly problems: ExpressionProblem[];
-}
+import { say, type Built, type ConditionPart, type NumberPart, type Values, type Walk } from './walk.ts';
 
 export function build(
   tree: SyntaxNode,
@@ -57,18 +27,6 @@ export function build(
   const built = partOf(tree, walk);
   const quantities = [...walk.slots.keys()].flatMap((id) => registry.find(id) ?? []);
   return { built, quantities, problems: walk.problems };
-}
-
-export function say(
-  walk: Walk,
-  code: ExpressionCode,
-  span: Span,
-  found: string,
-  expected: string,
-  nearest?: string,
-): undefined {
-  walk.problems.push({ code, span, found, expected, ...(nearest === undefined ? {} : { nearest }) });
-  return undefined;
 }
 
 const comparisons: ReadonlySet<string> = new Set(['smaller', 'smallerEq', 'larger', 'largerEq']);

@@ -3,10 +3,11 @@ import type { Span } from '../measure/measure.ts';
 import { quote } from '../measure/quote.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { builtIn, type Registry } from '../registry/registry.ts';
-import { build, type Built } from './build.ts';
+import { build } from './build.ts';
 import type { ExpressionProblem } from './problem.ts';
 import { scan, type Token } from './scan.ts';
 import { parseSyntax } from './syntax.ts';
+import type { Built } from './walk.ts';
 
 /** 1 holds, 0 does not, NaN cannot be told. */
 export type Truth = number;

@@ -1,5 +1,5 @@
 // How far apart two values of a quantity must lie to matter: the natural step of each unknown; knows no entries.
-import { findQuantity } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 
 const degree = Math.PI / 180;
 
@@ -24,6 +24,6 @@ export function rangeOf(id: string): number {
 }
 
 /** The default standard uncertainty of the quantity, SI: what somebody without an instrument gets it to. */
-export function scaleOf(id: string): number {
-  return inner[id] ?? findQuantity(id)?.uncertainty.otherwise ?? 1;
+export function scaleOf(id: string, registry: Registry): number {
+  return inner[id] ?? registry.find(id)?.uncertainty.otherwise ?? 1;
 }

@@ -43,25 +43,39 @@ const readTogether = 32;
 const restAfter = 20_000;
 
 /**
- * The cards of those of these files that can be read. With a word, files that cannot hold it are left out, unless they are
- * fault books, which lead to one another. Rejects with the signal's reason when it is aborted, and otherwise never.
+ * The cards of those of these files that can be read, and of the files that they refer to, wherever these lie. With a word, files
+ * that cannot hold it are left out, unless they are fault books, which lead to one another. Rejects with the signal's reason when
+ * it is aborted, and otherwise never.
  */
 export async function cardsOf(
   uris: readonly string[],
   archive: Archive,
   word?: string,
 ): Promise<readonly Card[]> {
-  const ours = uris.filter((uri) => kindOf(uri) !== undefined);
+  const cards: Card[] = [];
+  const seen = new Set<string>();
+  for (let next = uris; next.length > 0;) {
+    const ours = next.filter((uri) => kindOf(uri) !== undefined && !seen.has(uri));
+    for (const uri of ours) seen.add(uri);
+    const found = await cardsAt(ours, archive, word);
+    cards.push(...found);
+    next = [...new Set(found.flatMap(referredTo))];
+  }
+  return cards;
+}
+
+async function cardsAt(uris: readonly string[], archive: Archive, word: string | undefined): Promise<Card[]> {
   const cards: Card[] = [];
   let read = 0;
-  for (let from = 0; from < ours.length; from += readTogether) {
+  for (let from = 0; from < uris.length; from += readTogether) {
     archive.signal.throwIfAborted();
-    const some = ours.slice(from, from + readTogether);
+    const some = uris.slice(from, from + readTogether);
     const states = await Promise.all(some.map((uri) => stateOf(uri, archive)));
     for (const [place, uri] of some.entries()) {
       const state = states[place];
       if (state?.kind !== 'text') continue;
-      const known = archive.cards.get(uri)?.text === state.text ? archive.cards.get(uri) : undefined;
+      const kept = archive.cards.get(uri);
+      const known = kept?.text === state.text ? kept : undefined;
       if (known === undefined && !mayHold(uri, state.text, word)) continue;
       if (known === undefined) read += state.text.length;
       cards.push(known ?? keptCard(uri, state.text, archive.cards));
@@ -72,6 +86,10 @@ export async function cardsOf(
     }
   }
   return cards;
+}
+
+function referredTo({ mentions }: Card): readonly string[] {
+  return mentions.flatMap(({ thing }) => (thing.kind === 'file' ? [thing.name] : []));
 }
 
 /** Of a text that is at hand; of a URI that is none of ours a card with nothing on it. */

@@ -17,7 +17,8 @@ export function findFoldingRanges({ document }: Analysis): FoldingRange[] {
   const look = (nodes: readonly OutlineNode[]): void => {
     for (const node of nodes) {
       const startLine = positionAt(table, Math.min(node.span.start, node.nameSpan.start)).line;
-      const endLine = lastLine(table, startLine, positionAt(table, node.span.end).line);
+      const end = table.text.slice(0, node.span.end).trimEnd().length;
+      const endLine = lastLine(table, startLine, positionAt(table, end).line);
       if (endLine > startLine) keep({ startLine, endLine });
       look(node.children);
     }

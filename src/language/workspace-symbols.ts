@@ -16,7 +16,7 @@ export function findWorkspaceSymbols(cards: readonly Card[], query: string): Wor
   );
   const wanted = [...query.toLowerCase()].filter((letter) => letter.trim() !== '');
   const found: WorkspaceSymbol[] = [];
-  for (const card of [...cards].sort(newestLast).reverse()) {
+  for (const card of [...cards].sort(byUse)) {
     for (const symbol of symbolsOn(card, students)) {
       if (found.length === mostSymbols) return found;
       if (holdsInOrder(`${symbol.name} ${symbol.containerName}`.toLowerCase(), wanted)) found.push(symbol);
@@ -64,12 +64,12 @@ function symbol(
   return { name: name === '' ? '…' : name, kind, location: { uri, range }, containerName };
 }
 
-/** Lessons by day, and behind all of them what is looked for more often. */
-function newestLast(a: Card, b: Card): number {
-  if ((a.kind === 'swing') !== (b.kind === 'swing')) return a.kind === 'swing' ? -1 : 1;
+/** What is looked for more often first: all that is not a lesson, by its place, then lessons with the newest first. */
+function byUse(a: Card, b: Card): number {
+  if ((a.kind === 'swing') !== (b.kind === 'swing')) return a.kind === 'swing' ? 1 : -1;
   const [one, other] = [a.date ?? '', b.date ?? ''];
-  if (one !== other) return one < other ? -1 : 1;
-  return a.uri < b.uri ? 1 : a.uri > b.uri ? -1 : 0;
+  if (one !== other) return one < other ? 1 : -1;
+  return a.uri < b.uri ? -1 : a.uri > b.uri ? 1 : 0;
 }
 
 function holdsInOrder(text: string, letters: readonly string[]): boolean {

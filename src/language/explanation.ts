@@ -7,7 +7,7 @@ import { code as coded } from './markdown.ts';
 import { nameOf } from './words.ts';
 
 /** Undefined where there is no such code. */
-export function explain(code: string): string | undefined {
+function explain(code: string): string | undefined {
   const check = findCheck(code);
   if (check === undefined) return undefined;
   return `# ${check.title}\n\n\`${check.code}\` · ${check.severity}\n\n${check.explanation.trim()}\n`;

@@ -1,5 +1,5 @@
 // All that an editor can ask of an analysis, in one place: plain data in, plain data out, one file a feature.
-export { explain, explainWord, listCodes } from './explanation.ts';
+export { explainWord, listCodes } from './explanation.ts';
 export { findActions, type ActionRequest } from './actions.ts';
 export { findDefinitions, type PageAddress } from './definition.ts';
 export { findDiagnostics } from './diagnostics.ts';

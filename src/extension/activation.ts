@@ -11,7 +11,9 @@ import {
 import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { filePatterns, listFiles, readFile } from './files.ts';
+import { registerLessons } from './lessons.ts';
 import { registerStatus } from './status.ts';
+import { registerStatusBar } from './status-bar.ts';
 
 export const language = 'swing-yaml';
 
@@ -45,7 +47,9 @@ export async function runClient(
     client,
     registerCalibration(client),
     registerExplanations(client),
+    registerLessons(client, watchers),
     registerStatus(client),
+    registerStatusBar(client),
     vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),
     vscode.commands.registerCommand('swingwright.showOutput', () => output.show()),
   );

@@ -12,4 +12,4 @@ export { findRename, findRenamed, prepareRename, type Refusal } from './rename.t
 export { findSelectionRanges } from './selection.ts';
 export { findSymbols } from './symbols.ts';
 export { explainWhy } from './why.ts';
-export { findWorkspaceSymbols } from './workspace-symbols.ts';
+export { cardName, findWorkspaceSymbols } from './workspace-symbols.ts';

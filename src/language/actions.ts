@@ -1,4 +1,5 @@
 // All that can be done at a place: the mends that findings bring with them, accepting a finding with a reason, and rewrites; makes up no edit of its own.
+import { mendsOf } from '../analysis/mends.ts';
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
 import type { Analysis, Finding } from '../analysis/result.ts';
 import type { Fix } from '../checks/check.ts';
@@ -33,6 +34,26 @@ export function findActions(analysis: Analysis, request: ActionRequest): CodeAct
     ...mends,
     ...here.flatMap((finding) => acceptAction(analysis, finding, request)),
     ...rewrites.map((rewrite) => rewriteAction(analysis, rewrite, request)),
+    ...mendAllAction(analysis, request),
+  ];
+}
+
+/** What the command line's `fix` does in its first round; an editor can run it whenever a file is saved. */
+function mendAllAction(analysis: Analysis, { version }: ActionRequest): CodeAction[] {
+  const mends = mendsOf(analysis, () => true);
+  if (mends.length === 0) return [];
+  const table = lineTableOf(analysis.document.text);
+  const edits = mends
+    .flatMap(({ fix }) => fix.edits)
+    .map(({ span, text }): Edit => ({ range: rangeOf(table, span), newText: text }));
+  return [
+    {
+      title: `Make every obvious mend in this file: ${mends.length}`,
+      kind: 'source.fixAll.swingwright',
+      isPreferred: false,
+      diagnostics: [],
+      edit: { documentChanges: [{ textDocument: { uri: analysis.uri, version }, edits }] },
+    },
   ];
 }
 

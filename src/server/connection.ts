@@ -216,7 +216,7 @@ export function serve(connection: Connection, readFile: ReadFile): void {
   }
 }
 
-const actionKinds = ['quickfix', 'refactor.rewrite'] as const;
+const actionKinds = ['quickfix', 'refactor.rewrite', 'source.fixAll.swingwright'] as const;
 
 const capabilities: InitializeResult = {
   serverInfo: { name: 'swingwright' },

@@ -2,6 +2,7 @@
 import type { Problem, Span } from '../measure/measure.ts';
 import { lineEnd } from '../record/lines.ts';
 import { parseDocument } from '../record/parse.ts';
+import { builtIn } from '../registry/registry.ts';
 import type { Fix } from './check.ts';
 import { replace } from './fixes.ts';
 import type { Subject } from './subject.ts';
@@ -19,7 +20,9 @@ export function mendSyntax({ span }: Problem, subject: Subject): readonly Fix[] 
   const mend = mendOf(text, span);
   if (mend === undefined) return [];
   const mended = text.slice(0, mend.span.start) + mend.text + text.slice(mend.span.end);
-  const left = parseDocument(kind, mended).problems.filter(({ code }) => code === 'yaml-syntax');
+  const left = parseDocument(kind, mended, kind === 'workspace' ? builtIn : subject.registry).problems.filter(
+    ({ code }) => code === 'yaml-syntax',
+  );
   return left.length < syntax.length ? [replace(subject, mend.span, mend.text, mend.title)] : [];
 }
 

@@ -7,7 +7,7 @@ import { mendsOf, type Mend } from '../analysis/mends.ts';
 import type { FileState } from '../analysis/result.ts';
 import { settle } from '../analysis/settle.ts';
 import { codes } from '../checks/table.ts';
-import { findFiles, loadFile, toPath } from './files.ts';
+import { findFiles, loadFile, toPath } from '../disk/files.ts';
 import { printable } from './formats/text.ts';
 
 export interface FixOptions {

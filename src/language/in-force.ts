@@ -6,6 +6,6 @@ import { standardUncertainty } from '../registry/registry.ts';
 
 /** One standard uncertainty in SI. */
 export function uncertaintyInForce({ subject }: Analysis, quantity: Quantity, measure: Measure): number {
-  const workspace = subject.workspace?.document;
-  return standardUncertainty(quantity, measure, workspace?.coverage ?? 1, workspace?.methods).u;
+  return standardUncertainty(quantity, measure, subject.workspace?.document.coverage ?? 1, subject.registry)
+    .u;
 }

@@ -2,7 +2,7 @@
 import type { Measure, Span, Window } from '../measure/measure.ts';
 import type { Reading, SwingwrightDocument } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { findQuantity } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 import { entriesOf, goalsOf, windowsOf } from './entries.ts';
 
 export interface MeasuredPlace {
@@ -17,15 +17,15 @@ export interface MeasuredPlace {
 }
 
 /** In the order in which the document lists them, which is the same before and after a rewrite. */
-export function measuredPlaces(document: SwingwrightDocument): readonly MeasuredPlace[] {
-  const kept = placesOf.get(document) ?? findPlaces(document);
+export function measuredPlaces(document: SwingwrightDocument, registry: Registry): readonly MeasuredPlace[] {
+  const kept = placesOf.get(document) ?? findPlaces(document, registry);
   placesOf.set(document, kept);
   return kept;
 }
 
 const placesOf = new WeakMap<SwingwrightDocument, readonly MeasuredPlace[]>();
 
-function findPlaces(document: SwingwrightDocument): readonly MeasuredPlace[] {
+function findPlaces(document: SwingwrightDocument, registry: Registry): readonly MeasuredPlace[] {
   const readings = entriesOf(document).flatMap(({ quantity, readings, keySpan }) =>
     readings.map((reading) => ({
       quantity,
@@ -51,13 +51,13 @@ function findPlaces(document: SwingwrightDocument): readonly MeasuredPlace[] {
     span,
     reading: undefined,
   }));
-  return [...readings, ...goals, ...windows, ...plannedPlaces(document)];
+  return [...readings, ...goals, ...windows, ...plannedPlaces(document, registry)];
 }
 
-function plannedPlaces(document: SwingwrightDocument): readonly MeasuredPlace[] {
+function plannedPlaces(document: SwingwrightDocument, registry: Registry): readonly MeasuredPlace[] {
   if (document.kind !== 'swing') return [];
   return document.plan.flatMap(({ change, to }) => {
-    const quantity = change === undefined ? undefined : findQuantity(change.value);
+    const quantity = change === undefined ? undefined : registry.find(change.value);
     if (quantity === undefined || to === undefined) return [];
     return [{ quantity, measured: to.target, keySpan: undefined, span: to.span, reading: undefined }];
   });

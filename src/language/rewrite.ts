@@ -3,7 +3,7 @@ import type { Analysis } from '../analysis/result.ts';
 import type { Measure, Span, Window } from '../measure/measure.ts';
 import type { SwingwrightDocument } from '../record/document.ts';
 import { parseDocument } from '../record/parse.ts';
-import { methodNames } from '../registry/registry.ts';
+import { builtIn, type Registry } from '../registry/registry.ts';
 import { measuredPlaces, type MeasuredPlace } from './measured-place.ts';
 
 export interface RewriteEdit {
@@ -34,10 +34,9 @@ function applyEdits(text: string, edits: readonly RewriteEdit[]): string {
     .reduce((done, { span, text: put }) => done.slice(0, span.start) + put + done.slice(span.end), text);
 }
 
-/** The edited text read as a file of the same kind, with the methods of the same workspace. */
+/** The edited text read as a file of the same kind, with the same registry. */
 function readEdited({ document, subject }: Analysis, edits: readonly RewriteEdit[]): SwingwrightDocument {
-  const methods = [...methodNames, ...(subject.workspace?.document.methods.keys() ?? [])];
-  return parseDocument(document.kind, applyEdits(document.text, edits), methods);
+  return parseDocument(document.kind, applyEdits(document.text, edits), registryOf(document.kind, subject));
 }
 
 /**
@@ -51,18 +50,24 @@ export function saysTheSame(
   isMeant: IsMeant,
 ): boolean {
   const edited = readEdited(analysis, edits);
-  return (
-    keepsTheRest(analysis.document, edited) && keepsMeasured(analysis.document, edited, changed, isMeant)
-  );
+  return keepsTheRest(analysis.document, edited) && keepsMeasured(analysis, edited, changed, isMeant);
+}
+
+/** A workspace is read before its own quantities are known. */
+function registryOf(kind: SwingwrightDocument['kind'], { registry }: Analysis['subject']): Registry {
+  return kind === 'workspace' ? builtIn : registry;
 }
 
 function keepsMeasured(
-  before: SwingwrightDocument,
+  { document: before, subject }: Analysis,
   after: SwingwrightDocument,
   changed: MeasuredPlace | undefined,
   isMeant: IsMeant,
 ): boolean {
-  const [old, fresh] = [measuredPlaces(before), measuredPlaces(after)];
+  const [old, fresh] = [before, after].map((document) => measuredPlaces(document, subject.registry)) as [
+    readonly MeasuredPlace[],
+    readonly MeasuredPlace[],
+  ];
   if (old.length !== fresh.length) return false;
   return old.every((place, at) => {
     const other = fresh[at]!;

@@ -24,7 +24,7 @@ const ofMeasured: readonly ((analysis: Analysis, place: MeasuredPlace) => readon
 /** Of one measured thing at most: where a selection touches several, they are left alone. */
 export function rewritesAt(analysis: Analysis, range: TextRange): readonly Rewrite[] {
   const table = lineTableOf(analysis.document.text);
-  const here = measuredPlaces(analysis.document).filter(({ span, keySpan }) =>
+  const here = measuredPlaces(analysis.document, analysis.subject.registry).filter(({ span, keySpan }) =>
     [span, ...(keySpan === undefined ? [] : [keySpan])].some((place) =>
       touches(rangeOf(table, place), range),
     ),

@@ -1,6 +1,6 @@
 // The mends of findings: each takes its finding away and changes only what it says.
 import assert from 'node:assert/strict';
-import { analyseFiles, applied, assertFixedTo, filesOf, type Files } from './files.ts';
+import { analyseFiles, applied, assertFixedTo, type Files } from './files.ts';
 
 function titlesOf(code: string, source: string | Files): readonly string[] {
   return analyseFiles(source)

@@ -63,7 +63,9 @@ export function registerLessons(
     vscode.languages.onDidChangeDiagnostics(ifOurs),
     client.onDidChangeState(refresh),
     vscode.commands.registerCommand('swingwright.lessons.refresh', () => changed.fire(undefined)),
-    vscode.commands.registerCommand('swingwright.lessons.open', (node: unknown) => open(node, vscode.ViewColumn.Active)),
+    vscode.commands.registerCommand('swingwright.lessons.open', (node: unknown) =>
+      open(node, vscode.ViewColumn.Active),
+    ),
     vscode.commands.registerCommand('swingwright.lessons.openToSide', (node: unknown) =>
       open(node, vscode.ViewColumn.Beside),
     ),
@@ -181,7 +183,12 @@ async function open(given: unknown, viewColumn: vscode.ViewColumn): Promise<void
     viewColumn,
     preview: true,
     ...(range && {
-      selection: new vscode.Range(range.start.line, range.start.character, range.end.line, range.end.character),
+      selection: new vscode.Range(
+        range.start.line,
+        range.start.character,
+        range.end.line,
+        range.end.character,
+      ),
     }),
   });
 }

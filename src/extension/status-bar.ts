@@ -89,7 +89,9 @@ function write(item: vscode.StatusBarItem, lesson: LessonState): void {
 function section(text: vscode.MarkdownString, title: string, items: readonly StateItem[]): void {
   if (items.length === 0) return;
   text.appendMarkdown(`**${title}**\n\n`);
-  for (const { words } of items.slice(0, mostItems)) text.appendMarkdown('- ').appendText(words).appendMarkdown('\n');
-  if (items.length > mostItems) text.appendMarkdown(`- ${vscode.l10n.t('{0} more', items.length - mostItems)}\n`);
+  for (const { words } of items.slice(0, mostItems))
+    text.appendMarkdown('- ').appendText(words).appendMarkdown('\n');
+  if (items.length > mostItems)
+    text.appendMarkdown(`- ${vscode.l10n.t('{0} more', items.length - mostItems)}\n`);
   text.appendMarkdown('\n');
 }

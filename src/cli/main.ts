@@ -10,6 +10,7 @@ import { faults } from './faults.ts';
 import { fixCommand } from './fix.ts';
 import { references } from './references.ts';
 import { renameCommand } from './rename.ts';
+import { serve } from './serve.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -97,6 +98,12 @@ program
     const keep = options.dryRun ? 'print' : 'write';
     process.exitCode = await fixCommand(paths, { only: options.code, keep }, stop.signal);
   });
+
+program
+  .command('serve')
+  .description('run the language server on standard input and output, for editors other than VS Code')
+  .option('--stdio', 'what many editors add by themselves; it changes nothing')
+  .action(serve);
 
 program
   .command('explain')

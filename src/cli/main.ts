@@ -8,6 +8,7 @@ import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { faults } from './faults.ts';
 import { fixCommand } from './fix.ts';
+import { migrateCommand } from './migrate.ts';
 import { references } from './references.ts';
 import { renameCommand } from './rename.ts';
 import { serve } from './serve.ts';
@@ -97,6 +98,19 @@ program
   .action(async (paths: string[], options: { code: string[]; dryRun?: true }) => {
     const keep = options.dryRun ? 'print' : 'write';
     process.exitCode = await fixCommand(paths, { only: options.code, keep }, stop.signal);
+  });
+
+program
+  .command('migrate')
+  .description('bring files from an older version of the format to the present one')
+  .argument('<paths...>', 'files, or folders to look through')
+  .option('--write', 'write them; otherwise it is only said what would be done')
+  .addHelpText(
+    'after',
+    '\nExit code: 0 all are of the present version or could be, 1 one cannot, 2 something could not be read or written.',
+  )
+  .action(async (paths: string[], options: { write?: true }) => {
+    process.exitCode = await migrateCommand(paths, options.write ? 'write' : 'print');
   });
 
 program

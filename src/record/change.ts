@@ -1,9 +1,7 @@
 // Reads which quantity is to be changed, and to what; knows no kind of file.
 import { findNearest } from '../measure/nearest.ts';
 import { quote } from '../measure/quote.ts';
-import { quantities } from '../registry/generated.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { findQuantity } from '../registry/registry.ts';
 import type { Entry, Located, PlannedChange } from './document.ts';
 import { readEntry, readTarget, type Reader } from './entry.ts';
 import { valueAt, type Tree } from './tree.ts';
@@ -40,7 +38,10 @@ export function readPredicted(tree: Tree | undefined, reader: Reader): ReadonlyM
   for (const pair of tree.pairs.values()) {
     const quantity = findNamed({ value: pair.key, span: pair.keySpan }, reader);
     if (quantity !== undefined)
-      predicted.set(quantity.id, readEntry(pair, quantity, { ...reader, methods: origins }));
+      predicted.set(
+        quantity.id,
+        readEntry(pair, quantity, { ...reader, registry: { ...reader.registry, methodNames: origins } }),
+      );
   }
   return predicted;
 }
@@ -48,9 +49,9 @@ export function readPredicted(tree: Tree | undefined, reader: Reader): ReadonlyM
 /** The quantity whose full id is written here; a problem where there is none. */
 export function findNamed(id: Located<string> | undefined, reader: Reader): Quantity | undefined {
   if (id === undefined) return undefined;
-  const quantity = findQuantity(id.value);
+  const quantity = reader.registry.find(id.value);
   if (quantity !== undefined) return quantity;
-  const ids = quantities.map((known) => known.id);
+  const ids = reader.registry.quantities.map((known) => known.id);
   // Who leaves out the section most likely means the quantity of that key.
   const nearest = ids.find((known) => known.endsWith(`.${id.value}`)) ?? findNearest(id.value, ids);
   reader.problems.push({

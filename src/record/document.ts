@@ -183,6 +183,9 @@ export interface StudentFile extends DocumentBase {
 export interface TemplateWindow {
   readonly quantity: Quantity;
   readonly window: Window;
+  /** As written; undefined where nothing is, or another word. */
+  readonly strict: 'gentle' | 'firm' | undefined;
+  readonly source: string | undefined;
   readonly keySpan: Span;
   readonly span: Span;
 }

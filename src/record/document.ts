@@ -94,6 +94,8 @@ export interface StatedFault {
 
 export interface Goal {
   readonly shape: Located<string> | undefined;
+  /** The name of the club that it is for, in a student's file. */
+  readonly club: Located<string> | undefined;
   /** By flight key (`start`, `finish`, `carry`, …): a number or a window. */
   readonly targets: ReadonlyMap<
     string,
@@ -106,8 +108,6 @@ export interface Goal {
   >;
   /** What is wanted of the strike, in words. */
   readonly contact: Located<string> | undefined;
-  /** The one club that it is for. */
-  readonly club: Located<string> | undefined;
   readonly span: Span;
 }
 

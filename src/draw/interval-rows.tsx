@@ -23,6 +23,8 @@ export interface RowsProps {
   readonly tick: (value: number) => string;
   /** What the two ends of the scale are called: "left", "right". */
   readonly ends: readonly [string, string];
+  /** Where the positive end lies on the picture; to the right where left out. */
+  readonly positive?: 'rightward' | 'leftward';
   readonly x: number;
   readonly y: number;
   /** Of names and numbers; the scale is to the right of them. */
@@ -44,6 +46,7 @@ export function IntervalRows({
   rows,
   tick,
   ends,
+  positive = 'rightward',
   x,
   y,
   labelWidth,
@@ -51,20 +54,35 @@ export function IntervalRows({
   picture,
   theme,
 }: RowsProps): Picture {
-  const scale = scaleLinear(domainOf(rows), [labelWidth, labelWidth + scaleWidth]).nice(4);
+  const scale = scaleLinear(
+    domainOf(rows),
+    positive === 'rightward' ? [labelWidth, labelWidth + scaleWidth] : [labelWidth + scaleWidth, labelWidth],
+  ).nice(4);
   const ticks = scale.ticks(4);
   const bottom = rowsHeight(rows);
   const [from, to] = scale.domain();
   return (
     <g transform={`translate(${x} ${y})`}>
       {from! < 0 && (
-        <text x={fixed(scale(from!))} y="10" fill={theme.soft} font-size="10">
-          {`← ${ends[0]}`}
+        <text
+          x={fixed(scale(from!))}
+          y="10"
+          text-anchor={positive === 'rightward' ? 'start' : 'end'}
+          fill={theme.soft}
+          font-size="10"
+        >
+          {positive === 'rightward' ? `← ${ends[0]}` : `${ends[0]} →`}
         </text>
       )}
       {to! > 0 && (
-        <text x={fixed(scale(to!))} y="10" text-anchor="end" fill={theme.soft} font-size="10">
-          {`${ends[1]} →`}
+        <text
+          x={fixed(scale(to!))}
+          y="10"
+          text-anchor={positive === 'rightward' ? 'end' : 'start'}
+          fill={theme.soft}
+          font-size="10"
+        >
+          {positive === 'rightward' ? `${ends[1]} →` : `← ${ends[1]}`}
         </text>
       )}
       {ticks.map((value) => (

@@ -2,6 +2,7 @@
 import type { Analysis } from '../analysis/result.ts';
 import type { Picture } from './picture.tsx';
 import { StrikeFromAbove } from './strike-from-above.tsx';
+import { StrikeFromFront } from './strike-from-front.tsx';
 import type { Theme } from './theme.ts';
 
 export interface RecordPicture {
@@ -13,4 +14,5 @@ export interface RecordPicture {
 
 export const pictures: readonly RecordPicture[] = [
   { name: 'strike-from-above', title: 'The strike from above', draw: StrikeFromAbove },
+  { name: 'strike-from-front', title: 'The strike from the front', draw: StrikeFromFront },
 ];

@@ -1,12 +1,11 @@
 // The strike seen from above: target line, path, face, start and curve, and the windows of the face; draws what is known and says what is not.
 import type { Analysis } from '../analysis/result.ts';
 import { flightWindowsOf, goalWindowsOf } from '../analysis/windows.ts';
-import { showValue, showWindow } from '../measure/show.ts';
 import type { Interval } from '../model/windows.ts';
 import type { Value } from '../model/value.ts';
-import { findQuantity } from '../registry/registry.ts';
 import { fixed, lineThrough, ringSector, toward, type Place } from './geometry.ts';
-import { IntervalRows, rowsHeight, type IntervalRow } from './interval-rows.tsx';
+import { IntervalRows, rowsHeight } from './interval-rows.tsx';
+import { kindOf, rowOf, valueOf, windowRow, wordsOf } from './known.ts';
 import { areaStyle, Frame, lineStyle, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
@@ -23,7 +22,6 @@ export function StrikeFromAbove({
   readonly analysis: Analysis;
   readonly theme: Theme;
 }): Picture {
-  const known = (id: string): Value | undefined => analysis.derivation?.values.get(id);
   const [path, face, faceToPath, start, curve, carry] = [
     'delivery.path',
     'delivery.face',
@@ -31,13 +29,15 @@ export function StrikeFromAbove({
     'flight.start',
     'flight.curve',
     'flight.carry',
-  ].map(known);
+  ].map((id) => valueOf(analysis, id));
   const allowed = flightWindowsOf(analysis).get('delivery.face');
   const goal = goalWindow(analysis);
   const rows = [
-    ...[path, face, faceToPath, start].flatMap((value) => (value === undefined ? [] : [rowOf(value)])),
-    ...(allowed ? [windowRow('allowed', 'The flight allows a face of', allowed)] : []),
-    ...(goal ? [windowRow('goal', 'The goal asks for a face of', goal)] : []),
+    ...[path, face, faceToPath, start].flatMap((value) => (value === undefined ? [] : [rowOf(value, 'deg')])),
+    ...(allowed
+      ? [windowRow('allowed', 'The flight allows a face of', 'delivery.face', allowed, 'deg')]
+      : []),
+    ...(goal ? [windowRow('goal', 'The goal asks for a face of', 'delivery.face', goal, 'deg')] : []),
   ];
   const missing = [
     ...(path ? [] : ['path']),
@@ -185,35 +185,6 @@ function goalWindow(analysis: Analysis): Interval | undefined {
   const { document } = analysis;
   if (document.kind !== 'swing' || document.goals[0] === undefined) return undefined;
   return goalWindowsOf(analysis, document.goals[0]).get('delivery.face');
-}
-
-function rowOf(value: Value): IntervalRow {
-  const quantity = findQuantity(value.id);
-  return {
-    name: quantity?.title ?? value.id,
-    number: quantity === undefined ? '' : showValue(quantity, value.value, value.u),
-    id: value.id,
-    mark: {
-      kind: kindOf(value),
-      value: degrees(value.value),
-      u: value.u === null ? undefined : degrees(value.u),
-    },
-  };
-}
-
-function windowRow(kind: 'allowed' | 'goal', words: string, { min, max }: Interval): IntervalRow {
-  const quantity = findQuantity('delivery.face');
-  const number = quantity === undefined ? '' : showWindow(quantity, min, max);
-  return { name: words, number, mark: { kind, min: degrees(min), max: degrees(max) } };
-}
-
-function wordsOf(rows: readonly IntervalRow[], missing: readonly string[]): string {
-  const said = rows.map(({ name: title, number }) => `${title}: ${number}.`);
-  return [...said, ...(missing.length === 0 ? [] : [`Not known: ${missing.join(', ')}.`])].join(' ');
-}
-
-function kindOf({ kind }: Value): 'entered' | 'expected' {
-  return kind === 'entered' ? 'entered' : 'expected';
 }
 
 function degrees(angle: number): number {

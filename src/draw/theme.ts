@@ -1,4 +1,4 @@
-// The colours of pictures by what they mean, as CSS variables for live pages and as plain colours where none reach; knows no picture.
+// The colours of pictures by what they mean; knows no picture.
 
 /** What a colour stands for. No meaning is told by colour alone: lines, hatching and labels say it too. */
 export interface Theme {
@@ -22,7 +22,6 @@ export interface Theme {
 
 export type ThemeName = 'light' | 'dark' | 'contrast-dark' | 'contrast-light';
 
-/** For images in hovers and for files, which no variable of the page reaches. */
 export const themes: Readonly<Record<ThemeName, Theme>> = {
   light: {
     ink: '#1f2a28',
@@ -69,14 +68,3 @@ export const themes: Readonly<Record<ThemeName, Theme>> = {
     alert: '#7d0d07',
   },
 };
-
-/** For pages: whoever shows the picture sets `--sw-ink` and its like, or leaves the plain colours of the light theme. */
-export const liveTheme: Theme = Object.fromEntries(
-  Object.entries(themes.light).map(([name, colour]) => [name, `var(--sw-${name}, ${colour})`]),
-) as unknown as Theme;
-
-/** A style sheet that sets the variables of `liveTheme` for these places of a page. */
-export function themeStyle(selector: string, theme: Theme): string {
-  const lines = Object.entries(theme).map(([name, colour]) => `--sw-${name}:${String(colour)}`);
-  return `${selector}{${lines.join(';')}}`;
-}

@@ -4,7 +4,7 @@ import { showValue, showWindow } from '../measure/show.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
 import type { Value } from '../model/value.ts';
 import type { Interval } from '../model/windows.ts';
-import { findQuantity } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 import type { IntervalRow } from './interval-rows.tsx';
 import type { Hatched } from './picture.tsx';
 
@@ -19,15 +19,15 @@ export function kindOf({ kind }: Value): 'entered' | 'expected' {
 }
 
 /** Title and number of a value, as a picture says them to who cannot see it. */
-export function sayingOf({ id, value, u }: Value): Saying {
-  const quantity = findQuantity(id);
+export function sayingOf({ id, value, u }: Value, registry: Registry): Saying {
+  const quantity = registry.find(id);
   return { name: quantity?.title ?? id, number: quantity === undefined ? '' : showValue(quantity, value, u) };
 }
 
 /** Title and number of a value, with its dot in the unit of the scale. */
-export function rowOf(value: Value, unit: string): IntervalRow {
+export function rowOf(value: Value, unit: string, registry: Registry): IntervalRow {
   return {
-    ...sayingOf(value),
+    ...sayingOf(value, registry),
     id: value.id,
     mark: {
       kind: kindOf(value),
@@ -44,8 +44,9 @@ export function windowRow(
   id: string,
   { min, max }: Interval,
   unit: string,
+  registry: Registry,
 ): IntervalRow {
-  const quantity = findQuantity(id);
+  const quantity = registry.find(id);
   const number = quantity === undefined ? '' : showWindow(quantity, min, max);
   return { name, number, mark: { kind, min: fromSI(min, unit), max: fromSI(max, unit) } };
 }

@@ -22,6 +22,7 @@ export function StrikeFromAbove({
   readonly analysis: Analysis;
   readonly theme: Theme;
 }): Picture {
+  const { registry } = analysis.subject;
   const [path, face, faceToPath, start, curve, carry] = [
     'delivery.path',
     'delivery.face',
@@ -33,11 +34,15 @@ export function StrikeFromAbove({
   const allowed = flightWindowsOf(analysis).get('delivery.face');
   const goal = goalWindow(analysis);
   const rows = [
-    ...[path, face, faceToPath, start].flatMap((value) => (value === undefined ? [] : [rowOf(value, 'deg')])),
+    ...[path, face, faceToPath, start].flatMap((value) =>
+      value === undefined ? [] : [rowOf(value, 'deg', registry)],
+    ),
     ...(allowed
-      ? [windowRow('allowed', 'The flight allows a face of', 'delivery.face', allowed, 'deg')]
+      ? [windowRow('allowed', 'The flight allows a face of', 'delivery.face', allowed, 'deg', registry)]
       : []),
-    ...(goal ? [windowRow('goal', 'The goal asks for a face of', 'delivery.face', goal, 'deg')] : []),
+    ...(goal
+      ? [windowRow('goal', 'The goal asks for a face of', 'delivery.face', goal, 'deg', registry)]
+      : []),
   ];
   const missing = [
     ...(path ? [] : ['path']),

@@ -24,6 +24,7 @@ export function StrikeFromFront({
   readonly analysis: Analysis;
   readonly theme: Theme;
 }): Picture {
+  const { registry, student } = analysis.subject;
   const [ahead, depth, radius, inclination, attack, starts, length, divotDepth] = [
     'delivery.low_point.ahead',
     'delivery.low_point.depth',
@@ -34,12 +35,14 @@ export function StrikeFromFront({
     'ground.divot.length',
     'ground.divot.depth',
   ].map((id) => valueOf(analysis, id));
-  const target = analysis.subject.student?.document.hand?.value === 'left' ? -1 : 1;
+  const target = student?.document.hand?.value === 'left' ? -1 : 1;
   const at = (x: number, up: number): Place => ({
     x: origin.x + target * x * scale,
     y: origin.y - up * scale,
   });
-  const rows = [ahead, starts].flatMap((value) => (value === undefined ? [] : [rowOf(value, 'cm')]));
+  const rows = [ahead, starts].flatMap((value) =>
+    value === undefined ? [] : [rowOf(value, 'cm', registry)],
+  );
   const missing = [
     ...(ahead ? [] : ['low point']),
     ...(radius && inclination ? [] : ['arc']),
@@ -51,7 +54,9 @@ export function StrikeFromFront({
       name={name}
       title="The strike from the front"
       words={wordsOf(
-        [ahead, depth, attack, starts, length, divotDepth].flatMap((value) => value ?? []).map(sayingOf),
+        [ahead, depth, attack, starts, length, divotDepth]
+          .flatMap((value) => value ?? [])
+          .map((value) => sayingOf(value, registry)),
         missing,
       )}
       width={field.width}

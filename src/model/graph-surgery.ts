@@ -1,4 +1,5 @@
 // Sets quantities of a fitted swing to other values and recomputes what follows from them, each with its slopes; knows no plan.
+import { builtIn } from '../registry/registry.ts';
 import { localSlopes } from './estimate.ts';
 import { computeOf } from './forward.ts';
 import type { PlacedStep } from './forward-layout.ts';
@@ -160,7 +161,9 @@ function computedAnew(
 
   function distanceOf({ inputs: nodes }: PlacedStep, to: readonly number[], { forward }: Reconciliation) {
     return nodes.reduce(
-      (d2, node, i) => d2 + ((to[i]! - values[node]!) / rangeOf(forward.ids[node]!)) ** 2,
+      (d2, node, i) =>
+        d2 +
+        ((to[i]! - values[node]!) / rangeOf(forward.ids[node]!, forward.context.registry ?? builtIn)) ** 2,
       0,
     );
   }
@@ -190,7 +193,8 @@ function placeOfYielding(
     const change = (target - found) / slope;
     if (!Number.isFinite(change)) return undefined;
     numbers[place]! += change;
-    if (Math.abs(change) < 1e-9 * scaleOf(at.forward.ids[yields]!)) break;
+    if (Math.abs(change) < 1e-9 * scaleOf(at.forward.ids[yields]!, at.forward.context.registry ?? builtIn))
+      break;
   }
   const local = slopesAt(step, numbers, at);
   if (!local) return undefined;
@@ -240,7 +244,7 @@ function slopesAt(
   numbers: readonly number[],
   { forward: { ids, context } }: Reconciliation,
 ): readonly (readonly number[])[] | undefined {
-  const widths = inputs.map((node) => scaleOf(ids[node]!));
+  const widths = inputs.map((node) => scaleOf(ids[node]!, context.registry ?? builtIn));
   const compute = (at: readonly number[]): readonly number[] | undefined => computeOf(rule)(at, context);
   const local =
     rule.slopes?.(numbers, widths, context) ??

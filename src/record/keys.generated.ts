@@ -67,11 +67,20 @@ const k58: KeyTree = {"*":k0};
 const k59: KeyTree = {"length":k0,"angle":k0,"speed":k0,"rotation":k0,"time":k0,"mass":k0,"inertia":k0,"temperature":k0,"pressure":k0,"fraction":k0,"ratio":k0};
 const k60: KeyTree = {"meaning":k0,"uncertainty":k59};
 const k61: KeyTree = {"eye":k60,"video":k60,"tape":k60,"ruler":k60,"alignment stick":k60,"goniometer":k60,"inclinometer":k60,"radar":k60,"camera":k60,"motion capture":k60,"pressure mat":k60,"force plate":k60,"ball mark":k60,"scale":k60,"loft and lie gauge":k60,"specification":k60,"rangefinder":k60,"pacing":k60,"map":k60,"stopwatch":k60,"weather report":k60,"anemometer":k60,"thermometer":k60,"barometer":k60,"hygrometer":k60,"*":k60};
-const k62: KeyTree = {"quantity":k0,"unit":k0,"by":k0};
-const k63: KeyTree = {"*":k62};
-const k64: KeyTree = {"by":k0,"columns":k63};
-const k65: KeyTree = {"drag":k0,"lift":k0,"correlation":k0,"shots":k0,"ball_speed":k0};
-const k66: KeyTree = {"swingwright":k0,"coverage":k0,"severities":k58,"methods":k61,"shots":k64,"calibration":k65,"notes":k0};
+const k62: KeyTree = {"otherwise":k0,"eye":k0,"video":k0,"tape":k0,"ruler":k0,"alignment stick":k0,"goniometer":k0,"inclinometer":k0,"radar":k0,"camera":k0,"motion capture":k0,"pressure mat":k0,"force plate":k0,"ball mark":k0,"scale":k0,"loft and lie gauge":k0,"specification":k0,"rangefinder":k0,"pacing":k0,"map":k0,"stopwatch":k0,"weather report":k0,"anemometer":k0,"thermometer":k0,"barometer":k0,"hygrometer":k0,"*":k0};
+const k63: KeyTree = {"like":k0,"title":k0,"meaning":k0,"from":k0,"to":k0,"unit":k0,"decimals":k0,"directions":k58,"lateral":k0,"bounds":k0,"practice":k0,"source":k0,"at":k23,"uncertainty":k62};
+const k64: KeyTree = {"*":k63};
+const k65: KeyTree = {"is":k0,"like":k0,"title":k0,"meaning":k0,"from":k0,"to":k0,"unit":k0,"decimals":k0,"directions":k58,"lateral":k0,"bounds":k0,"practice":k0,"source":k0,"uncertainty":k62};
+const k66: KeyTree = {"*":k65};
+const k67: KeyTree = {"says":k0,"because":k0};
+const k68: KeyTree = {"*":k67};
+const k69: KeyTree = {"when":k0,"message":k0,"severity":k0,"at":k0,"because":k0};
+const k70: KeyTree = {"*":k69};
+const k71: KeyTree = {"quantity":k0,"unit":k0,"by":k0};
+const k72: KeyTree = {"*":k71};
+const k73: KeyTree = {"by":k0,"columns":k72};
+const k74: KeyTree = {"drag":k0,"lift":k0,"correlation":k0,"shots":k0,"ball_speed":k0};
+const k75: KeyTree = {"swingwright":k0,"coverage":k0,"severities":k58,"methods":k61,"quantities":k64,"derived":k66,"relations":k68,"checks":k70,"show":k58,"shots":k73,"calibration":k74,"notes":k0};
 
 /** By kind of file, from its top-level keys on. */
 export const knownKeys = {
@@ -80,5 +89,5 @@ export const knownKeys = {
   template: k43,
   faults: k52,
   review: k57,
-  workspace: k66,
+  workspace: k75,
 } as const;

@@ -7,6 +7,8 @@ import { derive } from './derive.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { faults } from './faults.ts';
+import { references } from './references.ts';
+import { renameCommand } from './rename.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -104,6 +106,51 @@ program
         subject === undefined || quantity === undefined
           ? explain(subject)
           : await explainQuantity(subject, quantity, options.format, stop.signal);
+    },
+  );
+
+program
+  .command('references')
+  .description('list every place that mentions a fault, a club, a quantity, a miss or a file')
+  .argument(
+    '<name>',
+    'such as trail-side-loaded, "seven iron", delivery.attack, slice or tove/tove.student.yaml',
+    nonEmpty,
+  )
+  .argument('[path]', 'a folder to look through', '.')
+  .addOption(
+    new Option('--format <format>', 'how to print the places').choices(['text', 'json']).default('text'),
+  )
+  .addHelpText(
+    'after',
+    '\nExit code: 0 something mentions it, 1 nothing does, 2 something could not be read.',
+  )
+  .action(async (name: string, path: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await references(name, path, options.format, stop.signal);
+  });
+
+program
+  .command('rename')
+  .description('give a fault or a club another name in the book or the bag and wherever it is mentioned')
+  .argument('<old>', 'its name', nonEmpty)
+  .argument('<new>', 'its new name')
+  .argument('[path]', 'a folder to look through', '.')
+  .addOption(new Option('--fault', 'a fault of a fault book').conflicts('club'))
+  .addOption(new Option('--club', "a club of a student's bag"))
+  .option('--of <file>', 'a file that mentions the one that is meant, where several have that name')
+  .addHelpText('after', '\nExit code: 0 renamed, 1 it cannot be, 2 something could not be read or written.')
+  .action(
+    async (
+      from: string,
+      to: string,
+      path: string,
+      { fault, club, of }: { fault?: true; club?: true; of?: string },
+      command: Command,
+    ) => {
+      if (fault !== true && club !== true)
+        command.error('error: say with `--fault` or `--club` what is renamed.');
+      const kind = fault === true ? 'fault' : 'club';
+      process.exitCode = await renameCommand({ kind, from, to, path, of }, stop.signal);
     },
   );
 

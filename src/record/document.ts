@@ -95,6 +95,8 @@ export interface StatedFault {
 
 export interface Goal {
   readonly shape: Located<string> | undefined;
+  /** The name of the club that it is for, in a student's file. */
+  readonly club: Located<string> | undefined;
   /** By flight key (`start`, `finish`, `carry`, …): a number or a window. */
   readonly targets: ReadonlyMap<
     string,

@@ -7,6 +7,7 @@ import { derive } from './derive.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { faults } from './faults.ts';
+import { fixCommand } from './fix.ts';
 import { references } from './references.ts';
 import { renameCommand } from './rename.ts';
 import { version } from './version.ts';
@@ -86,6 +87,18 @@ program
   });
 
 program
+  .command('fix')
+  .description('make the one obvious mend of each finding that has one, and change nothing else')
+  .argument('<paths...>', 'files, or folders to look through')
+  .option('--code <code>', 'only findings of this code; may be given several times', collect, [])
+  .option('--dry-run', 'say what would be changed, and write nothing')
+  .addHelpText('after', '\nExit code: 0 done, 2 something could not be read or written.')
+  .action(async (paths: string[], options: { code: string[]; dryRun?: true }) => {
+    const keep = options.dryRun ? 'print' : 'write';
+    process.exitCode = await fixCommand(paths, { only: options.code, keep }, stop.signal);
+  });
+
+program
   .command('explain')
   .description('say what a finding code means, or why a quantity of a record is what it is')
   .argument(
@@ -158,6 +171,10 @@ program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);
   process.exitCode = couldNotRun;
 });
+
+function collect(code: string, before: readonly string[]): readonly string[] {
+  return [...before, code];
+}
 
 function nonEmpty(value: string): string {
   if (value === '') throw new InvalidArgumentError('expected the path of a record.');

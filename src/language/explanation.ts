@@ -1,7 +1,7 @@
 // The pages that explain finding codes, as Markdown, and the list of them; the words themselves stand with the checks.
 import { checks, findCheck } from '../checks/table.ts';
 import { showWindow } from '../measure/show.ts';
-import { builtIn, findMiss, type Registry } from '../registry/registry.ts';
+import { builtIn, findMiss, findQuantity } from '../registry/registry.ts';
 import type { Quantity, Range } from '../registry/quantity.ts';
 import { code as coded } from './markdown.ts';
 import { nameOf } from './words.ts';
@@ -19,8 +19,8 @@ export function listCodes(): { readonly code: string; readonly title: string }[]
 }
 
 /** The page on a finding code, on a quantity by its full id, or on a word for a miss; undefined where it is none of these. */
-export function explainWord(word: string, registry: Registry = builtIn): string | undefined {
-  const quantity = registry.find(word);
+export function explainWord(word: string): string | undefined {
+  const quantity = findQuantity(word);
   return explain(word) ?? (quantity === undefined ? aboutMiss(word) : aboutQuantity(quantity));
 }
 

@@ -107,6 +107,8 @@ export interface Goal {
       readonly span: Span;
     }
   >;
+  /** What is wanted of the strike, in words. */
+  readonly contact: Located<string> | undefined;
   readonly span: Span;
 }
 
@@ -115,6 +117,7 @@ export interface PlannedChange {
   readonly to: { readonly target: Measure | Window; readonly span: Span } | undefined;
   readonly because: readonly Located<string>[];
   readonly proof: Located<string> | undefined;
+  readonly note: string | undefined;
   readonly span: Span;
 }
 
@@ -153,6 +156,8 @@ export interface SwingRecord extends DocumentBase {
   readonly misses: readonly StatedMiss[];
   readonly goals: readonly Goal[];
   readonly plan: readonly PlannedChange[];
+  /** What the plan as a whole leads to at the next record, by full id; its method says where it comes from, `model` or `belief`. */
+  readonly predicted: ReadonlyMap<string, Entry>;
 }
 
 export interface BagClub {

@@ -12,6 +12,7 @@ import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { filePatterns, listFiles, readFile } from './files.ts';
 import { registerLessons } from './lessons.ts';
+import { registerSample } from './sample.ts';
 import { registerStatus } from './status.ts';
 import { registerStatusBar } from './status-bar.ts';
 
@@ -48,6 +49,7 @@ export async function runClient(
     registerCalibration(client),
     registerExplanations(client),
     registerLessons(client, watchers),
+    registerSample(context.extensionUri),
     registerStatus(client),
     registerStatusBar(client),
     vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),

@@ -79,7 +79,7 @@ async function showView(): Promise<void> {
 
 async function childrenOf(client: BaseLanguageClient, node: Node | undefined): Promise<Node[]> {
   if (node === undefined) {
-    const students = await client.sendRequest<readonly ListedStudent[]>(studentsRequest);
+    const students = await client.sendRequest<readonly ListedStudent[]>(studentsRequest, {});
     return students.map((student) => ({ kind: 'student', student }));
   }
   if (node.kind === 'student') return lessonsOf(client, node.student);

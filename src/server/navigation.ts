@@ -152,7 +152,7 @@ export function serveNavigation(options: NavigationOptions): void {
     })),
   );
 
-  connection.onRequest(studentsRequest, async (token: CancellationToken): Promise<ListedStudent[]> => {
+  connection.onRequest(studentsRequest, async (_: object, token: CancellationToken): Promise<ListedStudent[]> => {
     const listed = await Promise.all(roots.around(undefined).map((folder) => files.list(folder)));
     const students = [...new Set(listed.flat())].filter((uri) => kindOf(uri) === 'student');
     const found = await cardsOf(students, archiveFor(token));

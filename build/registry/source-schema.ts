@@ -70,6 +70,11 @@ export interface SourceFile {
       }
     >
   >;
+  readonly comparatives: readonly {
+    readonly more: readonly string[];
+    readonly less: readonly string[];
+    readonly of: readonly string[];
+  }[];
   readonly methods: Readonly<
     Record<
       string,
@@ -161,6 +166,7 @@ export const sourceSchema: object = closed({
       'bearings',
     ]),
   ),
+  comparatives: { type: 'array', items: closed({ more: words, less: words, of: words }) },
   methods: mapOf(
     closed({
       meaning: text,

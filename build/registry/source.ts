@@ -8,6 +8,7 @@ import {
   checkpoints,
   type BodyPart,
   type Checkpoint,
+  type Comparative,
   type Method,
   type Miss,
   type Range,
@@ -25,6 +26,7 @@ export interface Registry {
   readonly misses: readonly Miss[];
   readonly bodyParts: readonly BodyPart[];
   readonly directions: Readonly<Record<string, readonly DirectionWord[]>>;
+  readonly comparatives: readonly Comparative[];
   readonly methods: readonly Method[];
   readonly checkpointRows: readonly CheckpointRow[];
   readonly plainRows: readonly PlainRow[];
@@ -84,6 +86,12 @@ export function readRegistry(text: string): Registry {
       return { name, within, sides: sides ?? false, also: also ?? [] };
     }),
     directions,
+    comparatives: source.comparatives.map((one) => {
+      const known = [...rows.keys(), ...checkpointRows.map(({ path }) => `checkpoints.${path}`)];
+      const unknown = one.of.find((id) => !known.includes(id));
+      if (unknown !== undefined) throw new Error(`comparatives: no quantity is called ${unknown}`);
+      return one;
+    }),
     methods: Object.entries(source.methods).map(([name, method]) => ({
       name,
       meaning: method.meaning,

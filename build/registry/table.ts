@@ -25,7 +25,7 @@ export function writeTable(registry: Registry): string {
     "import type { DirectionWord } from '../measure/measure.ts';",
     "import { expand, type CheckpointRow, type PlainRow } from './expand.ts';",
     "import { checkpoints as everywhere } from './quantity.ts';",
-    "import type { BodyPart, Checkpoint, Method, Miss, Quantity, Range, Shape } from './quantity.ts';",
+    "import type { BodyPart, Checkpoint, Comparative, Method, Miss, Quantity, Range, Shape } from './quantity.ts';",
     '',
     'const r = (min: number, max: number, source: string): Range => ({ min, max, source });',
     '',
@@ -107,6 +107,12 @@ export function writeTable(registry: Registry): string {
         const items = signs.map(({ id, sign }) => `{ id: ${quote(id)}, sign: ${sign} }`);
         return `{ word: ${quote(word)}, meaning: ${quote(meaning)}, signs: [${items.join(', ')}], absolute: ${absolute} }`;
       }),
+    )}];`,
+    '',
+    `export const comparatives: readonly Comparative[] = [\n${lines(
+      registry.comparatives.map(
+        ({ more, less, of }) => `{ more: ${array(more)}, less: ${array(less)}, of: ${array(of)} }`,
+      ),
     )}];`,
     '',
     `export const bodyParts: readonly BodyPart[] = [\n${lines(

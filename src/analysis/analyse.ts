@@ -1,6 +1,7 @@
 // The one entry of the analysis: a URI and the texts known so far in, document, derivation and findings out; reads no file.
 import type { Subject } from '../checks/subject.ts';
 import { expressionProblems } from '../judgement/book.ts';
+import { sizeProblems } from '../judgement/cause-quantity.ts';
 import { showValue } from '../measure/show.ts';
 import type { FileKind, SwingwrightDocument } from '../record/document.ts';
 import { kindOf } from '../record/kind.ts';
@@ -60,7 +61,7 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
       ...document.problems,
       ...nearest.problems,
       ...followed.problems,
-      ...(document.kind === 'faults' ? expressionProblems(document) : []),
+      ...(document.kind === 'faults' ? [...expressionProblems(document), ...sizeProblems(document)] : []),
     ],
     student: followed.student,
     club: followed.club,

@@ -8,7 +8,8 @@ export const missingKey = fromProblems({
   title: 'A key is missing',
   explanation: explain({
     found: 'A key without which the file cannot be understood is missing.',
-    matters: 'A record needs to say its format version, for later formats may read the same words otherwise.',
+    matters:
+      'A file needs to say its format version, for later formats may read the same words otherwise. A size such as `1 deg per 5 %` needs `of` where several quantities of the evidence are shares.',
     raises: `date: 2026-05-14`,
     accepts: `swing: 1
 date: 2026-05-14`,

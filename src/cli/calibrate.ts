@@ -5,7 +5,7 @@ import { calibrateFolder, type FolderCalibration } from '../analysis/calibration
 import { createCache } from '../analysis/cache.ts';
 import type { FileState } from '../analysis/result.ts';
 import { kindOf } from '../record/kind.ts';
-import { findFiles, loadFile, toPath, toUri } from './files.ts';
+import { findFiles, loadFile, toPath, toUri } from '../disk/files.ts';
 import { printable } from './formats/text.ts';
 
 /** 0 where something was fitted (and written, if asked), 1 where the shots say too little, 2 where something could not be read or written. */

@@ -5,7 +5,7 @@ import { settle } from '../analysis/settle.ts';
 import { junitReport } from './formats/junit.ts';
 import { sarifReport } from './formats/sarif.ts';
 import { printable, textReport } from './formats/text.ts';
-import { findFiles, loadFile, toPath } from './files.ts';
+import { findFiles, loadFile, toPath } from '../disk/files.ts';
 import { startProgress } from './progress.ts';
 import { findingJson, type FileReport } from './report.ts';
 

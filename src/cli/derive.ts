@@ -9,7 +9,7 @@ import { agreementJson, agreementRows } from './agreement.ts';
 import { textReport } from './formats/text.ts';
 import { analyseRecord } from './record.ts';
 import { shotRows, shotsJson, tidy } from './shots.ts';
-import { toPath } from './files.ts';
+import { toPath } from '../disk/files.ts';
 import { findingJson } from './report.ts';
 import { showValue } from '../measure/show.ts';
 

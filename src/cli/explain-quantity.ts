@@ -6,7 +6,7 @@ import { findNearest } from '../measure/nearest.ts';
 import { showValue, showWindow } from '../measure/show.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
 import { findQuantity } from '../registry/registry.ts';
-import { toPath } from './files.ts';
+import { toPath } from '../disk/files.ts';
 import { printable } from './formats/text.ts';
 import { analyseRecord } from './record.ts';
 import { tidy } from './shots.ts';

@@ -6,7 +6,7 @@ import type { Judgement, JudgedMiss } from '../judgement/judgement.ts';
 import type { FaultVerdict, JudgedLine } from '../judgement/verdict.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
 import { printable, textReport } from './formats/text.ts';
-import { toPath } from './files.ts';
+import { toPath } from '../disk/files.ts';
 import { analyseRecord } from './record.ts';
 import { findingJson } from './report.ts';
 import { tidy } from './shots.ts';

@@ -2,7 +2,7 @@
 import { createCache } from '../analysis/cache.ts';
 import type { Analysis, FileState } from '../analysis/result.ts';
 import { settle } from '../analysis/settle.ts';
-import { loadFile, toUri } from './files.ts';
+import { loadFile, toUri } from '../disk/files.ts';
 import { printable } from './formats/text.ts';
 
 /** Undefined, with the reason on standard error, where there is no such file or it is no record. */

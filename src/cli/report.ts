@@ -1,6 +1,6 @@
 // The shape of a report on many files, common to all output formats, and the JSON form of one finding.
 import type { Finding, TextRange } from '../analysis/result.ts';
-import { toPath } from './files.ts';
+import { toPath } from '../disk/files.ts';
 
 export interface FileReport {
   /** As the user would write it. */

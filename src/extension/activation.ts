@@ -1,20 +1,19 @@
 // Starts the language client and all that hangs on it; the same wherever the extension runs.
 import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
-import { readRequest, type InitializationOptions, type ReadParams } from '../server/protocol.ts';
+import {
+  listRequest,
+  readRequest,
+  type InitializationOptions,
+  type ListParams,
+  type ReadParams,
+} from '../server/protocol.ts';
 import { registerCalibration } from './calibration.ts';
 import { explainCommand, registerExplanations, whyCommand } from './explanations.ts';
-import { readFile } from './files.ts';
+import { filePatterns, listFiles, readFile } from './files.ts';
 import { registerStatus } from './status.ts';
 
 export const language = 'swing-yaml';
-
-const filePatterns = [
-  '**/*.{swing,student,template,faults,review}.yaml',
-  '**/swingwright.yaml',
-  // Files of shots.
-  '**/*.{csv,tsv}',
-];
 
 /** Makes a client for this place, starts it, and stops it when the extension is left. */
 export async function runClient(
@@ -25,6 +24,7 @@ export async function runClient(
   const watchers = filePatterns.map((pattern) => vscode.workspace.createFileSystemWatcher(pattern));
   const initializationOptions: InitializationOptions = {
     reads: true,
+    lists: true,
     explanations: `command:${explainCommand}?${encodeURIComponent('["')}{code}${encodeURIComponent('"]')}`,
     quantities: `command:${whyCommand}?{arguments}`,
   };
@@ -36,6 +36,7 @@ export async function runClient(
     // The one command that a hover may run: it only shows a page.
     markdown: { isTrusted: { enabledCommands: [whyCommand] } },
   });
+  client.onRequest(listRequest, ({ folder }: ListParams) => listFiles(vscode.Uri.parse(folder, true)));
   client.onRequest(readRequest, ({ uri }: ReadParams) => readFile(vscode.Uri.parse(uri, true)));
   context.subscriptions.push(
     output,

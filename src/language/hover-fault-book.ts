@@ -35,7 +35,7 @@ export function hoverOnFaultBook({ document, subject }: Analysis, offset: number
 function idAt({ text, faults }: FaultFile, offset: number): Span | undefined {
   const places = [...faults.values()].flatMap(({ evidence, tendsTo, changes }) => [
     ...evidence.map(({ expression }) => expression.span),
-    ...tendsTo.map(({ effect }) => effect.span),
+    ...tendsTo.flatMap(({ effect, of }) => [effect.span, ...(of === undefined ? [] : [of.span])]),
     ...changes.map(({ change }) => change.span),
   ]);
   const place = places.find((span) => holds(span, offset));

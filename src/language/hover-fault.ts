@@ -73,7 +73,7 @@ function causeLines({ fault }: BookFault, { links, misses }: Judgement): readonl
 }
 
 /** "low point ahead of the ball behind by 1 cm". */
-export function effectWords({ effect, quantity, direction, size }: BelievedEffect): string {
+export function effectWords({ effect, quantity, direction, sizeWords: size }: BelievedEffect): string {
   const name = quantity === undefined ? code(effect.value) : quantityName(quantity);
   const way =
     direction === undefined

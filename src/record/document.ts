@@ -2,6 +2,18 @@
 import type { Measure, Problem, Span, Window } from '../measure/measure.ts';
 import type { BodyPlace } from '../registry/body.ts';
 import type { Method, Quantity } from '../registry/quantity.ts';
+import type { Fault } from './fault.ts';
+
+export type {
+  BelievedEffect,
+  BelievedSize,
+  Caution,
+  Evidence,
+  Fault,
+  FaultChange,
+  SizePer,
+  Step,
+} from './fault.ts';
 
 export type FileKind = 'swing' | 'student' | 'template' | 'faults' | 'review' | 'workspace';
 
@@ -71,51 +83,6 @@ export interface Injury {
   /** Undefined where the words name no known part. */
   readonly place: BodyPlace | undefined;
   readonly note: string | undefined;
-}
-
-/** An expression that shows a fault; what it says is not known here. */
-export interface Evidence {
-  readonly expression: Located<string>;
-  readonly weight: number;
-}
-
-/** What a fault is believed to do to a quantity. */
-export interface BelievedEffect {
-  readonly effect: Located<string>;
-  readonly quantity: Quantity | undefined;
-  /** The sign in which the quantity goes; undefined where no known word says so. */
-  readonly sign: 1 | -1 | undefined;
-  readonly direction: Located<string> | undefined;
-  readonly size: string | undefined;
-}
-
-export interface FaultChange {
-  readonly quantity: Quantity | undefined;
-  readonly change: Located<string>;
-  readonly by: string | undefined;
-  readonly to: string | undefined;
-  readonly when: string | undefined;
-}
-
-export interface Caution {
-  readonly part: Located<string>;
-  readonly place: BodyPlace | undefined;
-}
-
-/** A fault as a book tells it. */
-export interface Fault {
-  readonly id: Located<string>;
-  readonly title: string | undefined;
-  readonly explanation: string | undefined;
-  /** Where it can be seen; anywhere where the book does not say. */
-  readonly at: readonly Located<string>[];
-  readonly evidence: readonly Evidence[];
-  readonly tendsTo: readonly BelievedEffect[];
-  readonly changes: readonly FaultChange[];
-  /** The parts of the body that its changes and drills load. */
-  readonly cautions: readonly Caution[];
-  readonly drills: readonly string[];
-  readonly span: Span;
 }
 
 export interface StatedFault {

@@ -82,7 +82,7 @@ function readScalar(
     return undefined;
   }
   const { source } = scalar;
-  return place(measureFrom(source, notation, options), source, moverOf(scalar), notation, reader);
+  return place(measureFrom(source, notation, options), source, spanMover(scalar), notation, reader);
 }
 
 function readLongForm(tree: MapTree, pair: Pair, quantity: Quantity, reader: Reader): Reading | undefined {
@@ -99,7 +99,7 @@ function readLongForm(tree: MapTree, pair: Pair, quantity: Quantity, reader: Rea
     const base = Math.floor(span.start / virtualRoom) * virtualRoom;
     return part === undefined
       ? pair.keySpan
-      : moverOf(part)({ start: span.start - base, end: span.end - base });
+      : spanMover(part)({ start: span.start - base, end: span.end - base });
   };
   const measure = place(parsed, value?.source ?? '', move, quantity, reader);
   if (measure?.kind !== 'measure') return undefined;
@@ -121,7 +121,7 @@ function placedText(scalar: ScalarTree | undefined, index: number): PlacedText |
 }
 
 /** Takes a span in the scalar's own text to the document; to the whole scalar where the two differ. */
-function moverOf({ offset, span }: ScalarTree): (inner: Span) => Span {
+export function spanMover({ offset, span }: ScalarTree): (inner: Span) => Span {
   if (offset === undefined) return () => span;
   return ({ start, end }) => ({ start: start + offset, end: end + offset });
 }

@@ -1,6 +1,7 @@
 // Reads a fault book from its tree; an expression is kept as text with its place, for what it says is not known here.
 import { quote, quoteList } from '../measure/quote.ts';
 import type { Quantity } from '../registry/quantity.ts';
+import { changeWords } from '../registry/registry.ts';
 import { readBodyPlace } from './body-place.ts';
 import { findNamed } from './change.ts';
 import type {
@@ -12,7 +13,8 @@ import type {
   FaultFile,
   Located,
 } from './document.ts';
-import type { Reader } from './entry.ts';
+import { readTarget, type Reader } from './entry.ts';
+import { readSize, readStep } from './size.ts';
 import { valueAt, type Pair, type Tree } from './tree.ts';
 import { locate, wordAt, wordsAt, wordsOf } from './word.ts';
 
@@ -61,29 +63,45 @@ function readEffect(item: Tree, reader: Reader): readonly BelievedEffect[] {
   const quantity = findNamed(effect, reader);
   const direction = wordAt(item, 'direction');
   const sign = quantity && direction && signOf(direction, quantity, reader);
-  return [{ effect, quantity, sign, direction, size: wordsAt(item, 'size') }];
+  const of = wordAt(item, 'of');
+  return [
+    {
+      effect,
+      quantity,
+      sign,
+      direction,
+      size: quantity && readSize(valueAt(item, 'size'), quantity, reader),
+      sizeWords: wordsAt(item, 'size'),
+      of,
+      ofQuantity: findNamed(of, reader),
+    },
+  ];
 }
 
-/** Of a direction word of the quantity, or of `more` or `less`. */
+/** Of a direction word of the quantity, of a comparative, or of `more` or `less`. */
 function signOf({ value, span }: Located<string>, quantity: Quantity, reader: Reader): 1 | -1 | undefined {
-  if (value === 'more') return 1;
-  if (value === 'less') return -1;
-  const known = quantity.directions.find(({ word, bearing }) => word === value && bearing === undefined);
+  const words = changeWords(quantity);
+  const known = words.find(({ word }) => word === value.toLowerCase());
   if (known !== undefined) return known.sign;
-  const words = [...quantity.directions.map(({ word }) => word), 'more', 'less'];
-  reader.problems.push({ code: 'unknown-direction', span, found: quote(value), expected: quoteList(words) });
+  const expected = quoteList(words.map(({ word }) => word));
+  reader.problems.push({ code: 'unknown-direction', span, found: quote(value), expected });
   return undefined;
 }
 
 function readChange(item: Tree, reader: Reader): readonly FaultChange[] {
   const change = wordAt(item, 'change');
   if (change === undefined) return [];
+  const quantity = findNamed(change, reader);
+  const to = item.kind === 'map' ? item.pairs.get('to') : undefined;
+  const target = quantity && to && readTarget(to, 'value', quantity, reader);
   return [
     {
       change,
-      quantity: findNamed(change, reader),
-      by: wordsAt(item, 'by'),
-      to: wordsAt(item, 'to'),
+      quantity,
+      by: quantity && readStep(valueAt(item, 'by'), quantity, reader),
+      byWords: wordsAt(item, 'by'),
+      to: target && { target, span: to.value.span },
+      toWords: wordsAt(item, 'to'),
       when: wordsAt(item, 'when'),
     },
   ];

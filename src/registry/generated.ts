@@ -2,7 +2,7 @@
 import type { DirectionWord } from '../measure/measure.ts';
 import { expand, type CheckpointRow, type PlainRow } from './expand.ts';
 import { checkpoints as everywhere } from './quantity.ts';
-import type { BodyPart, Checkpoint, Method, Miss, Quantity, Range, Shape } from './quantity.ts';
+import type { BodyPart, Checkpoint, Comparative, Method, Miss, Quantity, Range, Shape } from './quantity.ts';
 
 const r = (min: number, max: number, source: string): Range => ({ min, max, source });
 
@@ -913,6 +913,18 @@ export const misses: readonly Miss[] = [
   { word: 'low', meaning: 'flies too low', signs: [{ id: 'flight.launch_angle', sign: -1 }, { id: 'flight.apex', sign: -1 }, { id: 'delivery.delivered_loft', sign: -1 }], absolute: false },
   { word: 'high', meaning: 'flies too high', signs: [{ id: 'flight.launch_angle', sign: 1 }, { id: 'flight.apex', sign: 1 }, { id: 'delivery.delivered_loft', sign: 1 }], absolute: false },
   { word: 'short', meaning: 'carries too short', signs: [{ id: 'flight.carry', sign: -1 }, { id: 'flight.ball_speed', sign: -1 }, { id: 'delivery.club_speed', sign: -1 }], absolute: false },
+];
+
+export const comparatives: readonly Comparative[] = [
+  { more: ['wider'], less: ['narrower'], of: ['checkpoints.stance_width'] },
+  { more: ['faster'], less: ['slower'], of: ['delivery.club_speed', 'flight.ball_speed'] },
+  { more: ['longer'], less: ['shorter'], of: ['flight.carry', 'flight.total', 'flight.time', 'ground.divot.length'] },
+  { more: ['deeper'], less: ['shallower'], of: ['ground.divot.depth', 'delivery.low_point.depth'] },
+  { more: ['shallower'], less: ['steeper'], of: ['delivery.attack'] },
+  { more: ['steeper'], less: ['shallower', 'flatter'], of: ['flight.descent', 'delivery.arc.inclination'] },
+  { more: ['higher'], less: ['lower'], of: ['flight.apex', 'flight.launch_angle', 'checkpoints.head_height', 'strike.height'] },
+  { more: ['wider'], less: ['narrower'], of: ['delivery.arc.radius'] },
+  { more: ['forward'], less: ['back'], of: ['checkpoints.head', 'checkpoints.sternum', 'checkpoints.pelvis', 'checkpoints.lead_shoulder', 'checkpoints.hands', 'checkpoints.lead_knee', 'checkpoints.ball_position'] },
 ];
 
 export const bodyParts: readonly BodyPart[] = [

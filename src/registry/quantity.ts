@@ -70,6 +70,14 @@ export interface Miss {
   readonly absolute: boolean;
 }
 
+/** Words for a change of some quantities: what makes their number larger, and what makes it smaller. */
+export interface Comparative {
+  readonly more: readonly string[];
+  readonly less: readonly string[];
+  /** Full ids; of a quantity of checkpoints without the checkpoint. */
+  readonly of: readonly string[];
+}
+
 /** A part of the body that cautions and injuries may name. */
 export interface BodyPart {
   readonly name: string;

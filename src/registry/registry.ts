@@ -1,5 +1,6 @@
 // Looks up quantities, methods and kinds of club in the generated table; knows nothing of records or of physics.
-import { methods, misses, quantities, shapes } from './generated.ts';
+import { comparatives, methods, misses, quantities, shapes } from './generated.ts';
+import type { DirectionWord } from '../measure/measure.ts';
 import type { Method, Miss, Quantity, Range, Shape } from './quantity.ts';
 
 const byId: ReadonlyMap<string, Quantity> = new Map(quantities.map((q) => [q.id, q]));
@@ -32,6 +33,34 @@ export function practiceWith(quantity: Quantity, clubKind: string | undefined): 
 /** What a word for a miss means, or undefined where the trade has no such word. */
 export function findMiss(word: string): Miss | undefined {
   return missByWord.get(word);
+}
+
+/**
+ * The words that say which way a change of this quantity goes: its own direction words, comparatives such as "wider", `more`
+ * and `less`, and these before a direction word ("more bowed"). Words of the compass say of no change which way it goes.
+ */
+export function changeWords(quantity: Quantity): readonly DirectionWord[] {
+  const known = changeWordsOf.get(quantity) ?? findChangeWords(quantity);
+  changeWordsOf.set(quantity, known);
+  return known;
+}
+
+const changeWordsOf = new WeakMap<Quantity, readonly DirectionWord[]>();
+
+function findChangeWords({ id, checkpoint, directions }: Quantity): readonly DirectionWord[] {
+  const path = checkpoint === undefined ? id : id.replace(`.${checkpoint}.`, '.');
+  const own = directions.filter(({ bearing }) => bearing === undefined);
+  const comparing = comparatives.filter(({ of }) => of.includes(path));
+  const all: readonly DirectionWord[] = [
+    ...own,
+    ...comparing.flatMap(({ more }) => more.map((word) => ({ word, sign: 1 as const }))),
+    ...comparing.flatMap(({ less }) => less.map((word) => ({ word, sign: -1 as const }))),
+    { word: 'more', sign: 1 },
+    { word: 'less', sign: -1 },
+    ...own.map(({ word, sign }) => ({ word: `more ${word}`, sign })),
+    ...own.map(({ word, sign }): DirectionWord => ({ word: `less ${word}`, sign: sign === 1 ? -1 : 1 })),
+  ];
+  return all.filter(({ word }, at) => all.findIndex((one) => one.word === word) === at);
 }
 
 export const methodNames: readonly string[] = methods.map((m) => m.name);

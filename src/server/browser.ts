@@ -2,6 +2,8 @@
 import { BrowserMessageReader, BrowserMessageWriter, createConnection } from 'vscode-languageserver/browser';
 import { serve } from './connection.ts';
 
-serve(createConnection(new BrowserMessageReader(globalThis), new BrowserMessageWriter(globalThis)), () =>
-  Promise.resolve({ kind: 'unreadable', reason: 'the editor does not hand its files to the server' }),
-);
+serve(createConnection(new BrowserMessageReader(globalThis), new BrowserMessageWriter(globalThis)), {
+  read: () =>
+    Promise.resolve({ kind: 'unreadable', reason: 'the editor does not hand its files to the server' }),
+  list: () => Promise.resolve([]),
+});

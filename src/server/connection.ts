@@ -1,6 +1,7 @@
 // Wires a connection to the language floor: which request is answered by which function; the same in Node and in a web worker.
 import {
   DidChangeConfigurationNotification,
+  FileChangeType,
   LSPErrorCodes,
   ResponseError,
   TextDocuments,
@@ -31,6 +32,7 @@ import {
   calibrateRequest,
   codesRequest,
   explainRequest,
+  listRequest,
   readRequest,
   whyRequest,
   type CalibrateParams,
@@ -41,12 +43,16 @@ import {
 } from './protocol.ts';
 import { defaultHints, hintsSection, readHints } from './settings.ts';
 
-/** How files are read where the client does not answer `swingwright/read`. */
-export type ReadFile = (uri: string) => Promise<FileState>;
+/** How files are read and found where the client does not answer `swingwright/read` and `swingwright/list`. */
+export interface Disk {
+  readonly read: (uri: string) => Promise<FileState>;
+  readonly list: (folder: string) => Promise<readonly string[]>;
+}
 
 /** What is known of the client once it has introduced itself. */
 interface Client {
   readonly reads: boolean;
+  readonly lists: boolean;
   readonly configuration: boolean;
   readonly registersConfiguration: boolean;
   readonly refreshesHints: boolean;
@@ -59,7 +65,7 @@ interface Client {
 const pause = 60;
 
 /** Serves one editor until the connection ends. */
-export function serve(connection: Connection, readFile: ReadFile): void {
+export function serve(connection: Connection, disk: Disk): void {
   let client: Client = introduced({ capabilities: {} });
   const documents = new TextDocuments(TextDocument);
   /** Open documents by the one spelling of their URI that the analysis knows; clients may use others. */
@@ -68,7 +74,10 @@ export function serve(connection: Connection, readFile: ReadFile): void {
 
   const files = createFiles({
     openText: (uri) => open.get(uri)?.getText(),
-    read: (uri) => (client.reads ? connection.sendRequest<FileState>(readRequest, { uri }) : readFile(uri)),
+    openUris: () => open.keys(),
+    read: (uri) => (client.reads ? connection.sendRequest<FileState>(readRequest, { uri }) : disk.read(uri)),
+    list: (folder) =>
+      client.lists ? connection.sendRequest<readonly string[]>(listRequest, { folder }) : disk.list(folder),
   });
   const explanation = (code: string): string | undefined =>
     client.explanations?.replace('{code}', encodeURIComponent(code));
@@ -118,6 +127,7 @@ export function serve(connection: Connection, readFile: ReadFile): void {
     desk.changed(uri);
   });
   connection.onDidChangeWatchedFiles(({ changes }) => {
+    if (changes.some(({ type }) => type !== FileChangeType.Changed)) files.forgetLists();
     for (const { uri } of changes) {
       files.forget(normal(uri));
       desk.changed(normal(uri));
@@ -242,6 +252,7 @@ function introduced({
   const { workspace } = capabilities;
   return {
     reads: said.reads === true,
+    lists: said.lists === true,
     configuration: workspace?.configuration === true,
     registersConfiguration: workspace?.didChangeConfiguration?.dynamicRegistration === true,
     refreshesHints: workspace?.inlayHint?.refreshSupport === true,

@@ -1,6 +1,7 @@
 // Keeps each open document's analysis up to date and gives it out only for the version that it was computed from; knows no protocol.
 import { createCache, forget } from '../analysis/cache.ts';
 import { settle } from '../analysis/settle.ts';
+import { findLessons, type Lesson } from '../analysis/lessons.ts';
 import type { Analysis } from '../analysis/result.ts';
 import type { Files } from './files.ts';
 
@@ -25,6 +26,8 @@ export interface DeskOptions {
 export interface Desk {
   /** The document's present analysis; undefined if it was closed or changed meanwhile. Rejects when aborted. */
   readonly current: (uri: string, signal: AbortSignal) => Promise<Result | undefined>;
+  /** All lessons of the student of this document, by date; undefined as with `current`. Rejects when aborted. */
+  readonly lessons: (uri: string, signal: AbortSignal) => Promise<readonly Lesson[] | undefined>;
   /** A document or a file has changed: all open documents that depend on it are analysed again. */
   readonly changed: (uri: string) => void;
   readonly closed: (uri: string) => void;
@@ -44,6 +47,14 @@ export function createDesk({ files, versionOf, publish, report, pause }: DeskOpt
     const analysis = await settle(uri, files, files.load, signal, cache);
     signal.throwIfAborted();
     return versionOf(uri) === version ? { uri, version, analysis } : undefined;
+  };
+
+  const lessons = async (uri: string, signal: AbortSignal): Promise<readonly Lesson[] | undefined> => {
+    const result = await current(uri, signal);
+    if (result === undefined) return undefined;
+    const { load, list } = files;
+    const found = await findLessons(result.analysis, { files, load, list, signal, cache });
+    return versionOf(uri) === result.version ? found : undefined;
   };
 
   const run = async (uri: string, cause: string): Promise<void> => {
@@ -84,6 +95,7 @@ export function createDesk({ files, versionOf, publish, report, pause }: DeskOpt
 
   return {
     current,
+    lessons,
     changed: (uri) => {
       if (versionOf(uri) !== undefined) schedule(uri, uri);
       for (const [dependant, files] of used)

@@ -4,18 +4,25 @@ import type { FileState } from '../analysis/result.ts';
 
 export interface Files extends FileStore {
   readonly load: (uri: string) => Promise<FileState>;
+  /** Swingwright's files, and those that may hold shots, at or below a folder, open ones included; kept until files come or go. */
+  readonly list: (folder: string) => Promise<readonly string[]>;
   /** The file has changed, or is no longer open: what was read of it no longer counts, nor what is being read. */
   readonly forget: (uri: string) => void;
+  /** A file was made or deleted: what was listed no longer counts. */
+  readonly forgetLists: () => void;
 }
 
 export interface FileSources {
   readonly openText: (uri: string) => string | undefined;
+  readonly openUris: () => Iterable<string>;
   readonly read: (uri: string) => Promise<FileState>;
+  readonly list: (folder: string) => Promise<readonly string[]>;
 }
 
-export function createFiles({ openText, read }: FileSources): Files {
+export function createFiles({ openText, openUris, read, list }: FileSources): Files {
   const states = new Map<string, FileState>();
   const loading = new Map<string, Promise<FileState>>();
+  const lists = new Map<string, Promise<readonly string[]>>();
 
   const load = (uri: string): Promise<FileState> => {
     const already = loading.get(uri);
@@ -31,7 +38,19 @@ export function createFiles({ openText, read }: FileSources): Files {
     return reading;
   };
 
+  const listed = (folder: string): Promise<readonly string[]> => {
+    const kept = lists.get(folder) ?? list(folder).catch(() => []);
+    lists.set(folder, kept);
+    return kept;
+  };
+
   return {
+    list: async (folder) => {
+      const below = `${folder.replace(/\/+$/, '')}/`;
+      const open = [...openUris()].filter((uri) => uri.startsWith(below));
+      return [...new Set([...(await listed(folder)), ...open])].sort();
+    },
+    forgetLists: () => lists.clear(),
     get: (uri) => {
       const text = openText(uri);
       return text === undefined ? states.get(uri) : { kind: 'text', text };

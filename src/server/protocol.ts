@@ -9,6 +9,13 @@ export interface ReadParams {
   readonly uri: string;
 }
 
+/** Server to client: the URIs of Swingwright's files, and of files that may hold shots, at or below a folder. */
+export const listRequest = 'swingwright/list';
+export interface ListParams {
+  /** The folder's URI. */
+  readonly folder: string;
+}
+
 /** Client to server: the page that explains a finding code, as Markdown; null where there is no such code. */
 export const explainRequest = 'swingwright/explain';
 export interface ExplainParams {
@@ -27,6 +34,8 @@ export interface WhyParams {
 export interface InitializationOptions {
   /** True where the client answers `swingwright/read`. */
   readonly reads?: boolean;
+  /** True where the client answers `swingwright/list`. */
+  readonly lists?: boolean;
   /** The address of explanations with `{code}` in it. */
   readonly explanations?: string;
   /** The address of pages on quantities, with `{arguments}` in it: the record's URI and the quantity's id, as JSON. */

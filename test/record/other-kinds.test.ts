@@ -203,15 +203,20 @@ book:
       ],
     );
     assert.deepEqual(
-      fault.tendsTo.map(({ quantity, sign, size }) => [quantity?.id, sign, size]),
+      fault.tendsTo.map(({ quantity, sign, size, sizeWords }) => [
+        quantity?.id,
+        sign,
+        size?.amount,
+        sizeWords,
+      ]),
       [
-        ['strike.height', -1, '2 mm'],
-        ['flight.carry', -1, undefined],
-        ['strike.across', undefined, undefined],
+        ['strike.height', -1, 0.002, '2 mm'],
+        ['flight.carry', -1, undefined, undefined],
+        ['strike.across', undefined, undefined, undefined],
       ],
     );
     assert.deepEqual(
-      fault.changes.map(({ quantity, by, when }) => [quantity?.key, by, when]),
+      fault.changes.map(({ quantity, byWords, when }) => [quantity?.key, byWords, when]),
       [['lead_elbow_bend', '10 deg less', 'downswing']],
     );
     assert.deepEqual(

@@ -11,7 +11,7 @@ import {
 } from 'vscode-languageserver/node';
 import type { FileState } from '../../src/analysis/result.ts';
 import { serve } from '../../src/server/connection.ts';
-import { readRequest, type ReadParams } from '../../src/server/protocol.ts';
+import { listRequest, readRequest, type ListParams, type ReadParams } from '../../src/server/protocol.ts';
 
 export const folder = 'file:///lessons/';
 
@@ -47,9 +47,10 @@ export async function startSession(
   const toServer = new PassThrough();
   const toClient = new PassThrough();
   // The stream's reader and writer are given, so that the end of a session does not end the process.
-  serve(createConnection(new StreamMessageReader(toServer), new StreamMessageWriter(toClient)), () =>
-    Promise.resolve({ kind: 'missing' }),
-  );
+  serve(createConnection(new StreamMessageReader(toServer), new StreamMessageWriter(toClient)), {
+    read: () => Promise.resolve({ kind: 'missing' }),
+    list: () => Promise.resolve([]),
+  });
   const connection = createProtocolConnection(
     new StreamMessageReader(toClient),
     new StreamMessageWriter(toServer),
@@ -73,6 +74,9 @@ export async function startSession(
     const text = store.get(uri);
     return text === undefined ? { kind: 'missing' } : { kind: 'text', text };
   });
+  connection.onRequest(listRequest, ({ folder: at }: ListParams) =>
+    [...store.keys()].filter((uri) => uri.startsWith(`${at}/`)),
+  );
   connection.onRequest('workspace/inlayHint/refresh', () => {
     refreshes += 1;
     for (const wake of waiting) wake();
@@ -87,7 +91,7 @@ export async function startSession(
     processId: null,
     rootUri: null,
     capabilities,
-    initializationOptions: { reads: true, explanations: 'explanation:{code}' },
+    initializationOptions: { reads: true, lists: true, explanations: 'explanation:{code}' },
   });
   await connection.sendNotification('initialized', {});
 

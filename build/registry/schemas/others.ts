@@ -109,7 +109,10 @@ export function faultsSchema(): Schema {
               direction: word(
                 'The direction in which it changes, in the words of that quantity, or more, or less.',
               ),
-              size: text('How much, as in 2 deg per 5 cm.'),
+              size: text('How much, as in 2 deg per 5 cm ± 0.5 deg.'),
+              of: word(
+                'The full id of the quantity of the evidence that so much per so much is for, where it could be several.',
+              ),
             }),
           ),
           changes: listOf(
@@ -117,7 +120,7 @@ export function faultsSchema(): Schema {
             mapping('One change.', {
               change: word('The full id of the quantity to change.'),
               to: text('The value or the window to bring it to.'),
-              by: text('How much to change it by.'),
+              by: text('How much to change it by and which way, as in 5 cm narrower.'),
               when: oneWordOf('The part of the swing in which it is changed.', [
                 'setup',
                 'backswing',

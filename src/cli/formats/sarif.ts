@@ -4,7 +4,7 @@ import type { Log, Result, ReportingDescriptor, Location } from 'sarif';
 import type { Severity } from '../../checks/check.ts';
 import { checks } from '../../checks/table.ts';
 import type { Finding, TextRange } from '../../analysis/result.ts';
-import { toPath } from '../files.ts';
+import { toPath } from '../../disk/files.ts';
 import type { FileReport } from '../report.ts';
 import { version } from '../version.ts';
 

@@ -1,7 +1,7 @@
 // Reports for people at a terminal; text from files is made harmless before it is printed.
 import pc from 'picocolors';
 import type { Severity } from '../../checks/check.ts';
-import { toPath } from '../files.ts';
+import { toPath } from '../../disk/files.ts';
 import { countWords, type FileReport } from '../report.ts';
 
 const paint: Record<Severity, (text: string) => string> = {

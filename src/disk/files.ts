@@ -1,4 +1,4 @@
-// Finds and reads the files that a command was asked to look at; knows nothing of what is in them.
+// Finds and reads files on this machine's disk, for the command line and for a server that nobody hands files to; knows nothing of what is in them.
 import { readdir, readFile, realpath, stat } from 'node:fs/promises';
 import { join, relative, resolve, sep } from 'node:path';
 import { URI } from 'vscode-uri';
@@ -22,7 +22,7 @@ export async function findFiles(paths: readonly string[]): Promise<Found> {
     if (typeof info === 'string') {
       unusable.push({ path, reason: info });
     } else if (info.isDirectory()) {
-      const below = await filesBelow(at);
+      const below = await filesBelow(at, isOurs);
       if (below.files.length === 0 && below.unusable.length === 0)
         unusable.push({ path, reason: 'it holds no Swingwright file (such as `lesson.swing.yaml`)' });
       for (const file of below.files) found.add(file);
@@ -38,6 +38,22 @@ export async function findFiles(paths: readonly string[]): Promise<Found> {
   return { uris: [...found].sort().map(toUri), unusable };
 }
 
+/** Swingwright's files and those that may hold shots, at or below the folder at this URI, sorted; none where it cannot be read. */
+export async function listFolder(folder: string): Promise<readonly string[]> {
+  const { scheme, fsPath } = URI.parse(folder);
+  if (scheme !== 'file') return [];
+  const { files } = await filesBelow(fsPath, (path) => isOurs(path) || isTable(path));
+  return files.sort().map(toUri);
+}
+
+function isOurs(path: string): boolean {
+  return kindOf(toUri(path)) !== undefined;
+}
+
+function isTable(path: string): boolean {
+  return /\.[ct]sv$/i.test(path);
+}
+
 const notRegular = 'it is not a regular file';
 
 interface Below {
@@ -47,18 +63,19 @@ interface Below {
   readonly seen: Set<string>;
   /** Links to folders, followed once every folder that stands there itself has been looked through. */
   readonly links: string[];
+  readonly isWanted: (path: string) => boolean;
 }
 
 /** What a folder holds. A link that leads nowhere is unusable whatever it is called, for it may stand for a folder. */
-async function filesBelow(top: string): Promise<Below> {
-  const below: Below = { files: [], unusable: [], seen: new Set(), links: [top] };
+async function filesBelow(top: string, isWanted: Below['isWanted']): Promise<Below> {
+  const below: Below = { files: [], unusable: [], seen: new Set(), links: [top], isWanted };
   for (let folder = below.links.shift(); folder !== undefined; folder = below.links.shift())
     await lookThrough(folder, below);
   return below;
 }
 
 async function lookThrough(folder: string, below: Below): Promise<void> {
-  const { files, unusable, seen, links } = below;
+  const { files, unusable, seen, links, isWanted } = below;
   const isNew = async (path: string): Promise<boolean> => {
     const real = await realpath(path);
     return !seen.has(real) && Boolean(seen.add(real));
@@ -69,15 +86,15 @@ async function lookThrough(folder: string, below: Below): Promise<void> {
     for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
       if (entry.name.startsWith('.') || entry.name === 'node_modules') continue;
       const path = join(folder, entry.name);
-      const isOurs = kindOf(toUri(path)) !== undefined;
+      const wanted = isWanted(path);
       if (entry.isDirectory()) await lookThrough(path, below);
       else if (entry.isSymbolicLink()) {
         const target = await stat(path).catch((error: unknown) => brokenLink(error));
         if (typeof target === 'string') unusable.push({ path: toPath(toUri(path)), reason: target });
         else if (target.isDirectory()) links.push(path);
-        else if (isOurs) files.push(path);
-      } else if (isOurs && !entry.isFile()) unusable.push({ path: toPath(toUri(path)), reason: notRegular });
-      else if (isOurs && (await isNew(path))) files.push(path);
+        else if (wanted) files.push(path);
+      } else if (wanted && !entry.isFile()) unusable.push({ path: toPath(toUri(path)), reason: notRegular });
+      else if (wanted && (await isNew(path))) files.push(path);
     }
   } catch (error) {
     unusable.push({ path: toPath(toUri(folder)), reason: reasonFor(error) });

@@ -16,6 +16,13 @@ const inner: Readonly<Record<string, number>> = {
   'flight.run': 2,
 };
 
+/** How far a quantity goes from one end of what is seen in practice to the other, or of what is possible; SI. */
+export function rangeOf(id: string): number {
+  const quantity = findQuantity(id);
+  const range = quantity?.practice ?? quantity?.bounds;
+  return range ? range.max - range.min : 4 * scaleOf(id);
+}
+
 /** The default standard uncertainty of the quantity, SI: what somebody without an instrument gets it to. */
 export function scaleOf(id: string): number {
   return inner[id] ?? findQuantity(id)?.uncertainty.otherwise ?? 1;

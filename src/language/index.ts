@@ -7,3 +7,4 @@ export { findHover } from './hover.ts';
 export { findLinks } from './links.ts';
 export { findSymbols } from './symbols.ts';
 export { explainWhy } from './why.ts';
+export { findCompletions, type CompletionRequest } from './completion.ts';

@@ -1,6 +1,15 @@
 // Walks through brackets and quotations, over as many lines as they take, up to where block style plainly goes on; knows no YAML library.
 import { indentAt, lineEnd } from './lines.ts';
-import { bare, blockColumn, meet, meetComment, newFrame, slotAt, type Frame, type Walk } from './cursor-walk.ts';
+import {
+  bare,
+  blockColumn,
+  meet,
+  meetComment,
+  newFrame,
+  slotAt,
+  type Frame,
+  type Walk,
+} from './cursor-walk.ts';
 
 /** A line that can only be a key of a mapping in block style, or an item. */
 const blockLine = /^[ \t]*(?:-[ \t]|-$|[^\s#{}[\],"'&*!|>%@`-][^{}[\],"]*?:(?:[ \t]|$))/;
@@ -51,7 +60,8 @@ export function walkQuoted(
     break;
   }
   stop = Math.min(stop, text.length);
-  if (offset > at && offset <= stop && role !== 'key')
+  // On further lines it is free text.
+  if (offset > at && offset <= Math.min(stop, lineEnd(text, at)) && role !== 'key')
     meet(walk, { ...slotAt(role, at + 1, stop), quote: sign, style });
   return isOpen ? stop : Math.min(stop + 1, text.length);
 }
@@ -92,7 +102,8 @@ function walkPlace(walk: Walk, from: number): number {
 function meetEmpty(walk: Walk, role: 'key' | 'value' | 'item', from: number, at: number, frame: Frame): void {
   const { text, offset } = walk;
   // The white space that leads to a comment, and the comment itself, are no place.
-  if (offset < from || offset > at || /#/.test(text.slice(lineStartAfter(text, from, offset), offset))) return;
+  if (offset < from || offset > at || /#/.test(text.slice(lineStartAfter(text, from, offset), offset)))
+    return;
   const needsSpace = text[offset - 1] === ':' || text[offset - 1] === ',';
   const next = text[offset] ?? '';
   if (next === '#') return;
@@ -148,7 +159,5 @@ function stopOfPlain(text: string, from: number): number {
 function isNewBlock(walk: Walk, start: number): boolean {
   const { text } = walk;
   const end = lineEnd(text, start);
-  return (
-    end > start && indentAt(text, start) <= blockColumn(walk) && blockLine.test(text.slice(start, end))
-  );
+  return end > start && indentAt(text, start) <= blockColumn(walk) && blockLine.test(text.slice(start, end));
 }

@@ -21,7 +21,7 @@ const properties = /(?:[&!][^\s,[\]{}]*[ \t]+)*/y;
 
 export function walkLines(walk: Walk): void {
   const { text } = walk;
-  for (let at = 0; ; ) {
+  for (let at = 0; ;) {
     const feed = text.indexOf('\n', walkLine(walk, at));
     if (feed === -1) return;
     at = feed + 1;
@@ -60,7 +60,10 @@ function walkDashes(walk: Walk, start: number, first: number, end: number): numb
     if (!isBare) continue;
     if (offset > dash && offset <= (at >= end ? end : at - 1)) {
       const before = offset === dash + 1 ? ' ' : '';
-      meetItem(walk, { start: offset, end: offset }, offset + before.length - start, before, end);
+      const column = offset + before.length - start;
+      const below = lineBelow(text, end).column;
+      if (below <= dash - start || below === column)
+        meetItem(walk, { start: offset, end: offset }, column, before, end);
     } else meetComment(walk, at, end);
     return end;
   }
@@ -109,7 +112,8 @@ function walkValue(walk: Walk, from: number, end: number, role: 'value' | 'item'
   frames.at(-1)!.isOpen = isBare;
   if (isBare) {
     const before = role === 'value' && offset === from ? ' ' : '';
-    if (offset >= from && offset <= (at >= end ? end : at - 1)) meet(walk, { ...slotAt(role, offset), before });
+    const isHere = offset >= from && offset <= (at >= end ? end : at - 1);
+    if (isHere && !hasBelow(walk, end)) meet(walk, { ...slotAt(role, offset), before });
     meetComment(walk, at, end);
     return end;
   }
@@ -124,6 +128,13 @@ function walkValue(walk: Walk, from: number, end: number, role: 'value' | 'item'
   if (offset > at && offset <= (comment < end ? comment - 1 : end)) meet(walk, slotAt(role, at, stop));
   meetComment(walk, comment, end);
   return end;
+}
+
+/** Whether the value of what is open stands on the lines below: then nothing can stand beside the key. */
+function hasBelow(walk: Walk, end: number): boolean {
+  const { column, isItem } = lineBelow(walk.text, end);
+  const outer = walk.frames.at(-1)!;
+  return column > outer.column || (isItem && column === outer.column && outer.kind === 'map');
 }
 
 /** What follows a closing bracket or quotation on its line. */
@@ -177,10 +188,12 @@ function columnFor({ frames }: Walk, column: number, below: LineBelow): number |
   const isKnown = (at: number): boolean => frames.some((frame) => frame.column === at);
   const isInside = (at: number): boolean => top?.isOpen === true && at > top.column;
   // What stands below may not be torn from the key above it.
-  if (below.column > column) return isKnown(below.column) || isInside(below.column) ? below.column : undefined;
+  if (below.column > column)
+    return isKnown(below.column) || isInside(below.column) ? below.column : undefined;
   if (isKnown(column)) return column;
   if (top === undefined) return column === 0 ? 0 : undefined;
-  if (column > top.column) return top.isOpen && below.column <= top.column ? column : isOnly(below, column, top);
+  if (column > top.column)
+    return top.isOpen && below.column <= top.column ? column : isOnly(below, column, top);
   return frames.find((frame) => frame.column > column && frame.column >= 0)?.column;
 }
 

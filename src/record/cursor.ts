@@ -2,14 +2,15 @@
 import type { Span } from '../measure/measure.ts';
 import { walkLines } from './cursor-lines.ts';
 import { createWalk } from './cursor-walk.ts';
+import { lineEnd } from './lines.ts';
 
 export interface Cursor {
   /** `item`: at the start of an item of a list, where a value or the first key of a mapping may stand. */
   readonly role: 'key' | 'value' | 'item' | 'comment';
   /** Of the mapping that the key belongs to; of the value itself. List places are numbers. */
   readonly path: readonly (string | number)[];
-  /** The other keys of that mapping, those below the cursor included. */
-  readonly siblings: ReadonlySet<string>;
+  /** The other keys of the mapping around, those below the cursor included, with where each begins. */
+  readonly siblings: ReadonlyMap<string, number>;
   /** What is written there, quotes aside; empty, and at the cursor, where nothing is. */
   readonly word: Span;
   readonly quote: '' | '"' | "'";
@@ -29,11 +30,15 @@ export function cursorAt(text: string, offset: number): Cursor | undefined {
   if (walk.found === undefined) return undefined;
   const { frames, slot } = walk.found;
   const isKey = slot.role === 'key';
-  const mapping = slot.mapping?.keys ?? [];
+  const mapping = slot.mapping?.keys ?? (slot.role === 'value' ? frames.at(-1)?.keys : undefined) ?? [];
   return {
     role: slot.role,
-    path: (isKey ? frames.slice(0, -1) : frames).map(({ kind, key, index }) => (kind === 'map' ? key : index)),
-    siblings: new Set(mapping.flatMap(({ name, start }) => (start === slot.word.start ? [] : [name]))),
+    path: (isKey ? frames.slice(0, -1) : frames).map(({ kind, key, index }) =>
+      kind === 'map' ? key : index,
+    ),
+    siblings: new Map(
+      mapping.flatMap(({ name, start }) => (start === slot.word.start || name === '' ? [] : [[name, start]])),
+    ),
     word: slot.word,
     quote: slot.quote,
     style: slot.style,
@@ -41,4 +46,16 @@ export function cursorAt(text: string, offset: number): Cursor | undefined {
     column: slot.column,
     after: slot.after,
   };
+}
+
+/** The word that another key of the mapping around has for its value, where it stands on one line. */
+export function wordBeside(text: string, { siblings }: Cursor, key: string): string | undefined {
+  const start = siblings.get(key);
+  if (start === undefined) return undefined;
+  const line = text.slice(start, lineEnd(text, start));
+  return /^[^:]*:\s+(?:"([^"]*)"|'([^']*)'|([^\s,{}[\]#][^,{}[\]#]*))/
+    .exec(line)
+    ?.slice(1)
+    .find((word) => word !== undefined)
+    ?.trim();
 }

@@ -17,6 +17,7 @@ import {
   explain,
   explainWhy,
   findActions,
+  findCompletions,
   findDiagnostics,
   findHints,
   findHover,
@@ -28,6 +29,7 @@ import {
 import { createDesk, type Result } from './desk.ts';
 import { createFiles } from './files.ts';
 import { calibrateIn } from './calibrate.ts';
+import { surroundingsOf } from './completion.ts';
 import {
   calibrateRequest,
   codesRequest,
@@ -57,6 +59,10 @@ interface Client {
   readonly registersConfiguration: boolean;
   readonly refreshesHints: boolean;
   readonly snippets: boolean;
+  readonly proposesSnippets: boolean;
+  readonly asksAgain: boolean;
+  /** The folders that are open, as far as the client says. */
+  readonly folders: readonly string[];
   readonly explanations: string | undefined;
   readonly quantities: string | undefined;
 }
@@ -145,6 +151,13 @@ export function serve(connection: Connection, disk: Disk): void {
       ({ analysis }) => findHover(analysis, position, whyAddress(textDocument.uri)) ?? null,
     ),
   );
+  connection.onCompletion(async ({ textDocument, position }, token) => {
+    const result = await answer(textDocument.uri, token, (found) => found);
+    if (result === null) return null;
+    const around = await surroundingsOf(result.analysis, files, client.folders, new Date());
+    const { proposesSnippets: snippets, asksAgain } = client;
+    return mutable(findCompletions(result.analysis, { ...around, position, snippets, asksAgain }));
+  });
   connection.onDocumentSymbol(({ textDocument }, token) =>
     answer(textDocument.uri, token, ({ analysis }) => mutable(findSymbols(analysis))),
   );
@@ -233,6 +246,7 @@ const capabilities: InitializeResult = {
   capabilities: {
     textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
     hoverProvider: true,
+    completionProvider: { triggerCharacters: [' ', '[', '{', '.', '/'] },
     documentSymbolProvider: true,
     documentLinkProvider: {},
     codeActionProvider: { codeActionKinds: [...actionKinds] },
@@ -247,9 +261,12 @@ function normal(uri: string): string {
 function introduced({
   capabilities,
   initializationOptions,
-}: Pick<InitializeParams, 'capabilities' | 'initializationOptions'>): Client {
+  workspaceFolders,
+}: Pick<InitializeParams, 'capabilities' | 'initializationOptions'> & {
+  readonly workspaceFolders?: InitializeParams['workspaceFolders'];
+}): Client {
   const said = (initializationOptions ?? {}) as InitializationOptions;
-  const { workspace } = capabilities;
+  const { workspace, textDocument } = capabilities;
   return {
     reads: said.reads === true,
     lists: said.lists === true,
@@ -257,6 +274,9 @@ function introduced({
     registersConfiguration: workspace?.didChangeConfiguration?.dynamicRegistration === true,
     refreshesHints: workspace?.inlayHint?.refreshSupport === true,
     snippets: workspace?.workspaceEdit?.snippetEditSupport === true,
+    proposesSnippets: textDocument?.completion?.completionItem?.snippetSupport === true,
+    asksAgain: said.asksAgain === true,
+    folders: (workspaceFolders ?? []).map(({ uri }) => normal(uri)),
     explanations: typeof said.explanations === 'string' ? said.explanations : undefined,
     quantities: typeof said.quantities === 'string' ? said.quantities : undefined,
   };

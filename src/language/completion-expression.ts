@@ -1,7 +1,6 @@
 // What may stand next in an expression over quantities: ids, functions, operators, units; parses nothing.
 import { functionNames } from '../judgement/functions.ts';
 import { unitsOf } from '../measure/units.ts';
-import { findQuantity } from '../registry/registry.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Proposal } from './completion-item.ts';
 
@@ -17,6 +16,7 @@ export function continueExpression(
   at: number,
   quantities: readonly Quantity[],
 ): ExpressionContinuation {
+  const find = (id: string): Quantity | undefined => quantities.find((one) => one.id === id);
   const before = value.slice(0, at);
   const name = /[A-Za-z_%°][\w./%°]*$/.exec(before)?.[0] ?? '';
   const start = at - name.length;
@@ -24,10 +24,8 @@ export function continueExpression(
   const previous = before.slice(0, start).trimEnd();
   if (/(?:^|[^\w.])[\d.]+$/.test(previous)) {
     const lead = start === previous.length ? ' ' : '';
-    const last = (before.match(/[a-z_]+(?:\.[a-z_]+)+/g) ?? []).findLast(
-      (id) => findQuantity(id) !== undefined,
-    );
-    const dimension = last === undefined ? undefined : findQuantity(last)!;
+    const last = (before.match(/[a-z_]+(?:\.[a-z_]+)+/g) ?? []).findLast((id) => find(id) !== undefined);
+    const dimension = last === undefined ? undefined : find(last)!;
     const names =
       dimension === undefined
         ? ['deg', 'cm', '%', 'm/s', 'm']

@@ -2,7 +2,7 @@
 import type { Analysis } from '../analysis/result.ts';
 import type { Measure } from '../measure/measure.ts';
 import type { Entry, SwingRecord } from '../record/document.ts';
-import { findQuantity, methodNames, practiceWith } from '../registry/registry.ts';
+import { practiceWith, type Registry } from '../registry/registry.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { entriesOf } from './entries.ts';
 
@@ -46,8 +46,7 @@ export function habitOf(quantity: Quantity, analysis: Analysis, earlier: SwingRe
     methods: unique([
       method,
       ...Object.keys(quantity.uncertainty.by),
-      ...methodNames,
-      ...(analysis.subject.workspace?.document.methods.keys() ?? []),
+      ...analysis.subject.registry.methodNames,
     ]),
   };
 }
@@ -67,7 +66,7 @@ export function rankKeys(
       const at = ids.findIndex((other) => other === id || other.startsWith(`${id}.`));
       if (at !== -1) return group * 1000 + at;
     }
-    const quantity = findQuantity(id);
+    const quantity = analysis.subject.registry.find(id);
     return quantity !== undefined && practiceWith(quantity, kind) === undefined ? 3001 : 3000;
   };
   return keys
@@ -86,12 +85,14 @@ export function wantedIds(
   const stated = new Set(document.faults.map(({ fault }) => fault.value));
   const evidence = subject.faultBooks.flatMap(({ document: { faults } }) =>
     [...faults.values()].flatMap(({ id, evidence: shown }) =>
-      stated.has(id.value) ? shown.flatMap(({ expression }) => idsIn(expression.value)) : [],
+      stated.has(id.value)
+        ? shown.flatMap(({ expression }) => idsIn(expression.value, subject.registry))
+        : [],
     ),
   );
   const proofs = [...document.plan, ...(earlier?.plan ?? [])].flatMap(({ change, proof }) => [
     ...(change === undefined ? [] : [change.value]),
-    ...(proof === undefined ? [] : idsIn(proof.value)),
+    ...(proof === undefined ? [] : idsIn(proof.value, subject.registry)),
   ]);
   return unique([...template, ...evidence, ...proofs]);
 }
@@ -108,8 +109,8 @@ function latest(entries: readonly Entry[], of: (measure: Measure) => string | un
 }
 
 /** Ids in an expression, or in a sentence. */
-function idsIn(words: string): readonly string[] {
-  return (words.match(/[a-z_]+(?:\.[a-z_]+)+/g) ?? []).filter((id) => findQuantity(id) !== undefined);
+function idsIn(words: string, registry: Registry): readonly string[] {
+  return (words.match(/[a-z_]+(?:\.[a-z_]+)+/g) ?? []).filter((id) => registry.find(id) !== undefined);
 }
 
 export function unique(words: readonly (string | undefined)[]): string[] {

@@ -1,7 +1,8 @@
 // Proposes the keys that fit at a place and are not yet there, what is most likely written next first; a key only, never a tree.
 import { checkpoints, type Quantity } from '../registry/quantity.ts';
+import type { Registry } from '../registry/registry.ts';
 import { codes, findCheck } from '../checks/table.ts';
-import { rankKeys, wantedIds } from './completion-habits.ts';
+import { rankKeys, unique, wantedIds } from './completion-habits.ts';
 import type { Proposal } from './completion-item.ts';
 import { describedAt, placeAt, quantityAt, type Path } from './completion-place.ts';
 import type { Desire } from './completion.ts';
@@ -11,11 +12,13 @@ import type { Place } from './places.generated.ts';
 export function proposeKeys(desire: Desire, path: Path): Proposal[] {
   const { analysis, cursor, earlier } = desire;
   const { kind } = analysis.document;
+  const { registry } = analysis.subject;
   const place = placeAt(kind, path);
-  const keys = keysIn(place, kind === 'workspace' && path[0] === 'severities' && path.length === 1).filter(
-    (key) => !isThere(key, cursor.siblings),
-  );
-  const isMeasured = quantityAt(kind, path) === undefined && (kind === 'swing' || kind === 'template');
+  const own = kind === 'swing' || kind === 'template' ? ownKeys(path.join('.'), registry) : [];
+  const areCodes = kind === 'workspace' && path[0] === 'severities' && path.length === 1;
+  const keys = unique([...keysIn(place, areCodes), ...own]).filter((key) => !isThere(key, cursor.siblings));
+  const isMeasured =
+    quantityAt(kind, path, registry) === undefined && (kind === 'swing' || kind === 'template');
   const prefix = path.join('.');
   const isRanked = isMeasured && /^(?:checkpoints\.|delivery|ground|strike|flight|conditions)/.test(prefix);
   const ranked = isRanked ? rankKeys(keys, prefix, analysis, earlier) : keys;
@@ -23,8 +26,8 @@ export function proposeKeys(desire: Desire, path: Path): Proposal[] {
   return ranked.map((key) => {
     const below = [...path, key];
     const holds = placeAt(kind, below)?.holds ?? 'value';
-    const quantity = quantityAt(kind, below);
-    const isQuantity = quantity !== undefined && quantityAt(kind, path) === undefined;
+    const quantity = quantityAt(kind, below, registry);
+    const isQuantity = quantity !== undefined && quantityAt(kind, path, registry) === undefined;
     return {
       label: key,
       ...keyText(key, holds, desire),
@@ -55,6 +58,14 @@ function keysIn(place: Place | undefined, areCodes: boolean): readonly string[] 
   const keys = Object.keys(place?.below ?? {}).filter((key) => key !== '*' && key !== '[]');
   // A shot's `flight.carry` is its `carry` in full.
   return keys.filter((key) => !keys.includes(key.slice(key.indexOf('.') + 1)) || !key.includes('.'));
+}
+
+/** Keys of quantities that the workspace adds. */
+function ownKeys(prefix: string, registry: Registry): readonly string[] {
+  if (prefix === '') return [];
+  return registry.quantities.flatMap(({ id }) =>
+    id.startsWith(`${prefix}.`) ? [id.slice(prefix.length + 1).split('.')[0]!] : [],
+  );
 }
 
 function isThere(key: string, siblings: ReadonlyMap<string, number>): boolean {

@@ -1,7 +1,6 @@
 // What may follow in a half-written measurement: unit, direction words, `±`, `by` and the method; knows no file and no YAML.
 import { findUnit, unitsOf } from '../measure/units.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { findMethod } from '../registry/registry.ts';
 import type { Habit } from './completion-habits.ts';
 import type { Proposal } from './completion-item.ts';
 
@@ -15,6 +14,9 @@ export interface Continuation {
   readonly proposals: readonly Proposal[];
 }
 
+/** What a method is, in a few words. */
+export type Meaning = (method: string) => string | undefined;
+
 const numberAt = /^\s*~?\s*[+\-−]?(?:\d[\d.,]*|[.,]\d+)(?:[eE][+-]?\d+)?/;
 const most = 2;
 
@@ -25,6 +27,7 @@ export function continueMeasure(
   quantity: Quantity,
   habit: Habit,
   form: Form,
+  meaningOf: Meaning,
 ): Continuation | undefined {
   const written = readWritten(value.slice(0, at), quantity);
   if (written === undefined) return undefined;
@@ -38,11 +41,11 @@ export function continueMeasure(
       : (/^[^\s.]*/.exec(rest)?.[0].length ?? 0));
   const isLast = value.slice(end).trim() === '';
   const proposals = isMethod
-    ? habit.methods.map((name) => method(name, ''))
+    ? habit.methods.map((name) => method(name, '', meaningOf))
     : [
         ...units(written, quantity, habit, form, isLast),
         ...directions(written, quantity, habit, form, isLast),
-        ...tails(written, habit, form, isLast),
+        ...tails(written, habit, form, isLast ? meaningOf : undefined),
       ];
   const lead = from === at && /[\d.,]$/.test(value.slice(0, at)) ? ' ' : '';
   return {
@@ -150,11 +153,12 @@ function directions(
   ];
 }
 
-/** `by` with its method, and `±`. */
-function tails({ has }: Written, habit: Habit, form: Form, isLast: boolean): Proposal[] {
-  if (form !== 'measure' || !isLast || (!has.unit && !has.direction && !has.stated)) return [];
+/** `by` with its method, and `±`; without the meanings where more is written behind the cursor. */
+function tails({ has }: Written, habit: Habit, form: Form, meaningOf: Meaning | undefined): Proposal[] {
+  if (form !== 'measure' || meaningOf === undefined || (!has.unit && !has.direction && !has.stated))
+    return [];
   return [
-    ...(has.method ? [] : habit.methods.map((name) => method(name, 'by '))),
+    ...(has.method ? [] : habit.methods.map((name) => method(name, 'by ', meaningOf))),
     ...(has.method
       ? []
       : [{ label: 'by', text: 'by ', kind: 'word' as const, detail: 'how it was measured', again: true }]),
@@ -176,6 +180,6 @@ function phrase(words: string): Proposal {
   return { label: words, text: words, kind: 'value' };
 }
 
-function method(name: string, lead: string): Proposal {
-  return { label: lead + name, text: lead + name, kind: 'word', detail: findMethod(name)?.meaning };
+function method(name: string, lead: string, meaningOf: Meaning): Proposal {
+  return { label: lead + name, text: lead + name, kind: 'word', detail: meaningOf(name) };
 }

@@ -1,7 +1,7 @@
 // What is known of the place where something is proposed: its keys and words by the schemas, and the quantity that it holds.
 import type { FileKind } from '../record/document.ts';
 import { wordBeside, type Cursor } from '../record/cursor.ts';
-import { findQuantity } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { findShotQuantity } from '../record/shot-quantity.ts';
 import { descriptions, type Description } from './descriptions.generated.ts';
@@ -32,7 +32,7 @@ export function describedAt(kind: FileKind, path: Path): string | undefined {
 }
 
 /** The quantity whose value, list of readings or long form stands at this path. */
-export function quantityAt(kind: FileKind, path: Path): Quantity | undefined {
+export function quantityAt(kind: FileKind, path: Path, registry: Registry): Quantity | undefined {
   const keys = [...path];
   while (typeof keys.at(-1) === 'number' || /^(?:value|window|give_or_take)$/.test(String(keys.at(-1))))
     keys.pop();
@@ -40,15 +40,15 @@ export function quantityAt(kind: FileKind, path: Path): Quantity | undefined {
   const first = keys[0];
   switch (kind) {
     case 'swing':
-      if (first === 'goals') return keys.length === 3 ? findQuantity(`flight.${last}`) : undefined;
-      if (first === 'shots') return keys.length === 3 ? findShotQuantity(last) : undefined;
-      return findQuantity(keys.join('.'));
+      if (first === 'goals') return keys.length === 3 ? registry.find(`flight.${last}`) : undefined;
+      if (first === 'shots') return keys.length === 3 ? findShotQuantity(last, registry) : undefined;
+      return registry.find(keys.join('.'));
     case 'student':
-      if (first === 'goals') return keys.length === 3 ? findQuantity(`flight.${last}`) : undefined;
-      if (first === 'bag') return keys.length === 3 ? findQuantity(`club.${last}`) : undefined;
-      return keys.length === 1 ? findQuantity(`student.${last}`) : undefined;
+      if (first === 'goals') return keys.length === 3 ? registry.find(`flight.${last}`) : undefined;
+      if (first === 'bag') return keys.length === 3 ? registry.find(`club.${last}`) : undefined;
+      return keys.length === 1 ? registry.find(`student.${last}`) : undefined;
     case 'template':
-      return findQuantity(keys.join('.'));
+      return registry.find(keys.join('.'));
     case 'faults':
     case 'review':
     case 'workspace':
@@ -57,7 +57,7 @@ export function quantityAt(kind: FileKind, path: Path): Quantity | undefined {
 }
 
 /** The quantity that is named beside a value: what `to`, `by`, `direction` and `size` are about. */
-export function quantityBeside(text: string, cursor: Cursor): Quantity | undefined {
+export function quantityBeside(text: string, cursor: Cursor, registry: Registry): Quantity | undefined {
   const name = wordBeside(text, cursor, 'change') ?? wordBeside(text, cursor, 'effect');
-  return name === undefined ? undefined : findQuantity(name);
+  return name === undefined ? undefined : registry.find(name);
 }

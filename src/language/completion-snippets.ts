@@ -1,6 +1,5 @@
 // Proposes whole stretches with places to fill in: a record, a checkpoint, a fault, a change, a window, a long form, a goal; only where they are asked for by name.
 import { checkpoints, type Quantity } from '../registry/quantity.ts';
-import { findQuantity } from '../registry/registry.ts';
 import { clubKinds, shapeWords } from './completion-vocabulary.ts';
 import { habitOf, wantedIds } from './completion-habits.ts';
 import { asValue, escapeSnippet, type Proposal } from './completion-item.ts';
@@ -40,7 +39,7 @@ export function proposeForms(desire: Desire, path: Path): Proposal[] {
     if (kind === 'swing' && path[0] === 'plan') return [change(desire)];
     if (path[0] === 'goals') return [goal(desire)];
   }
-  const quantity = quantityAt(kind, path);
+  const quantity = quantityAt(kind, path, analysis.subject.registry);
   if (quantity === undefined || /^(?:value|window|give_or_take)$/.test(String(path.at(-1)))) return [];
   if (kind === 'template') return [window(quantity, desire)];
   return placeAt(kind, path)?.below?.['value'] !== undefined && path[0] !== 'goals'
@@ -62,7 +61,7 @@ function newRecord(desire: Desire): Proposal {
     `faults_from: ${paths('faults', earlier?.faultsFrom?.value)}`,
   ];
   const measured = [...(earlier?.entries.keys() ?? [])].filter(
-    (id) => findQuantity(id)?.section !== 'conditions',
+    (id) => analysis.subject.registry.find(id)?.section !== 'conditions',
   );
   const asked = measured.length > 0 ? measured : wantedIds(analysis, earlier);
   const tree = measuredLines(asked, desire, { gap, choice });
@@ -119,7 +118,9 @@ function entryForm(desire: Desire, path: Path): Proposal[] {
 
 function askedBelow(prefix: string, { analysis, earlier }: Desire): readonly Quantity[] {
   const all = new Set([...wantedIds(analysis, earlier), ...(earlier?.entries.keys() ?? [])]);
-  return [...all].flatMap((id) => (id.startsWith(`${prefix}.`) ? (findQuantity(id) ?? []) : []));
+  return [...all].flatMap((id) =>
+    id.startsWith(`${prefix}.`) ? (analysis.subject.registry.find(id) ?? []) : [],
+  );
 }
 
 /** Keys and blanks for these ids, mapping by mapping in the order of a record. */
@@ -144,7 +145,7 @@ function measuredLines(asked: readonly string[], desire: Desire, marks: Stops): 
     }
   };
   const inOrder = asked
-    .flatMap((id) => findQuantity(id) ?? [])
+    .flatMap((id) => analysis.subject.registry.find(id) ?? [])
     .filter(({ section }) => /^(?:checkpoints|delivery|ground|strike|flight)$/.test(section));
   const sections = ['checkpoints', 'delivery', 'ground', 'strike', 'flight'];
   const place = ({ section, checkpoint }: Quantity): number =>
@@ -202,7 +203,7 @@ function change(desire: Desire): Proposal {
 function goal({ analysis, earlier }: Desire): Proposal {
   const { gap, choice } = stops();
   const flight = (key: string): string => {
-    const quantity = findQuantity(`flight.${key}`)!;
+    const quantity = analysis.subject.registry.find(`flight.${key}`)!;
     return habitOf(quantity, analysis, earlier).unit;
   };
   const text = `{ shape: ${choice(shapeWords)}, start: ${gap('0..2')} ${flight('start')} ${choice(['right', 'left'])}, carry: ${gap('150')} ${flight('carry')} }`;

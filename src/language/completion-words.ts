@@ -1,9 +1,9 @@
 // Proposes the words that may stand for a value: clubs of the bag, faults of the books, shapes, misses, parts of the body, ids, dates; measurements and expressions are another's.
 import { wordBeside } from '../record/cursor.ts';
 import { bodyWords } from '../registry/body.ts';
-import { misses, quantities } from '../registry/generated.ts';
+import { misses } from '../registry/generated.ts';
 import { checkpoints, type Quantity } from '../registry/quantity.ts';
-import { findMethod, findMiss, methodNames } from '../registry/registry.ts';
+import { changeWords, findMiss } from '../registry/registry.ts';
 import { unique, wantedIds } from './completion-habits.ts';
 import { asValue, type Proposal } from './completion-item.ts';
 import { placeAt, quantityBeside, type Path } from './completion-place.ts';
@@ -71,14 +71,15 @@ function wordsFor(desire: Desire, key: string, first: unknown, path: Path): read
     case 'about':
       return ids(desire).map(({ id, title }) => ({ word: id, detail: title }));
     case 'direction': {
-      const about = quantityBeside(text, cursor)?.directions.map(({ word }) => word) ?? [];
-      return kind === 'faults' ? [...about, 'more', 'less'].map((word) => ({ word })) : [];
+      const about = quantityBeside(text, cursor, subject.registry);
+      if (kind !== 'faults') return [];
+      return about === undefined ? [{ word: 'more' }, { word: 'less' }] : changeWords(about);
     }
     case 'quantity':
     case 'columns':
       if (kind !== 'workspace') return [];
       return [
-        ...quantities
+        ...subject.registry.quantities
           .filter(({ section }) => /^(?:flight|delivery|strike)$/.test(section))
           .map(({ id, title }) => ({ word: id, detail: title })),
         ...(key === 'columns' ? [{ word: 'ignore', detail: 'a column that is not read' }] : []),
@@ -99,19 +100,15 @@ function wordsFor(desire: Desire, key: string, first: unknown, path: Path): read
 /** Quantities, those that somebody asks for and those that the record has first. */
 export function ids({ analysis, earlier }: Desire): readonly Quantity[] {
   const asked = new Set(wantedIds(analysis, earlier));
-  const { document } = analysis;
+  const { document, subject } = analysis;
   const own = document.kind === 'swing' ? document.entries : new Map<string, unknown>();
   const rank = ({ id, section }: Quantity): number =>
     asked.has(id) ? 0 : own.has(id) ? 1 : section === 'checkpoints' || section === 'delivery' ? 2 : 3;
-  return quantities.toSorted((a, b) => rank(a) - rank(b));
+  return subject.registry.quantities.toSorted((a, b) => rank(a) - rank(b));
 }
 
 export function methodWords({ analysis }: Desire): readonly Word[] {
-  const own = [...(analysis.subject.workspace?.document.methods.values() ?? [])];
-  return unique([...methodNames, ...own.map(({ name }) => name)]).map((word) => ({
-    word,
-    detail: own.find(({ name }) => name === word)?.meaning ?? findMethod(word)?.meaning,
-  }));
+  return analysis.subject.registry.methods.map(({ name, meaning }) => ({ word: name, detail: meaning }));
 }
 
 /** For a fault: what the numbers show, then the book in its order. For a reason of a plan: what is stated first. */

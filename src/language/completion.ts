@@ -148,7 +148,14 @@ function valuesAt(desire: Desire, offset: number): Found {
     // White space behind the last word belongs to the place, not to the word.
     const full = offset > word.end ? text.slice(word.start, offset) : value;
     const habit = habitOf(about.quantity, analysis, earlier);
-    const found = continueMeasure(full, offset - word.start, about.quantity, habit, about.form);
+    const found = continueMeasure(
+      full,
+      offset - word.start,
+      about.quantity,
+      habit,
+      about.form,
+      (name) => analysis.subject.registry.findMethod(name)?.meaning,
+    );
     if (found === undefined) return { span: word, proposals: none };
     return {
       span: { start: word.start + found.start, end: word.start + found.end },
@@ -162,7 +169,8 @@ function valuesAt(desire: Desire, offset: number): Found {
     return { span, proposals: value === '' ? lead(before, found.proposals) : found.proposals };
   }
   if (offset > word.end) return { span: word, proposals: none };
-  const isMethod = path.at(-1) === 'by' && quantityAt(kind, path.slice(0, -1)) !== undefined;
+  const isMethod =
+    path.at(-1) === 'by' && quantityAt(kind, path.slice(0, -1), analysis.subject.registry) !== undefined;
   const words = isMethod ? methods(desire, path) : proposeWords(desire, path);
   const forms = value === '' && cursor.quote === '' ? proposeForms(desire, path) : [];
   return { span: word, proposals: lead(before, [...words, ...forms]) };
@@ -179,11 +187,15 @@ function aboutAt(desire: Desire, path: Path): About | undefined {
   const { kind } = analysis.document;
   const last = path.at(-1);
   if (kind === 'swing' && path[0] === 'plan' && last === 'to')
-    return about(quantityBeside(text, cursor), 'target');
+    return about(quantityBeside(text, cursor, analysis.subject.registry), 'target');
   if (kind === 'faults' && path[2] === 'changes')
-    return last === 'to' || last === 'by' ? about(quantityBeside(text, cursor), 'target') : undefined;
+    return last === 'to' || last === 'by'
+      ? about(quantityBeside(text, cursor, analysis.subject.registry), 'target')
+      : undefined;
   if (kind === 'faults' && path[2] === 'tends_to')
-    return last === 'size' ? about(quantityBeside(text, cursor), 'uncertainty') : undefined;
+    return last === 'size'
+      ? about(quantityBeside(text, cursor, analysis.subject.registry), 'uncertainty')
+      : undefined;
   if (/^(?:by|note|doubtful|seen|source|strict)$/.test(String(last))) return undefined;
   const form =
     last === 'give_or_take'
@@ -194,7 +206,7 @@ function aboutAt(desire: Desire, path: Path): About | undefined {
           ? 'target'
           : 'measure';
   const isLong = last === 'value' && form === 'measure';
-  return about(quantityAt(kind, path), isLong ? 'target' : form);
+  return about(quantityAt(kind, path, analysis.subject.registry), isLong ? 'target' : form);
 }
 
 function about(quantity: About['quantity'] | undefined, form: Form): About | undefined {
@@ -203,7 +215,7 @@ function about(quantity: About['quantity'] | undefined, form: Form): About | und
 
 function methods(desire: Desire, path: Path): Proposal[] {
   const { analysis, earlier } = desire;
-  const quantity = quantityAt(analysis.document.kind, path.slice(0, -1))!;
+  const quantity = quantityAt(analysis.document.kind, path.slice(0, -1), analysis.subject.registry)!;
   const known = methodWords(desire);
   return habitOf(quantity, analysis, earlier).methods.map((name) => ({
     label: name,

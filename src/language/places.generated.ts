@@ -40,65 +40,66 @@ const p27: Place = { holds: 'list', below: { "[]": p26 } };
 const p28: Place = { holds: 'value', below: { "[]": p1 } };
 const p29: Place = { holds: 'mapping', below: { "change": p1, "to": p25, "because": p28, "proof": p1, "note": p1 } };
 const p30: Place = { holds: 'list', below: { "[]": p29 } };
-const p31: Place = { holds: 'mapping', below: { "swing": p0, "student": p1, "date": p1, "club": p1, "template": p1, "faults_from": p1, "conditions": p5, "checkpoints": p8, "delivery": p11, "ground": p13, "strike": p14, "flight": p16, "shots": p18, "faults": p21, "misses": p24, "goals": p27, "plan": p30, "notes": p1 } };
-const p32: Place = { holds: 'value', words: ["left","right"] };
-const p33: Place = { holds: 'value', words: ["female","male","winter"] };
-const p34: Place = { holds: 'value', words: ["driver","fairway","hybrid","iron","wedge"] };
-const p35: Place = { holds: 'mapping', below: { "kind": p34, "loft": p4, "lie": p4, "length": p4, "head_mass": p4, "note": p1 } };
-const p36: Place = { holds: 'mapping', below: { "*": p35 } };
-const p37: Place = { holds: 'value', words: ["lead","trail","left","right","both"] };
-const p38: Place = { holds: 'mapping', below: { "part": p1, "side": p37, "since": p1, "note": p1 } };
-const p39: Place = { holds: 'list', below: { "[]": p38 } };
-const p40: Place = { holds: 'mapping', below: { "student": p0, "name": p1, "born": p1, "hand": p32, "stature": p4, "mass": p4, "body_table": p33, "bag": p36, "goals": p27, "injuries": p39, "notes": p1 } };
-const p41: Place = { holds: 'value', words: ["driver","fairway","hybrid","iron","wedge"], below: { "[]": p34 } };
-const p42: Place = { holds: 'value', words: ["gentle","firm"] };
-const p43: Place = { holds: 'value', below: { "window": p1, "strict": p42, "source": p1, "note": p1 } };
-const p44: Place = { holds: 'mapping', below: { "head": p43, "sternum": p43, "pelvis": p43, "lead_shoulder": p43, "hands": p43, "lead_knee": p43, "lead_pressure": p43, "shoulder_turn": p43, "pelvis_turn": p43, "shoulder_tilt": p43, "spine_tilt": p43, "forward_bend": p43, "lead_arm": p43, "lead_elbow_bend": p43, "trail_elbow_bend": p43, "lead_wrist_hinge": p43, "lead_wrist_bow": p43, "shaft_lean": p43, "shaft_inclination": p43, "hand_depth": p43, "pelvis_depth": p43, "head_height": p43, "time": p43, "stance_width": p43, "lead_foot_flare": p43, "trail_foot_flare": p43, "ball_position": p43, "stance_direction": p43, "shoulder_direction": p43 } };
-const p45: Place = { holds: 'mapping', below: { "head": p43, "sternum": p43, "pelvis": p43, "lead_shoulder": p43, "hands": p43, "lead_knee": p43, "lead_pressure": p43, "shoulder_turn": p43, "pelvis_turn": p43, "shoulder_tilt": p43, "spine_tilt": p43, "forward_bend": p43, "lead_arm": p43, "lead_elbow_bend": p43, "trail_elbow_bend": p43, "lead_wrist_hinge": p43, "lead_wrist_bow": p43, "shaft_lean": p43, "shaft_inclination": p43, "hand_depth": p43, "pelvis_depth": p43, "head_height": p43, "time": p43 } };
-const p46: Place = { holds: 'mapping', below: { "address": p44, "takeaway": p45, "lead_arm_parallel_back": p45, "top": p45, "lead_arm_parallel_down": p45, "shaft_parallel_down": p45, "impact": p45, "shaft_parallel_through": p45, "finish": p45 } };
-const p47: Place = { holds: 'mapping', below: { "direction": p43, "inclination": p43, "radius": p43 } };
-const p48: Place = { holds: 'mapping', below: { "ahead": p43, "depth": p43 } };
-const p49: Place = { holds: 'mapping', below: { "club_speed": p43, "attack": p43, "path": p43, "face": p43, "face_to_path": p43, "delivered_loft": p43, "obliquity": p43, "release_ratio": p43, "arc": p47, "low_point": p48 } };
-const p50: Place = { holds: 'mapping', below: { "starts": p43, "length": p43, "depth": p43, "direction": p43 } };
-const p51: Place = { holds: 'mapping', below: { "divot": p50 } };
-const p52: Place = { holds: 'mapping', below: { "across": p43, "height": p43 } };
-const p53: Place = { holds: 'mapping', below: { "ball_speed": p43, "speed_ratio": p43, "launch_angle": p43, "start": p43, "spin": p43, "spin_tilt": p43, "carry": p43, "total": p43, "curve": p43, "finish": p43, "apex": p43, "descent": p43, "time": p43 } };
-const p54: Place = { holds: 'mapping', below: { "template": p0, "title": p1, "clubs": p41, "checkpoints": p46, "delivery": p49, "ground": p51, "strike": p52, "flight": p53, "notes": p1 } };
-const p55: Place = { holds: 'value', words: ["address","takeaway","lead_arm_parallel_back","top","lead_arm_parallel_down","shaft_parallel_down","impact","shaft_parallel_through","finish"], below: { "[]": p19 } };
-const p56: Place = { holds: 'value', below: { "expression": p1, "weight": p1 } };
-const p57: Place = { holds: 'value', below: { "[]": p56 } };
-const p58: Place = { holds: 'mapping', below: { "effect": p1, "direction": p1, "size": p1 } };
-const p59: Place = { holds: 'list', below: { "[]": p58 } };
-const p60: Place = { holds: 'value', words: ["setup","backswing","downswing"] };
-const p61: Place = { holds: 'mapping', below: { "change": p1, "to": p1, "by": p1, "when": p60 } };
-const p62: Place = { holds: 'list', below: { "[]": p61 } };
-const p63: Place = { holds: 'list', below: { "[]": p1 } };
-const p64: Place = { holds: 'mapping', below: { "title": p1, "explanation": p1, "at": p55, "evidence": p57, "tends_to": p59, "changes": p62, "cautions": p63, "drills": p63 } };
-const p65: Place = { holds: 'mapping', below: { "*": p64 } };
-const p66: Place = { holds: 'mapping', below: { "faults": p0, "title": p1, "extends": p1, "book": p65, "notes": p1 } };
-const p67: Place = { holds: 'value', words: ["open","answered","settled"] };
-const p68: Place = { holds: 'mapping', below: { "author": p1, "time": p1, "text": p1 } };
-const p69: Place = { holds: 'list', below: { "[]": p68 } };
-const p70: Place = { holds: 'mapping', below: { "id": p1, "about": p1, "value": p1, "author": p1, "time": p1, "state": p67, "text": p1, "replies": p69 } };
-const p71: Place = { holds: 'list', below: { "[]": p70 } };
-const p72: Place = { holds: 'mapping', below: { "review": p0, "of": p1, "threads": p71, "notes": p1 } };
-const p73: Place = { holds: 'value', words: ["error","warning","information","hint","off"] };
-const p74: Place = { holds: 'mapping', below: { "*": p73 } };
-const p75: Place = { holds: 'mapping', below: { "length": p1, "angle": p1, "speed": p1, "rotation": p1, "time": p1, "mass": p1, "inertia": p1, "temperature": p1, "pressure": p1, "fraction": p1, "ratio": p1 } };
-const p76: Place = { holds: 'mapping', below: { "meaning": p1, "uncertainty": p75 } };
-const p77: Place = { holds: 'mapping', below: { "eye": p76, "video": p76, "tape": p76, "ruler": p76, "alignment stick": p76, "goniometer": p76, "inclinometer": p76, "radar": p76, "camera": p76, "motion capture": p76, "pressure mat": p76, "force plate": p76, "ball mark": p76, "scale": p76, "loft and lie gauge": p76, "specification": p76, "rangefinder": p76, "pacing": p76, "map": p76, "stopwatch": p76, "weather report": p76, "anemometer": p76, "thermometer": p76, "barometer": p76, "hygrometer": p76, "*": p76 } };
-const p78: Place = { holds: 'value', below: { "quantity": p1, "unit": p1, "by": p1 } };
-const p79: Place = { holds: 'mapping', below: { "*": p78 } };
-const p80: Place = { holds: 'mapping', below: { "by": p1, "columns": p79 } };
-const p81: Place = { holds: 'mapping', below: { "drag": p1, "lift": p1, "correlation": p1, "shots": p1, "ball_speed": p1 } };
-const p82: Place = { holds: 'mapping', below: { "swingwright": p0, "coverage": p1, "severities": p74, "methods": p77, "shots": p80, "calibration": p81, "notes": p1 } };
+const p31: Place = { holds: 'mapping', below: { "*": p4 } };
+const p32: Place = { holds: 'mapping', below: { "swing": p0, "student": p1, "date": p1, "club": p1, "template": p1, "faults_from": p1, "conditions": p5, "checkpoints": p8, "delivery": p11, "ground": p13, "strike": p14, "flight": p16, "shots": p18, "faults": p21, "misses": p24, "goals": p27, "plan": p30, "predicted": p31, "notes": p1 } };
+const p33: Place = { holds: 'value', words: ["left","right"] };
+const p34: Place = { holds: 'value', words: ["female","male","winter"] };
+const p35: Place = { holds: 'value', words: ["driver","fairway","hybrid","iron","wedge"] };
+const p36: Place = { holds: 'mapping', below: { "kind": p35, "loft": p4, "lie": p4, "length": p4, "head_mass": p4, "note": p1 } };
+const p37: Place = { holds: 'mapping', below: { "*": p36 } };
+const p38: Place = { holds: 'value', words: ["lead","trail","left","right","both"] };
+const p39: Place = { holds: 'mapping', below: { "part": p1, "side": p38, "since": p1, "note": p1 } };
+const p40: Place = { holds: 'list', below: { "[]": p39 } };
+const p41: Place = { holds: 'mapping', below: { "student": p0, "name": p1, "born": p1, "hand": p33, "stature": p4, "mass": p4, "body_table": p34, "bag": p37, "goals": p27, "injuries": p40, "notes": p1 } };
+const p42: Place = { holds: 'value', words: ["driver","fairway","hybrid","iron","wedge"], below: { "[]": p35 } };
+const p43: Place = { holds: 'value', words: ["gentle","firm"] };
+const p44: Place = { holds: 'value', below: { "window": p1, "strict": p43, "source": p1, "note": p1 } };
+const p45: Place = { holds: 'mapping', below: { "head": p44, "sternum": p44, "pelvis": p44, "lead_shoulder": p44, "hands": p44, "lead_knee": p44, "lead_pressure": p44, "shoulder_turn": p44, "pelvis_turn": p44, "shoulder_tilt": p44, "spine_tilt": p44, "forward_bend": p44, "lead_arm": p44, "lead_elbow_bend": p44, "trail_elbow_bend": p44, "lead_wrist_hinge": p44, "lead_wrist_bow": p44, "shaft_lean": p44, "shaft_inclination": p44, "hand_depth": p44, "pelvis_depth": p44, "head_height": p44, "time": p44, "stance_width": p44, "lead_foot_flare": p44, "trail_foot_flare": p44, "ball_position": p44, "stance_direction": p44, "shoulder_direction": p44 } };
+const p46: Place = { holds: 'mapping', below: { "head": p44, "sternum": p44, "pelvis": p44, "lead_shoulder": p44, "hands": p44, "lead_knee": p44, "lead_pressure": p44, "shoulder_turn": p44, "pelvis_turn": p44, "shoulder_tilt": p44, "spine_tilt": p44, "forward_bend": p44, "lead_arm": p44, "lead_elbow_bend": p44, "trail_elbow_bend": p44, "lead_wrist_hinge": p44, "lead_wrist_bow": p44, "shaft_lean": p44, "shaft_inclination": p44, "hand_depth": p44, "pelvis_depth": p44, "head_height": p44, "time": p44 } };
+const p47: Place = { holds: 'mapping', below: { "address": p45, "takeaway": p46, "lead_arm_parallel_back": p46, "top": p46, "lead_arm_parallel_down": p46, "shaft_parallel_down": p46, "impact": p46, "shaft_parallel_through": p46, "finish": p46 } };
+const p48: Place = { holds: 'mapping', below: { "direction": p44, "inclination": p44, "radius": p44 } };
+const p49: Place = { holds: 'mapping', below: { "ahead": p44, "depth": p44 } };
+const p50: Place = { holds: 'mapping', below: { "club_speed": p44, "attack": p44, "path": p44, "face": p44, "face_to_path": p44, "delivered_loft": p44, "obliquity": p44, "release_ratio": p44, "arc": p48, "low_point": p49 } };
+const p51: Place = { holds: 'mapping', below: { "starts": p44, "length": p44, "depth": p44, "direction": p44 } };
+const p52: Place = { holds: 'mapping', below: { "divot": p51 } };
+const p53: Place = { holds: 'mapping', below: { "across": p44, "height": p44 } };
+const p54: Place = { holds: 'mapping', below: { "ball_speed": p44, "speed_ratio": p44, "launch_angle": p44, "start": p44, "spin": p44, "spin_tilt": p44, "carry": p44, "total": p44, "curve": p44, "finish": p44, "apex": p44, "descent": p44, "time": p44 } };
+const p55: Place = { holds: 'mapping', below: { "template": p0, "title": p1, "clubs": p42, "checkpoints": p47, "delivery": p50, "ground": p52, "strike": p53, "flight": p54, "notes": p1 } };
+const p56: Place = { holds: 'value', words: ["address","takeaway","lead_arm_parallel_back","top","lead_arm_parallel_down","shaft_parallel_down","impact","shaft_parallel_through","finish"], below: { "[]": p19 } };
+const p57: Place = { holds: 'value', below: { "expression": p1, "weight": p1 } };
+const p58: Place = { holds: 'value', below: { "[]": p57 } };
+const p59: Place = { holds: 'mapping', below: { "effect": p1, "direction": p1, "size": p1, "of": p1 } };
+const p60: Place = { holds: 'list', below: { "[]": p59 } };
+const p61: Place = { holds: 'value', words: ["setup","backswing","downswing"] };
+const p62: Place = { holds: 'mapping', below: { "change": p1, "to": p1, "by": p1, "when": p61 } };
+const p63: Place = { holds: 'list', below: { "[]": p62 } };
+const p64: Place = { holds: 'list', below: { "[]": p1 } };
+const p65: Place = { holds: 'mapping', below: { "title": p1, "explanation": p1, "at": p56, "evidence": p58, "tends_to": p60, "changes": p63, "cautions": p64, "drills": p64 } };
+const p66: Place = { holds: 'mapping', below: { "*": p65 } };
+const p67: Place = { holds: 'mapping', below: { "faults": p0, "title": p1, "extends": p1, "book": p66, "notes": p1 } };
+const p68: Place = { holds: 'value', words: ["open","answered","settled"] };
+const p69: Place = { holds: 'mapping', below: { "author": p1, "time": p1, "text": p1 } };
+const p70: Place = { holds: 'list', below: { "[]": p69 } };
+const p71: Place = { holds: 'mapping', below: { "id": p1, "about": p1, "value": p1, "author": p1, "time": p1, "state": p68, "text": p1, "replies": p70 } };
+const p72: Place = { holds: 'list', below: { "[]": p71 } };
+const p73: Place = { holds: 'mapping', below: { "review": p0, "of": p1, "threads": p72, "notes": p1 } };
+const p74: Place = { holds: 'value', words: ["error","warning","information","hint","off"] };
+const p75: Place = { holds: 'mapping', below: { "*": p74 } };
+const p76: Place = { holds: 'mapping', below: { "length": p1, "angle": p1, "speed": p1, "rotation": p1, "time": p1, "mass": p1, "inertia": p1, "temperature": p1, "pressure": p1, "fraction": p1, "ratio": p1 } };
+const p77: Place = { holds: 'mapping', below: { "meaning": p1, "uncertainty": p76 } };
+const p78: Place = { holds: 'mapping', below: { "eye": p77, "video": p77, "tape": p77, "ruler": p77, "alignment stick": p77, "goniometer": p77, "inclinometer": p77, "radar": p77, "camera": p77, "motion capture": p77, "pressure mat": p77, "force plate": p77, "ball mark": p77, "scale": p77, "loft and lie gauge": p77, "specification": p77, "rangefinder": p77, "pacing": p77, "map": p77, "stopwatch": p77, "weather report": p77, "anemometer": p77, "thermometer": p77, "barometer": p77, "hygrometer": p77, "*": p77 } };
+const p79: Place = { holds: 'value', below: { "quantity": p1, "unit": p1, "by": p1 } };
+const p80: Place = { holds: 'mapping', below: { "*": p79 } };
+const p81: Place = { holds: 'mapping', below: { "by": p1, "columns": p80 } };
+const p82: Place = { holds: 'mapping', below: { "drag": p1, "lift": p1, "correlation": p1, "shots": p1, "ball_speed": p1 } };
+const p83: Place = { holds: 'mapping', below: { "swingwright": p0, "coverage": p1, "severities": p75, "methods": p78, "shots": p81, "calibration": p82, "notes": p1 } };
 
 /** By kind of file, from the whole file down. */
 export const places = {
-  swing: p31,
-  student: p40,
-  template: p54,
-  faults: p66,
-  review: p72,
-  workspace: p82,
+  swing: p32,
+  student: p41,
+  template: p55,
+  faults: p67,
+  review: p73,
+  workspace: p83,
 } as const;

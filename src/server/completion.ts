@@ -12,17 +12,15 @@ const mostLooked = 6;
 
 export type Surroundings = Pick<CompletionRequest, 'files' | 'earlier' | 'today'>;
 
-/** `folders` are those open in the editor; where this file is in none of them, its own practice is looked through. */
+/** `roots` are the folders to look through. */
 export async function surroundingsOf(
   analysis: Analysis,
   files: Files,
-  folders: readonly string[],
+  roots: readonly string[],
   now: Date,
 ): Promise<Surroundings> {
-  const { uri, subject } = analysis;
-  const open = folders.find((folder) => uri.startsWith(`${folder.replace(/\/$/, '')}/`));
-  const top = open ?? folderOf(subject.workspace?.uri ?? uri);
-  const found = await files.list(top).catch((): readonly string[] => []);
+  const lists = await Promise.all(roots.map((root) => files.list(root).catch((): readonly string[] => [])));
+  const found = [...new Set(lists.flat())];
   const earlier = await earlierRecord(analysis, found, files);
   return { files: found, earlier, today: dayOf(now) };
 }

@@ -236,8 +236,8 @@ describe('words', () => {
       labels(
         'a.faults.yaml',
         'faults: 1\nbook:\n  a:\n    tends_to:\n      - { effect: delivery.attack, direction: $0 }',
-      ),
-      ['up', 'down', 'more', 'less'],
+      ).slice(0, 6),
+      ['up', 'down', 'shallower', 'steeper', 'more', 'less'],
     ));
   it('are the severities in the workspace', () =>
     assert.deepEqual(labels('swingwright.yaml', 'swingwright: 1\nseverities: { outside-bounds: $0 }'), [

@@ -7,6 +7,9 @@ import { derive } from './derive.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { faults } from './faults.ts';
+import { lessons } from './lessons.ts';
+import { outcome } from './outcome.ts';
+import { predictions } from './predictions.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -84,6 +87,41 @@ program
   });
 
 program
+  .command('lessons')
+  .description('list the students of a folder with their lessons by club and date, and where each stands')
+  .argument('[path]', 'a folder of records', '.')
+  .addOption(formatOption('how to print the lessons'))
+  .addHelpText('after', '\nExit code: 0 listed, 2 something could not be read.')
+  .action(async (path: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await lessons(path, options.format, stop.signal);
+  });
+
+program
+  .command('outcome')
+  .description(
+    'hold the plan of one record against the lesson after it, or the last plan against this record',
+  )
+  .argument('<file>', 'a swing record', nonEmpty)
+  .addOption(formatOption('how to print the outcome'))
+  .addHelpText(
+    'after',
+    '\nExit code: 0 there is a plan, here or before, 1 there is none, 2 the record could not be read.',
+  )
+  .action(async (file: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await outcome(file, options.format, stop.signal);
+  });
+
+program
+  .command('predictions')
+  .description('say how good the predictions of a folder have been')
+  .argument('[path]', 'a folder of records', '.')
+  .addOption(formatOption('how to print the shares'))
+  .addHelpText('after', '\nExit code: 0 said, 2 something could not be read.')
+  .action(async (path: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await predictions(path, options.format, stop.signal);
+  });
+
+program
   .command('explain')
   .description('say what a finding code means, or why a quantity of a record is what it is')
   .argument(
@@ -111,6 +149,10 @@ program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);
   process.exitCode = couldNotRun;
 });
+
+function formatOption(description: string): Option {
+  return new Option('--format <format>', description).choices(['text', 'json']).default('text');
+}
 
 function nonEmpty(value: string): string {
   if (value === '') throw new InvalidArgumentError('expected the path of a record.');

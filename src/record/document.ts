@@ -150,6 +150,8 @@ export interface SwingRecord extends DocumentBase {
   readonly misses: readonly StatedMiss[];
   readonly goals: readonly Goal[];
   readonly plan: readonly PlannedChange[];
+  /** What the plan is predicted to lead to, by full id; each reading `by` the model or by belief. */
+  readonly predicted: ReadonlyMap<string, Entry>;
 }
 
 export interface BagClub {

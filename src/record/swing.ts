@@ -6,6 +6,7 @@ import type { Entry, Located, StatedFault, StatedMiss, SwingRecord } from './doc
 import { readSection } from './entries.ts';
 import { readEntry, type Reader } from './entry.ts';
 import { readGoals } from './goal.ts';
+import { readPredicted } from './predicted.ts';
 import { findShotQuantity } from './shot-quantity.ts';
 import { valueAt, type Tree } from './tree.ts';
 import { innerSpan, locate, wordAt, wordsAt } from './word.ts';
@@ -32,6 +33,7 @@ export function readSwing(tree: Tree, reader: Reader): SwingParts {
     misses: readMisses(valueAt(tree, 'misses')),
     goals: readGoals(valueAt(tree, 'goals'), reader),
     plan: readPlan(valueAt(tree, 'plan'), reader),
+    predicted: readPredicted(valueAt(tree, 'predicted'), reader),
   };
 }
 

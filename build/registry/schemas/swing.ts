@@ -73,10 +73,21 @@ export function swingSchema(vocabulary: Vocabulary): Schema {
           note: text('Anything worth knowing about this change.'),
         }),
       ),
+      predicted: mapping(
+        'What the plan is predicted to lead to, by full ids, each `by model` or `by belief`.',
+        predictions(quantities),
+      ),
       notes: text('Anything else.'),
     },
     ['measure', 'target'],
   );
+}
+
+/** Whatever a later lesson can measure of the swing, by full id. */
+function predictions(quantities: readonly Quantity[]): Readonly<Record<string, Schema>> {
+  const sections = ['checkpoints.', 'delivery.', 'ground.', 'strike.', 'flight.'];
+  const known = quantities.filter(({ id }) => sections.some((section) => id.startsWith(section)));
+  return Object.fromEntries(known.map((quantity) => [quantity.id, use('measure', quantity.meaning)]));
 }
 
 /** Goals, of a lesson or of a student. */

@@ -84,7 +84,10 @@ function outcomeOf(plan: Analysis, next: Analysis): Outcome | undefined {
   if (plan.document.kind !== 'swing' || before === undefined || after === undefined) return undefined;
   const { plan: changes, predicted } = plan.document;
   const coverage = plan.subject.workspace?.document.coverage ?? 1;
-  return judgeOutcome({ plan: changes, predicted, measured: before, coverage }, after);
+  return judgeOutcome(
+    { plan: changes, predicted, measured: before, coverage, registry: plan.subject.registry },
+    after,
+  );
 }
 
 function measuredIn({ account, subject }: Analysis): Measured | undefined {

@@ -1,5 +1,5 @@
 // What became of a plan in words, the same in lenses, hovers, pages and on the command line; judges nothing.
-import { titleWithin } from '../checks/agreement.ts';
+import { nameWithin } from '../checks/agreement.ts';
 import { percent } from '../checks/verdict-words.ts';
 import type { ChangeOutcome } from '../judgement/changed.ts';
 import type { MeasuredValue } from '../judgement/measured.ts';
@@ -110,10 +110,8 @@ const changeStates: Readonly<Record<ChangeOutcome['state'], string>> = {
 /** "met (84 % sure): pressure in the lead foot at impact 78 % ± 3 %". */
 export function proofWords({ state, probability, values, missing }: ProofOutcome): string {
   if (state === 'unreadable') return 'it cannot be read';
-  const known = values.map(
-    ({ quantity, value }) => `${titleWithin(quantity.id)} ${valueWords(quantity, value)}`,
-  );
-  const numbers = [...known, ...missing.map(({ id }) => `no ${titleWithin(id)}`)].join(', ');
+  const known = values.map(({ quantity, value }) => `${nameWithin(quantity)} ${valueWords(quantity, value)}`);
+  const numbers = [...known, ...missing.map((quantity) => `no ${nameWithin(quantity)}`)].join(', ');
   const sure = probability === undefined || state === 'met' ? probability : 1 - probability;
   const chance = sure === undefined || !isUnsure(sure) ? '' : ` (${percent(sure)} sure)`;
   return `${state}${chance}${numbers === '' ? '' : `: ${numbers}`}`;

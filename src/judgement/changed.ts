@@ -1,7 +1,7 @@
 // Whether a planned change was made: what was asked for against what was measured before and after; knows no file.
 import type { PlannedChange } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { findQuantity } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 import type { Measured, MeasuredValue } from './measured.ts';
 
 /** `cannot tell`: the measurement fits what was asked for, and as well what was before. */
@@ -28,9 +28,10 @@ export function judgeChanges(
   before: Measured,
   after: Measured,
   coverage: number,
+  registry: Registry,
 ): readonly ChangeOutcome[] {
   return plan.flatMap((planned) => {
-    const quantity = planned.change && findQuantity(planned.change.value);
+    const quantity = planned.change && registry.find(planned.change.value);
     const target = targetOf(planned, coverage);
     if (quantity === undefined || target === undefined) return [];
     return [

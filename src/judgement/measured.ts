@@ -82,7 +82,7 @@ function jointMeasured(
     inFit.map((i) => ids[i]!),
   );
   if (fit === undefined) return { means, covariance };
-  const sides = inFit.map((i) => mirroredNumber(ids[i]!, 1, situation.hand));
+  const sides = inFit.map((i) => mirroredNumber(ids[i]!, 1, situation));
   const u = (a: number): number => Math.sqrt(fit.covariance[a * (inFit.length + 1)]!);
   for (const [a, i] of inFit.entries())
     for (const [b, j] of inFit.entries()) {

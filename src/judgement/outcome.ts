@@ -1,10 +1,11 @@
 // Holds a plan against the lesson that came after it: changes made, proofs met, predictions come true; knows no file and no date.
+import { origins, type Origin } from '../record/change.ts';
 import type { Entry, Located, PlannedChange } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { standardUncertainty } from '../registry/registry.ts';
+import { standardUncertainty, type Registry } from '../registry/registry.ts';
 import { chanceOf } from './chance.ts';
 import { judgeChanges, wide95, type ChangeOutcome } from './changed.ts';
-import { compileExpression, type Compiled } from './expression.ts';
+import { compileExpression } from './expression.ts';
 import type { Measured, MeasuredValue } from './measured.ts';
 
 export type ProofState = 'met' | 'not met' | 'not measured' | 'unreadable';
@@ -19,11 +20,11 @@ export interface ProofOutcome {
 }
 
 export type PredictionState = 'inside' | 'outside' | 'not measured' | 'not tested' | 'no interval';
-export type Origin = 'model' | 'belief' | 'not said';
+export type PredictionOrigin = Origin | 'not said';
 
 export interface PredictionOutcome {
   readonly entry: Entry;
-  readonly origin: Origin;
+  readonly origin: PredictionOrigin;
   readonly state: PredictionState;
   /** SI, signed; u is undefined where no ± was written. */
   readonly predicted: { readonly value: number; readonly u: number | undefined };
@@ -51,13 +52,16 @@ export interface Planned {
   readonly measured: Measured;
   /** How many standard uncertainties a written ± stands for. */
   readonly coverage: number;
+  readonly registry: Registry;
 }
 
 export function judgeOutcome(planned: Planned, after: Measured): Outcome {
-  const { plan, predicted, measured, coverage } = planned;
-  const changes = judgeChanges(plan, measured, after, coverage);
+  const { plan, predicted, measured, coverage, registry } = planned;
+  const changes = judgeChanges(plan, measured, after, coverage, registry);
   const followed = followedIn(changes);
-  const proofs = plan.flatMap(({ proof }) => (proof === undefined ? [] : [judgeProof(proof, after)]));
+  const proofs = plan.flatMap(({ proof }) =>
+    proof === undefined ? [] : [judgeProof(proof, after, registry)],
+  );
   const predictions = [...predicted.values()].flatMap((entry) =>
     judgePrediction(entry, after, followed, coverage),
   );
@@ -85,13 +89,8 @@ function followedIn(changes: readonly ChangeOutcome[]): Followed {
 /** A proof is as likely to be met as not at the limit; how sure that is stands with it. */
 const evenChance = 0.5;
 
-/** A text is compiled once, however often it is asked for. */
-const kept = new WeakMap<Located<string>, Compiled>();
-
-function judgeProof(proof: Located<string>, after: Measured): ProofOutcome {
-  const compiled = kept.get(proof) ?? compileExpression(proof.value);
-  kept.set(proof, compiled);
-  const { expression } = compiled;
+function judgeProof(proof: Located<string>, after: Measured, registry: Registry): ProofOutcome {
+  const { expression } = compileExpression(proof.value, registry);
   const nothing = { proof, probability: undefined, values: [], missing: [] };
   if (expression === undefined) return { ...nothing, state: 'unreadable' };
   const { quantities } = expression;
@@ -128,7 +127,7 @@ function judgePrediction(
     const combined = measured && u !== undefined ? Math.hypot(measured.u, u) : undefined;
     return {
       entry,
-      origin: method === 'model' || method === 'belief' ? method : 'not said',
+      origin: origins.find((origin) => origin === method) ?? 'not said',
       state: predictionState(miss, combined, u, followed),
       predicted: { value, u },
       after: measured,

@@ -3,7 +3,7 @@ import { wilsonInterval, type ProportionInterval } from '../model/proportion.ts'
 import { studentQuantile } from '../model/quantiles.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { grouped } from './grouped.ts';
-import type { Followed, Origin, PredictionOutcome } from './outcome.ts';
+import type { Followed, PredictionOrigin, PredictionOutcome } from './outcome.ts';
 
 /** A prediction that was held against a later lesson, and where it came from. */
 export interface Tested {
@@ -43,7 +43,7 @@ export interface QuantityTally extends Tally {
 export interface PredictionRecord {
   readonly all: Tally;
   readonly byQuantity: readonly QuantityTally[];
-  readonly byOrigin: ReadonlyMap<Origin, Tally>;
+  readonly byOrigin: ReadonlyMap<PredictionOrigin, Tally>;
   readonly byFollowed: ReadonlyMap<Followed, Tally>;
 }
 

@@ -1,11 +1,12 @@
 // The hover on a measured entry: its value, what it means, how sure it is, and what the other entries say of it.
 import type { Analysis } from '../analysis/result.ts';
 import { clubKindOf } from '../checks/entries.ts';
+import { standingWords, templateStandings, windowWords } from '../checks/template-words.ts';
 import { withArticle } from '../measure/article.ts';
 import { secondUnit, showValue, showWindow } from '../measure/show.ts';
 import type { Value } from '../model/value.ts';
 import type { Entry, Reading } from '../record/document.ts';
-import { findMethod, practiceWith, standardUncertainty } from '../registry/registry.ts';
+import { practiceWith, standardUncertainty } from '../registry/registry.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { entriesOf } from './entries.ts';
 import { standingOf } from './hover-agreement.ts';
@@ -30,9 +31,19 @@ export function hoverOnEntry(analysis: Analysis, offset: number): Remark | undef
       ...certainty(entry, reading, analysis),
       ...standingOf(analysis, entry, reading),
       ...note(reading),
+      ...templateLine(entry, analysis),
       practice(entry.quantity, clubKindOf(analysis.subject, entry)),
     ],
   };
+}
+
+/** "Template: 4..12 deg forward (firm; common practice): inside." */
+function templateLine({ id }: Entry, analysis: Analysis): string[] {
+  if (analysis.document.kind !== 'swing') return [];
+  const standing = templateStandings(analysis.subject).find((one) => one.id === id);
+  if (standing === undefined) return [];
+  const where = standingWords(standing);
+  return [`Template: ${escapeMarkdown(windowWords(standing))}${where === undefined ? '' : `: ${where}`}.`];
 }
 
 /** Whether the model knows of it: an entry of the record itself with a value, and not of one of its shots. */
@@ -101,14 +112,9 @@ function valueOf(
 function uncertaintyOf(
   quantity: Quantity,
   measure: Reading['measure'],
-  { workspace }: Analysis['subject'],
+  { workspace, registry }: Analysis['subject'],
 ): ReturnType<typeof standardUncertainty> {
-  return standardUncertainty(
-    quantity,
-    measure,
-    workspace?.document.coverage ?? 1,
-    workspace?.document.methods,
-  );
+  return standardUncertainty(quantity, measure, workspace?.document.coverage ?? 1, registry);
 }
 
 function certainty({ quantity, readings }: Entry, at: Reading | undefined, { subject }: Analysis): string[] {
@@ -125,7 +131,7 @@ function certainty({ quantity, readings }: Entry, at: Reading | undefined, { sub
   if (origin === 'quantity')
     return [`Uncertainty: ${amount}, usual for this quantity${doubled}; nothing is stated.`];
   const method = measure.method ?? '';
-  const meaning = findMethod(method)?.uncertainty[quantity.dimension]?.source;
+  const meaning = subject.registry.findMethod(method)?.uncertainty[quantity.dimension]?.source;
   const source = meaning === undefined ? '' : ` (${escapeMarkdown(meaning)})`;
   return [`Uncertainty: ${amount}, usual for ${code(method)}${source}${doubled}.`];
 }

@@ -94,6 +94,8 @@ export interface StatedFault {
 
 export interface Goal {
   readonly shape: Located<string> | undefined;
+  /** The name of the club that it is for, in a student's file. */
+  readonly club: Located<string> | undefined;
   /** By flight key (`start`, `finish`, `carry`, …): a number or a window. */
   readonly targets: ReadonlyMap<
     string,
@@ -104,6 +106,8 @@ export interface Goal {
       readonly span: Span;
     }
   >;
+  /** What is wanted of the strike, in words. */
+  readonly contact: Located<string> | undefined;
   readonly span: Span;
 }
 
@@ -112,6 +116,7 @@ export interface PlannedChange {
   readonly to: { readonly target: Measure | Window; readonly span: Span } | undefined;
   readonly because: readonly Located<string>[];
   readonly proof: Located<string> | undefined;
+  readonly note: string | undefined;
   readonly span: Span;
 }
 
@@ -150,7 +155,7 @@ export interface SwingRecord extends DocumentBase {
   readonly misses: readonly StatedMiss[];
   readonly goals: readonly Goal[];
   readonly plan: readonly PlannedChange[];
-  /** What the plan is predicted to lead to, by full id; each reading `by` the model or by belief. */
+  /** What the plan as a whole leads to at the next record, by full id; its method says where it comes from, `model` or `belief`. */
   readonly predicted: ReadonlyMap<string, Entry>;
 }
 
@@ -178,6 +183,9 @@ export interface StudentFile extends DocumentBase {
 export interface TemplateWindow {
   readonly quantity: Quantity;
   readonly window: Window;
+  /** As written; undefined where nothing is, or another word. */
+  readonly strict: 'gentle' | 'firm' | undefined;
+  readonly source: string | undefined;
   readonly keySpan: Span;
   readonly span: Span;
 }

@@ -1,12 +1,11 @@
 // Reads a swing record from its tree; what stands in the files that it refers to is not known here.
 import { quote } from '../measure/quote.ts';
-import { readPlan } from './change.ts';
+import { readPlan, readPredicted } from './change.ts';
 import { isDate } from './date.ts';
 import type { Entry, Located, StatedFault, StatedMiss, SwingRecord } from './document.ts';
 import { readSection } from './entries.ts';
 import { readEntry, type Reader } from './entry.ts';
 import { readGoals } from './goal.ts';
-import { readPredicted } from './predicted.ts';
 import { findShotQuantity } from './shot-quantity.ts';
 import { valueAt, type Tree } from './tree.ts';
 import { innerSpan, locate, wordAt, wordsAt } from './word.ts';
@@ -57,7 +56,7 @@ function readShots(tree: Tree | undefined, reader: Reader): readonly ReadonlyMap
     if (item.kind !== 'map') return [];
     const entries = new Map<string, Entry>();
     for (const pair of item.pairs.values()) {
-      const quantity = findShotQuantity(pair.key);
+      const quantity = findShotQuantity(pair.key, reader.registry);
       if (quantity !== undefined) entries.set(quantity.id, readEntry(pair, quantity, reader));
     }
     return [entries];

@@ -1,9 +1,8 @@
 // Reads a template from its tree: the kinds of club it is for and its windows; knows no record.
-import { findQuantity } from '../registry/registry.ts';
 import type { TemplateFile, TemplateWindow } from './document.ts';
 import { readTarget, type Reader } from './entry.ts';
 import { valueAt, type Tree } from './tree.ts';
-import { wordsAt, wordsOf } from './word.ts';
+import { wordAt, wordsAt, wordsOf } from './word.ts';
 
 export type TemplateParts = Omit<TemplateFile, 'text' | 'problems' | 'silences' | 'outline'>;
 
@@ -25,13 +24,21 @@ function readWindows(
   for (const pair of tree.pairs.values()) {
     if (pair.key.includes('.')) continue;
     const id = `${prefix}.${pair.key}`;
-    const quantity = findQuantity(id);
+    const quantity = reader.registry.find(id);
     if (quantity === undefined) {
       readWindows(pair.value, id, windows, reader);
       continue;
     }
     const window = readTarget(pair, 'window', quantity, reader);
-    if (window?.kind === 'window')
-      windows.set(id, { quantity, window, keySpan: pair.keySpan, span: pair.value.span });
+    if (window?.kind !== 'window') continue;
+    const strict = wordAt(pair.value, 'strict')?.value;
+    windows.set(id, {
+      quantity,
+      window,
+      strict: strict === 'gentle' || strict === 'firm' ? strict : undefined,
+      source: wordsAt(pair.value, 'source'),
+      keySpan: pair.keySpan,
+      span: pair.value.span,
+    });
   }
 }

@@ -4,6 +4,7 @@ import { analysed } from '../language/analysed.ts';
 import { normals, uniforms } from '../model/draws.ts';
 import { measuredOf, type Measured } from '../../src/judgement/measured.ts';
 import { judgeOutcome, saysAnything, type Outcome } from '../../src/judgement/outcome.ts';
+import { builtIn } from '../../src/registry/registry.ts';
 import type { Entry } from '../../src/record/document.ts';
 import { parseDocument } from '../../src/record/parse.ts';
 import { assessPredictions, type Tested } from '../../src/judgement/predictions.ts';
@@ -32,7 +33,7 @@ function outcomeOf(
 ): Outcome {
   const { record, measured } = analysisOf(plan, hand);
   return judgeOutcome(
-    { plan: record.plan, predicted: record.predicted, measured, coverage },
+    { plan: record.plan, predicted: record.predicted, measured, coverage, registry: builtIn },
     analysisOf(next, hand).measured,
   );
 }
@@ -230,7 +231,7 @@ describe('many predictions', () => {
       const text = `predicted: { delivery.path: ${written(predicted)} ± ${(up * stated).toFixed(4)} deg by ${n % 2 === 0 ? 'model' : 'belief'} }\n`;
       const value: Measured = known(((truth + um * normal()) * Math.PI) / 180, (um * Math.PI) / 180);
       const outcome = judgeOutcome(
-        { plan: [], predicted: predictedIn(text), measured: value, coverage: 1 },
+        { plan: [], predicted: predictedIn(text), measured: value, coverage: 1, registry: builtIn },
         value,
       );
       return {

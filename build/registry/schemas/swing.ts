@@ -1,7 +1,18 @@
 // The JSON Schema of a swing record; knows nothing of how records are read.
 import type { Quantity, Shape } from '../../../src/registry/quantity.ts';
 import { checkpoints } from '../../../src/registry/quantity.ts';
-import { file, listOf, mapping, oneWordOf, quantityTree, text, use, word, type Schema } from './parts.ts';
+import {
+  file,
+  listOf,
+  mapping,
+  mappingOf,
+  oneWordOf,
+  quantityTree,
+  text,
+  use,
+  word,
+  type Schema,
+} from './parts.ts';
 import { below, checkpointMappings, ofSection, type Vocabulary } from './vocabulary.ts';
 
 export function swingSchema(vocabulary: Vocabulary): Schema {
@@ -69,25 +80,20 @@ export function swingSchema(vocabulary: Vocabulary): Schema {
             ...listOf('The faults that it is to mend.', word('The name of a fault.')),
             type: ['string', 'array', 'null'],
           },
-          proof: text('What shall be seen when it has worked.'),
+          proof: text(
+            'What the next record must meet, as a condition over quantities: checkpoints.impact.lead_pressure > 70 %.',
+          ),
           note: text('Anything worth knowing about this change.'),
         }),
       ),
-      predicted: mapping(
-        'What the plan is predicted to lead to, by full ids, each `by model` or `by belief`.',
-        predictions(quantities),
+      predicted: mappingOf(
+        'What the plan as a whole leads to at the next record, by the full id of the quantity; written by the tool.',
+        use('measure', 'A value with its ± and where it comes from: by model, or by belief.'),
       ),
       notes: text('Anything else.'),
     },
     ['measure', 'target'],
   );
-}
-
-/** Whatever a later lesson can measure of the swing, by full id. */
-function predictions(quantities: readonly Quantity[]): Readonly<Record<string, Schema>> {
-  const sections = ['checkpoints.', 'delivery.', 'ground.', 'strike.', 'flight.'];
-  const known = quantities.filter(({ id }) => sections.some((section) => id.startsWith(section)));
-  return Object.fromEntries(known.map((quantity) => [quantity.id, use('measure', quantity.meaning)]));
 }
 
 /** Goals, of a lesson or of a student. */

@@ -12,8 +12,10 @@ import { lessons } from './lessons.ts';
 import { outcome } from './outcome.ts';
 import { predictions } from './predictions.ts';
 import { fixCommand } from './fix.ts';
+import { migrateCommand } from './migrate.ts';
 import { references } from './references.ts';
 import { renameCommand } from './rename.ts';
+import { serve } from './serve.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -148,6 +150,25 @@ program
     const keep = options.dryRun ? 'print' : 'write';
     process.exitCode = await fixCommand(paths, { only: options.code, keep }, stop.signal);
   });
+
+program
+  .command('migrate')
+  .description('bring files from an older version of the format to the present one')
+  .argument('<paths...>', 'files, or folders to look through')
+  .option('--write', 'write them; otherwise it is only said what would be done')
+  .addHelpText(
+    'after',
+    '\nExit code: 0 all are of the present version or could be, 1 one cannot, 2 something could not be read or written.',
+  )
+  .action(async (paths: string[], options: { write?: true }) => {
+    process.exitCode = await migrateCommand(paths, options.write ? 'write' : 'print');
+  });
+
+program
+  .command('serve')
+  .description('run the language server on standard input and output, for editors other than VS Code')
+  .option('--stdio', 'what many editors add by themselves; it changes nothing')
+  .action(serve);
 
 program
   .command('explain')

@@ -88,11 +88,24 @@ const p75: Place = { holds: 'mapping', below: { "*": p74 } };
 const p76: Place = { holds: 'mapping', below: { "length": p1, "angle": p1, "speed": p1, "rotation": p1, "time": p1, "mass": p1, "inertia": p1, "temperature": p1, "pressure": p1, "fraction": p1, "ratio": p1 } };
 const p77: Place = { holds: 'mapping', below: { "meaning": p1, "uncertainty": p76 } };
 const p78: Place = { holds: 'mapping', below: { "eye": p77, "video": p77, "tape": p77, "ruler": p77, "alignment stick": p77, "goniometer": p77, "inclinometer": p77, "radar": p77, "camera": p77, "motion capture": p77, "pressure mat": p77, "force plate": p77, "ball mark": p77, "scale": p77, "loft and lie gauge": p77, "specification": p77, "rangefinder": p77, "pacing": p77, "map": p77, "stopwatch": p77, "weather report": p77, "anemometer": p77, "thermometer": p77, "barometer": p77, "hygrometer": p77, "*": p77 } };
-const p79: Place = { holds: 'value', below: { "quantity": p1, "unit": p1, "by": p1 } };
+const p79: Place = { holds: 'value', words: ["positive","negative"] };
 const p80: Place = { holds: 'mapping', below: { "*": p79 } };
-const p81: Place = { holds: 'mapping', below: { "by": p1, "columns": p80 } };
-const p82: Place = { holds: 'mapping', below: { "drag": p1, "lift": p1, "correlation": p1, "shots": p1, "ball_speed": p1 } };
-const p83: Place = { holds: 'mapping', below: { "swingwright": p0, "coverage": p1, "severities": p75, "methods": p78, "shots": p81, "calibration": p82, "notes": p1 } };
+const p81: Place = { holds: 'value', below: { "otherwise": p1, "eye": p1, "video": p1, "tape": p1, "ruler": p1, "alignment stick": p1, "goniometer": p1, "inclinometer": p1, "radar": p1, "camera": p1, "motion capture": p1, "pressure mat": p1, "force plate": p1, "ball mark": p1, "scale": p1, "loft and lie gauge": p1, "specification": p1, "rangefinder": p1, "pacing": p1, "map": p1, "stopwatch": p1, "weather report": p1, "anemometer": p1, "thermometer": p1, "barometer": p1, "hygrometer": p1, "*": p1 } };
+const p82: Place = { holds: 'mapping', below: { "like": p1, "title": p1, "meaning": p1, "from": p1, "to": p1, "unit": p1, "decimals": p1, "directions": p80, "lateral": p2, "bounds": p1, "practice": p1, "source": p1, "at": p56, "uncertainty": p81 } };
+const p83: Place = { holds: 'mapping', below: { "*": p82 } };
+const p84: Place = { holds: 'mapping', below: { "is": p1, "like": p1, "title": p1, "meaning": p1, "from": p1, "to": p1, "unit": p1, "decimals": p1, "directions": p80, "lateral": p2, "bounds": p1, "practice": p1, "source": p1, "uncertainty": p81 } };
+const p85: Place = { holds: 'mapping', below: { "*": p84 } };
+const p86: Place = { holds: 'mapping', below: { "says": p1, "because": p1 } };
+const p87: Place = { holds: 'mapping', below: { "*": p86 } };
+const p88: Place = { holds: 'value', words: ["error","warning","information","hint"] };
+const p89: Place = { holds: 'mapping', below: { "when": p1, "message": p1, "severity": p88, "at": p1, "because": p1 } };
+const p90: Place = { holds: 'mapping', below: { "*": p89 } };
+const p91: Place = { holds: 'mapping', below: { "*": p1 } };
+const p92: Place = { holds: 'value', below: { "quantity": p1, "unit": p1, "by": p1 } };
+const p93: Place = { holds: 'mapping', below: { "*": p92 } };
+const p94: Place = { holds: 'mapping', below: { "by": p1, "columns": p93 } };
+const p95: Place = { holds: 'mapping', below: { "drag": p1, "lift": p1, "correlation": p1, "shots": p1, "ball_speed": p1 } };
+const p96: Place = { holds: 'mapping', below: { "swingwright": p0, "coverage": p1, "severities": p75, "methods": p78, "quantities": p83, "derived": p85, "relations": p87, "checks": p90, "show": p91, "shots": p94, "calibration": p95, "notes": p1 } };
 
 /** By kind of file, from the whole file down. */
 export const places = {
@@ -101,5 +114,5 @@ export const places = {
   template: p55,
   faults: p67,
   review: p73,
-  workspace: p83,
+  workspace: p96,
 } as const;

@@ -13,3 +13,5 @@ export { findSelectionRanges } from './selection.ts';
 export { findSymbols } from './symbols.ts';
 export { explainWhy } from './why.ts';
 export { cardName, findWorkspaceSymbols } from './workspace-symbols.ts';
+export { findCompletions, type CompletionRequest } from './completion.ts';
+export { findWorkspaceSymbols } from './workspace-symbols.ts';

@@ -14,4 +14,3 @@ export { findSymbols } from './symbols.ts';
 export { explainWhy } from './why.ts';
 export { cardName, findWorkspaceSymbols } from './workspace-symbols.ts';
 export { findCompletions, type CompletionRequest } from './completion.ts';
-export { findWorkspaceSymbols } from './workspace-symbols.ts';

@@ -38,6 +38,8 @@ export interface Layout {
   readonly pattern: Omit<Rows, 'values'>;
 }
 
+export type Reach = 'entries' | 'everything';
+
 /** Layouts of the last records, since most keystrokes change a number and not what is entered. */
 const kept = rememberedByText<Layout>(8);
 
@@ -45,15 +47,17 @@ const kept = rememberedByText<Layout>(8);
  * @param entered ids that were entered, in order.
  * @param repeated ids with several readings, which check each other even where no step has to do with them.
  * @param barred steps that gave no number before: what they give is taken as a cause instead.
+ * @param reach `entries` for what has to do with what was entered, `everything` for all that the steps could give beside that.
  */
 export function layoutOf(
   context: Context,
   entered: readonly string[],
   repeated: readonly string[],
   barred: readonly string[],
+  reach: Reach = 'entries',
 ): Layout {
-  const key = JSON.stringify([context, entered, repeated, barred]);
-  return kept(key, () => laidOut(context, new Set(entered), repeated, barred));
+  const key = JSON.stringify([context, entered, repeated, barred, reach]);
+  return kept(key, () => laidOut(context, new Set(entered), repeated, barred, reach));
 }
 
 function laidOut(
@@ -61,9 +65,10 @@ function laidOut(
   entered: ReadonlySet<string>,
   repeated: readonly string[],
   barred: readonly string[],
+  reach: Reach,
 ): Layout {
   const open = forwardRules(context, (id) => entered.has(id)).filter((rule) => !barred.includes(rule.name));
-  const rules = inOrder(relevant(open, entered));
+  const rules = inOrder(reach === 'everything' ? open : relevant(open, entered));
   const outputs = new Set<string>(rules.flatMap((rule) => rule.outputs));
   const causes = [...new Set<string>([...rules.flatMap((rule) => rule.inputs), ...repeated])].filter(
     (id) => !outputs.has(id),

@@ -1,12 +1,14 @@
 // Takes the laid out steps as one differentiable function of their parameters; knows no readings.
+import { builtIn } from '../registry/registry.ts';
 import { localSlopes } from './estimate.ts';
-import { layoutOf, type Layout, type Parameter, type PlacedStep } from './forward-layout.ts';
+import { layoutOf, type Layout, type Parameter, type PlacedStep, type Reach } from './forward-layout.ts';
 import type { Context, Rule } from './rule.ts';
 import type { Rows } from './rows.ts';
 import { scaleOf } from './scales.ts';
 
-export interface Forward extends Pick<Layout, 'parameters' | 'ids' | 'nodeOf'> {
+export interface Forward extends Pick<Layout, 'parameters' | 'ids' | 'nodeOf' | 'steps'> {
   readonly context: Context;
+  readonly barred: ReadonlySet<Rule>;
   /** The step that gives a node; undefined for a cause. */
   readonly ruleOf: (node: number) => Rule | undefined;
   readonly start: Float64Array;
@@ -43,17 +45,20 @@ export function createForward(
   entered: ReadonlyMap<string, number>,
   repeated: readonly string[],
   barred: ReadonlySet<Rule>,
+  reach: Reach = 'entries',
 ): Forward {
   const layout = layoutOf(
     context,
     [...entered.keys()],
     repeated,
     [...barred].map(({ name }) => name),
+    reach,
   );
   const { parameters, ids, nodeOf } = layout;
+  const { registry = builtIn } = context;
   const steps = layout.steps.map((step): Step => ({
     ...step,
-    widths: step.inputs.map((node) => scaleOf(ids[node]!)),
+    widths: step.inputs.map((node) => scaleOf(ids[node]!, registry)),
     at: step.inputs.map(() => 0),
     us: new Float64Array(step.outputs.length),
     centre: undefined,
@@ -62,9 +67,11 @@ export function createForward(
   const stepOf = new Map(steps.flatMap((step) => step.outputs.map((node) => [node, step] as const)));
   return {
     context,
+    barred,
     parameters,
     ids,
     nodeOf,
+    steps: layout.steps,
     ruleOf: (node) => stepOf.get(node)?.rule,
     start: Float64Array.from(parameters, (parameter) => startOf(parameter, entered.get(parameter.key))),
     ...evaluation(context, layout, steps),
@@ -184,6 +191,6 @@ function renewSlopes(step: Step, context: Context): boolean {
 }
 
 /** The cheaper function throughout: it differs by far less than the step's own inexactness, and values fit their slopes. */
-function computeOf(rule: Rule): Rule['compute'] {
+export function computeOf(rule: Rule): Rule['compute'] {
   return rule.roughly ?? rule.compute;
 }

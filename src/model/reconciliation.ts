@@ -63,9 +63,12 @@ interface Given {
 function givenBy(situation: Situation, without: ReadonlySet<string>): Given {
   const readings = readingsOf(situation);
   const entered = centresOf(readings.filter((reading) => !without.has(reading.id)));
-  const again = new Set(readings.filter(({ reading }) => reading > 0).map(({ id }) => id));
-  const repeated = [...entered.keys()].filter((id) => again.has(id));
+  const repeated = repeatedIn(readings).filter((id) => entered.has(id));
   return { context: contextOf(situation), readings, entered, repeated };
+}
+
+function repeatedIn(readings: readonly Reading[]): readonly string[] {
+  return [...new Set(readings.filter(({ reading }) => reading > 0).map(({ id }) => id))];
 }
 
 /** All that `reconcile` depends on: the same text, the same fit. Readings that no step has to do with are not in it. */
@@ -86,6 +89,65 @@ export function refit(before: Reconciliation, us: readonly number[]): Reconcilia
   return completed(before, problem, before.fit.parameters);
 }
 
+/**
+ * The same fit with every step that could follow from it, though nothing that was entered hangs on that: their causes stand as
+ * before any entry, so that the fit only has to be led on. The fit itself where it already holds all of them, or more gives no number.
+ */
+export function extended(before: Reconciliation): Reconciliation {
+  const { readings, forward: narrow } = before;
+  const barred = new Set(narrow.barred);
+  for (;;) {
+    const forward = createForward(
+      narrow.context,
+      centresOf(readings),
+      repeatedIn(readings),
+      barred,
+      'everything',
+    );
+    if (forward.ids.length === narrow.ids.length) return before;
+    const start = ledOn(before, forward);
+    if (forward.values(start)) {
+      forward.renewErrors();
+      return (
+        completed(
+          { forward, readings, measured: measuredIn(forward, readings) },
+          problemIn(before, forward),
+          start,
+        ) ?? before
+      );
+    }
+    const failed = forward.failed();
+    if (!failed || barred.has(failed)) return before;
+    barred.add(failed);
+  }
+}
+
+/** Where the fit ended, by what each parameter stands for. */
+function ledOn({ forward: narrow, fit: { parameters } }: Reconciliation, wide: Forward): Float64Array {
+  const known = new Map(namesOf(narrow).map((name, j) => [name, parameters[j]!]));
+  const names = namesOf(wide);
+  return wide.start.map((value, j) => known.get(names[j]!) ?? value);
+}
+
+/** Of a cause its id; of what a step is off the id of the output that it is added to. */
+function namesOf({ parameters, steps, ids }: Forward): readonly string[] {
+  const names = parameters.map(({ key }) => key);
+  for (const { outputs, errors } of steps)
+    for (const [o, error] of errors.entries()) if (error >= 0) names[error] = `model of ${ids[outputs[o]!]}`;
+  return names;
+}
+
+/** What was taken out stays out. */
+function problemIn({ readings, measured, problem }: Reconciliation, forward: Forward): Problem {
+  const before = new Map(measured.map((r, i) => [r, problem.measurements[i]!]));
+  const again = measuredIn(forward, readings);
+  const measurements = again.map(
+    (r): Measurement => before.get(r) ?? { value: readings[r]!.value, u: weighedUncertainty(readings[r]!) },
+  );
+  const nodes = again.map((r) => forward.nodeOf.get(readings[r]!.id)!);
+  return { model: modelOf(forward, nodes), priors: forward.parameters, measurements };
+}
+
 type Laid = Pick<Reconciliation, 'forward' | 'readings' | 'measured'>;
 
 function settled(
@@ -93,9 +155,7 @@ function settled(
   readings: readonly Reading[],
   without: ReadonlySet<string>,
 ): Reconciliation | undefined {
-  const measured = readings.flatMap(({ id, use }, r) =>
-    use === 'measured' && forward.nodeOf.has(id) ? [r] : [],
-  );
+  const measured = measuredIn(forward, readings);
   const measurements = measured.map((r): Measurement => {
     const reading = readings[r]!;
     return { value: reading.value, u: without.has(reading.id) ? Infinity : weighedUncertainty(reading) };
@@ -105,6 +165,10 @@ function settled(
   if (!forward.values(forward.start)) return undefined;
   forward.renewErrors();
   return completed({ forward, readings, measured }, problem, forward.start);
+}
+
+function measuredIn(forward: Forward, readings: readonly Reading[]): readonly number[] {
+  return readings.flatMap(({ id, use }, r) => (use === 'measured' && forward.nodeOf.has(id) ? [r] : []));
 }
 
 /** A few steps first, then the inexactness of the steps as it is near the solution, then the rest of the way. */

@@ -2,6 +2,7 @@
 
 import type { BodyTableName } from '../physics/body-tables.ts';
 import type { QuantityId } from '../registry/generated.ts';
+import type { Registry } from '../registry/registry.ts';
 import type { Assumption, Calibration } from './value.ts';
 
 /** Quantities that no record has a place for and that the steps pass between them or assume. */
@@ -31,6 +32,8 @@ export interface Context {
   readonly bodyTable?: BodyTableName | undefined;
   /** Multipliers of drag and lift; the published coefficients as they are where left out. */
   readonly calibration?: Calibration | undefined;
+  /** What the ids stand for; the built-in registry where left out. */
+  readonly registry?: Registry | undefined;
 }
 
 /** How far a step may be from nature, as a standard uncertainty of each output: a parameter, not part of `compute`. */
@@ -60,6 +63,8 @@ export interface Rule {
   readonly appliesTo?: (context: Context) => boolean;
   /** `inverse` for a step from effect to cause, which only reads backward what another step says forward. */
   readonly direction?: 'inverse';
+  /** Of a definition: which of its inputs gives way, the first that can, where its result is set; without it the result is cut off. */
+  readonly yields?: readonly ModelId[];
   /** Only taken in a fit where one of these has been entered: without them it would but carry windows on. */
   readonly requires?: readonly ModelId[];
   /** Of a costly step: a cheaper function that differs from `compute` by far less than the step is inexact; what a fit takes. */

@@ -36,7 +36,7 @@ export function readCalibration(tree: Tree, reader: Reader): WrittenCalibration 
 }
 
 function readFactor(tree: Tree | undefined, reader: Reader): WrittenCalibration['lift'] {
-  const read = readScalar(tree, factor, { window: 'no', methods: reader.methods }, reader);
+  const read = readScalar(tree, factor, { window: 'no', methods: reader.registry.methodNames }, reader);
   if (read?.kind !== 'measure') return undefined;
   if (read.value >= least && read.value <= most)
     return { value: read.value, u: read.stated ?? unstated * read.value };
@@ -50,7 +50,7 @@ function readFactor(tree: Tree | undefined, reader: Reader): WrittenCalibration[
 }
 
 function readSpeeds(tree: Tree | undefined, reader: Reader): WrittenCalibration['ballSpeed'] {
-  const read = readScalar(tree, speed, { window: 'only', methods: reader.methods }, reader);
+  const read = readScalar(tree, speed, { window: 'only', methods: reader.registry.methodNames }, reader);
   return read?.kind === 'window' ? { from: read.from, to: read.to } : undefined;
 }
 

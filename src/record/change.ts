@@ -1,9 +1,7 @@
 // Reads which quantity is to be changed, and to what; knows no kind of file.
 import { findNearest } from '../measure/nearest.ts';
 import { quote } from '../measure/quote.ts';
-import { quantities } from '../registry/generated.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { findQuantity } from '../registry/registry.ts';
 import type { Located, PlannedChange } from './document.ts';
 import { readTarget, type Reader } from './entry.ts';
 import { valueAt, type Tree } from './tree.ts';
@@ -31,9 +29,9 @@ function readPlannedChange(tree: Tree & { kind: 'map' }, reader: Reader): Planne
 /** The quantity whose full id is written here; a problem where there is none. */
 export function findNamed(id: Located<string> | undefined, reader: Reader): Quantity | undefined {
   if (id === undefined) return undefined;
-  const quantity = findQuantity(id.value);
+  const quantity = reader.registry.find(id.value);
   if (quantity !== undefined) return quantity;
-  const ids = quantities.map((known) => known.id);
+  const ids = reader.registry.quantities.map((known) => known.id);
   // Who leaves out the section most likely means the quantity of that key.
   const nearest = ids.find((known) => known.endsWith(`.${id.value}`)) ?? findNearest(id.value, ids);
   reader.problems.push({

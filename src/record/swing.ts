@@ -55,7 +55,7 @@ function readShots(tree: Tree | undefined, reader: Reader): readonly ReadonlyMap
     if (item.kind !== 'map') return [];
     const entries = new Map<string, Entry>();
     for (const pair of item.pairs.values()) {
-      const quantity = findShotQuantity(pair.key);
+      const quantity = findShotQuantity(pair.key, reader.registry);
       if (quantity !== undefined) entries.set(quantity.id, readEntry(pair, quantity, reader));
     }
     return [entries];

@@ -4,7 +4,7 @@ import type { Dimension, Problem, Span } from '../measure/measure.ts';
 import { quote } from '../measure/quote.ts';
 import { siUnits } from '../measure/unit-table.ts';
 import type { Method } from '../registry/quantity.ts';
-import { findMethod } from '../registry/registry.ts';
+import { registryWith } from '../registry/registry.ts';
 import { readCalibration } from './calibration.ts';
 import type { SeverityName, WorkspaceFile } from './document.ts';
 import type { Reader } from './entry.ts';
@@ -31,7 +31,7 @@ export function readWorkspace(tree: Tree, reader: Reader): WorkspaceParts {
     methods,
     shotColumns: readShotColumns(valueAt(tree, 'shots'), {
       ...reader,
-      methods: [...new Set([...reader.methods, ...methods.keys()])],
+      registry: registryWith({ methods: [...methods.values()] }),
     }),
     calibration: readCalibration(tree, reader),
   };
@@ -56,7 +56,7 @@ function readMethods(tree: Tree | undefined, reader: Reader): ReadonlyMap<string
   const methods = new Map<string, Method>();
   if (tree?.kind !== 'map') return methods;
   for (const { key, value } of tree.pairs.values()) {
-    const meaning = wordsAt(value, 'meaning') ?? findMethod(key)?.meaning ?? '';
+    const meaning = wordsAt(value, 'meaning') ?? reader.registry.findMethod(key)?.meaning ?? '';
     methods.set(key, {
       name: key,
       meaning,
@@ -94,7 +94,7 @@ function readFigure(scalar: ScalarTree, dimension: Dimension, reader: Reader): n
     giveOrTake: { text: source, offset: scalar.offset ?? 0 },
     by: undefined,
   };
-  const { value, problems } = parseLongForm(form, notation, reader.methods);
+  const { value, problems } = parseLongForm(form, notation, reader.registry.methodNames);
   for (const problem of problems)
     reader.problems.push(scalar.offset === undefined ? { ...problem, span } : problem);
   return value?.kind === 'measure' ? value.stated : undefined;

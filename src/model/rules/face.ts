@@ -34,6 +34,7 @@ export const faceRules: readonly Rule[] = [
     outputs: ['delivery.face'],
     compute: ([path, faceToPath]) => [path! + faceToPath!],
     discrepancy: exact,
+    yields: ['delivery.face_to_path', 'delivery.path'],
   },
   {
     name: 'delivered-loft',
@@ -60,6 +61,7 @@ export const faceRules: readonly Rule[] = [
       obliquity({ path: 0, attack: attack!, face: faceToPath!, loft: loft! }),
     ],
     discrepancy: exact,
+    yields: ['delivery.delivered_loft'],
   },
 ];
 

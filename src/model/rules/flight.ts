@@ -38,6 +38,7 @@ export const flightRules: readonly Rule[] = [
     outputs: ['flight.finish'],
     compute: ([start, curve, carry]) => single(finishFrom(start!, curve!, carry!)),
     discrepancy: exact,
+    yields: ['flight.curve', 'flight.start'],
   },
   {
     name: 'curve-from-finish',
@@ -87,6 +88,7 @@ export const flightRules: readonly Rule[] = [
     outputs: ['flight.total'],
     compute: ([carry, further]) => [carry! + further!],
     discrepancy: exact,
+    yields: ['flight.carry'],
   },
 ];
 

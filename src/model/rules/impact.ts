@@ -75,6 +75,7 @@ export const impactRules: readonly Rule[] = [
     outputs: ['flight.speed_ratio'],
     compute: ([ballSpeed, clubSpeed]) => (clubSpeed! > 0 ? [ballSpeed! / clubSpeed!] : undefined),
     discrepancy: exact,
+    yields: ['flight.ball_speed'],
   },
 ];
 

@@ -1,0 +1,182 @@
+// What the model predicts when quantities of a recorded swing are changed, with what the record has shown kept; knows no plan.
+import type { Account } from './account.ts';
+import { operate, presentRows, widthOf, type Operated, type Placed, type Setting } from './graph-surgery.ts';
+import type { Joint } from './joint.ts';
+import { dot, solved } from './linear-algebra.ts';
+import { mirroredNumber } from './mirror.ts';
+import { mostOfWindows } from './posterior.ts';
+import { extended, type Reconciliation } from './reconciliation.ts';
+import { scaleOf } from './scales.ts';
+import { windowVariance } from './statistics.ts';
+import { findQuantity } from '../registry/registry.ts';
+
+/** SI, signed as this player sees it. */
+export interface Change {
+  readonly id: string;
+  /** What it is set to, or how far it is moved from wherever it is. */
+  readonly kind: 'to' | 'by';
+  readonly amount: number;
+  /** How exactly the change will be made, as a standard uncertainty; 0 for exactly. */
+  readonly u: number;
+}
+
+/** SI, signed as this player sees it. */
+export interface Effect {
+  readonly id: string;
+  /** What it will be; null where the record says too little of it, though it may say how far it moves. */
+  readonly value: number | null;
+  readonly u: number | null;
+  /** How far it moves from where it is; what is uncertain in both alike cancels. Null where too little is known for that too. */
+  readonly difference: number | null;
+  readonly uDifference: number | null;
+}
+
+export interface Intervention {
+  /** Ids of changes that the model of this record has no place for: it says nothing of what they do. */
+  readonly unreached: readonly string[];
+  /** Ids that the model gives no number for any more. */
+  readonly lost: readonly string[];
+  /** Every quantity that moves, those that are set among them, by id. */
+  readonly effects: ReadonlyMap<string, Effect>;
+  /**
+   * Means and covariances after the changes, moved or not, as for a right-handed player; NaN as the mean of what the record says
+   * too little of.
+   */
+  readonly joint: (ids: readonly string[]) => Joint;
+}
+
+/** Undefined where nothing was fitted, so that there is nothing to change. */
+export function intervene(
+  { outcome, situation: { hand } }: Pick<Account, 'outcome' | 'situation'>,
+  changes: readonly Change[],
+): Intervention | undefined {
+  if (!outcome) return undefined;
+  const at = reachOf(outcome.last);
+  const { nodeOf } = at.forward;
+  const unreached = changes.flatMap(({ id }) => (nodeOf.has(id) ? [] : [id]));
+  const last = new Map(changes.map((change) => [change.id, change]));
+  const settings = [...last.values()].flatMap(({ id, kind, amount, u }): Setting[] => {
+    const node = nodeOf.get(id);
+    return node === undefined ? [] : [{ node, kind, amount: mirroredNumber(id, amount, hand), u }];
+  });
+  const operated = operate(at, settings);
+  const effects = new Map<string, Effect>();
+  const lost: string[] = [];
+  for (const [node, place] of operated) {
+    const id = at.forward.ids[node]!;
+    if (!findQuantity(id)) continue;
+    if (!place) lost.push(id);
+    else effects.set(id, effectOf(at, node, place, hand));
+  }
+  return { unreached, lost, effects, joint: (ids) => jointAfter(at, operated, settings.length, ids) };
+}
+
+const reaches = new WeakMap<Reconciliation, Reconciliation>();
+
+/** A coach may want to know of what nobody entered, such as the carry of a swing that was only measured at the club. */
+function reachOf(at: Reconciliation): Reconciliation {
+  const known = reaches.get(at) ?? extended(at);
+  reaches.set(at, known);
+  return known;
+}
+
+export interface Sensitivity {
+  /** How far the effect moves for each SI unit of the cause, for this player. */
+  readonly slope: number;
+  /** From what is uncertain of this swing and of the model. */
+  readonly u: number;
+}
+
+/**
+ * How far the model moves `effect` when `cause` is changed by `step` (what somebody without an instrument can just tell, where left
+ * out) and all else that is no consequence stays; 0 ± 0 where no way leads from the one to the other. Undefined where the model of
+ * this record does not have both, or where it says too little.
+ */
+export function sensitivity(
+  account: Pick<Account, 'outcome' | 'situation'>,
+  cause: string,
+  effect: string,
+  step: number = scaleOf(cause),
+): Sensitivity | undefined {
+  if (!account.outcome || step === 0) return undefined;
+  if (!reachOf(account.outcome.last).forward.nodeOf.has(effect)) return undefined;
+  const moved = intervene(account, [{ id: cause, kind: 'by', amount: step, u: 0 }]);
+  if (!moved || moved.unreached.length > 0 || moved.lost.includes(effect)) return undefined;
+  const found = moved.effects.get(effect);
+  if (!found) return { slope: 0, u: 0 };
+  if (found.difference === null || found.uDifference === null) return undefined;
+  return { slope: found.difference / step, u: found.uDifference / Math.abs(step) };
+}
+
+/** A difference that windows blur by no more than this share of itself is known, whatever else is. */
+const blurred = 0.25;
+
+function effectOf(
+  at: Reconciliation,
+  node: number,
+  { value, row }: Placed,
+  hand: Account['situation']['hand'],
+): Effect {
+  const id = at.forward.ids[node]!;
+  const present = presentRows(at)[node]!;
+  const after = spreadOf(at, row);
+  const change = row.slice();
+  for (let j = 0; j < present.length; j++) change[j]! -= present[j]!;
+  const between = spreadOf(at, change);
+  const difference = value - at.values[node]!;
+  const isKnown = isInformed(after);
+  const isMoveKnown =
+    (isKnown && isInformed(spreadOf(at, present))) ||
+    Math.sqrt(between.windows) <= blurred * Math.abs(difference);
+  return {
+    id,
+    value: isKnown ? mirroredNumber(id, value, hand) : null,
+    u: isKnown ? Math.sqrt(after.variance) : null,
+    difference: isMoveKnown ? mirroredNumber(id, difference, hand) : null,
+    uDifference: isMoveKnown ? Math.sqrt(between.variance) : null,
+  };
+}
+
+interface Spread {
+  readonly variance: number;
+  /** The part of it that comes from windows of practice alone. */
+  readonly windows: number;
+}
+
+/** gᵀ A⁻¹ g over what was fitted, and the sum of the squares of all that comes new. */
+function spreadOf({ forward: { parameters }, fit }: Reconciliation, row: Float64Array): Spread {
+  const size = parameters.length;
+  const own = row.subarray(0, size);
+  const moves = solved(fit.factor, own);
+  const fresh = row.subarray(size);
+  return { variance: dot(own, moves) + dot(fresh, fresh), windows: windowVariance(parameters, moves) };
+}
+
+function isInformed({ variance, windows }: Spread): boolean {
+  return variance < Infinity && windows <= mostOfWindows * variance;
+}
+
+function jointAfter(at: Reconciliation, operated: Operated, settings: number, ids: readonly string[]): Joint {
+  const size = at.forward.parameters.length;
+  const means = new Float64Array(ids.length).fill(NaN);
+  const covariance = new Float64Array(ids.length ** 2);
+  const rows = ids.map((id): Float64Array | undefined => {
+    const node = at.forward.nodeOf.get(id);
+    if (node === undefined) return undefined;
+    const moved = operated.get(node);
+    if (!moved && operated.has(node)) return undefined;
+    const row = moved?.row ?? new Float64Array(widthOf(at, settings));
+    if (!moved) row.set(presentRows(at)[node]!);
+    if (!isInformed(spreadOf(at, row))) return undefined;
+    means[ids.indexOf(id)] = moved?.value ?? at.values[node]!;
+    return row;
+  });
+  const moves = rows.map((row) => row && solved(at.fit.factor, row.subarray(0, size)));
+  for (const [i, row] of rows.entries())
+    for (const [j, other] of rows.entries()) {
+      if (!row || !other) continue;
+      const fitted = dot(row.subarray(0, size), moves[j]!);
+      covariance[i * ids.length + j] = fitted + dot(row.subarray(size), other.subarray(size));
+    }
+  return { means, covariance };
+}

@@ -7,6 +7,15 @@ import { derive } from './derive.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { faults } from './faults.ts';
+import { next } from './next.ts';
+import {
+  newPracticeCommand,
+  newRecordCommand,
+  newStudentCommand,
+  type RecordOptions,
+  type StudentOptions,
+} from './new.ts';
+import { usualClubs } from '../analysis/new-student.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -107,10 +116,70 @@ program
     },
   );
 
+program
+  .command('next')
+  .description('say what one record still has to measure, the most telling first')
+  .argument('<file>', 'a swing record', nonEmpty)
+  .addOption(
+    new Option('--format <format>', 'how to print the entries').choices(['text', 'json']).default('text'),
+  )
+  .addHelpText('after', '\nExit code: 0, or 2 where the record could not be read.')
+  .action(async (file: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await next(file, options.format, stop.signal);
+  });
+
+const fresh = program
+  .command('new')
+  .description('make a practice folder, a student or the next record; nothing that is there is written over');
+
+fresh
+  .command('practice')
+  .description('make the settings, templates and fault book of a practice')
+  .argument('[folder]', 'where', '.')
+  .option('--name <name>', "the practice's name; that of the folder if left out")
+  .action(async (folder: string, options: { name?: string }) => {
+    process.exitCode = await newPracticeCommand(folder, options.name);
+  });
+
+fresh
+  .command('student')
+  .description("make a student's file")
+  .argument('<name>', 'what the student is called', nonEmpty)
+  .addOption(
+    new Option('--hand <hand>', 'the hand that the student plays with')
+      .choices(['left', 'right'])
+      .default('right'),
+  )
+  .option('--stature <length>', 'how tall, such as "171 cm"')
+  .option('--born <day>', 'date of birth, or only the year; records of minors bring a reminder')
+  .option('--club <names...>', 'clubs of the bag', [...usualClubs])
+  .option('--injury <parts...>', 'parts of the body to be careful with, in plain words; no diagnosis', [])
+  .option('--in <folder>', "the practice's folder", '.')
+  .action(async (name: string, options: StudentOptions) => {
+    process.exitCode = await newStudentCommand(name, options);
+  });
+
+fresh
+  .command('record')
+  .description('make the next record of a student, with what stays from lesson to lesson')
+  .argument('<file>', "the student's file", nonEmpty)
+  .option('--date <day>', 'the day of the lesson; today if left out', today())
+  .option('--club <name>', 'a club from the bag; that of the last lesson if left out')
+  .action(async (file: string, options: RecordOptions) => {
+    process.exitCode = await newRecordCommand(file, options, stop.signal);
+  });
+
 program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);
   process.exitCode = couldNotRun;
 });
+
+/** Of this machine's calendar. */
+function today(): string {
+  const now = new Date();
+  const two = (number: number): string => String(number).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
 
 function nonEmpty(value: string): string {
   if (value === '') throw new InvalidArgumentError('expected the path of a record.');

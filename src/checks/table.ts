@@ -34,10 +34,12 @@ import { noValueYet } from './no-value-yet.ts';
 import { numberOutOfRange } from './number-out-of-range.ts';
 import { outsideBounds } from './outside-bounds.ts';
 import { outsidePractice } from './outside-practice.ts';
+import { outsideTemplate } from './outside-template.ts';
 import { pathAgainstArc } from './path-against-arc.ts';
 import { rivalReadings } from './rival-readings.ts';
 import { shapeAgainstCurve } from './shape-against-curve.ts';
 import { silenceWithoutReason } from './silence-without-reason.ts';
+import { templateForOtherClub } from './template-for-other-club.ts';
 import { tooDeep } from './too-deep.ts';
 import { tooManyAliases } from './too-many-aliases.ts';
 import { tooManyFindings } from './too-many-findings.ts';
@@ -63,6 +65,7 @@ import { unsupportedVersion } from './unsupported-version.ts';
 import { unusedSilence } from './unused-silence.ts';
 import { windowNotAllowed } from './window-not-allowed.ts';
 import { windowReversed } from './window-reversed.ts';
+import { windowWithoutSource } from './window-without-source.ts';
 import { wrongDimension } from './wrong-dimension.ts';
 import { wrongKindOfFile } from './wrong-kind-of-file.ts';
 import { wrongShape } from './wrong-shape.ts';
@@ -113,6 +116,9 @@ export const checks: readonly Check[] = [
   circularCauses,
   outsideBounds,
   outsidePractice,
+  templateForOtherClub,
+  outsideTemplate,
+  windowWithoutSource,
   rivalReadings,
   faceToPathAgainstFace,
   pathAgainstArc,

@@ -7,15 +7,10 @@ import { derive } from './derive.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { faults } from './faults.ts';
+import { addNewCommands } from './new-commands.ts';
 import { next } from './next.ts';
-import {
-  newPracticeCommand,
-  newRecordCommand,
-  newStudentCommand,
-  type RecordOptions,
-  type StudentOptions,
-} from './new.ts';
-import { usualClubs } from '../analysis/new-student.ts';
+import { references } from './references.ts';
+import { renameCommand } from './rename.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -117,6 +112,51 @@ program
   );
 
 program
+  .command('references')
+  .description('list every place that mentions a fault, a club, a quantity, a miss or a file')
+  .argument(
+    '<name>',
+    'such as trail-side-loaded, "seven iron", delivery.attack, slice or tove/tove.student.yaml',
+    nonEmpty,
+  )
+  .argument('[path]', 'a folder to look through', '.')
+  .addOption(
+    new Option('--format <format>', 'how to print the places').choices(['text', 'json']).default('text'),
+  )
+  .addHelpText(
+    'after',
+    '\nExit code: 0 something mentions it, 1 nothing does, 2 something could not be read.',
+  )
+  .action(async (name: string, path: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await references(name, path, options.format, stop.signal);
+  });
+
+program
+  .command('rename')
+  .description('give a fault or a club another name in the book or the bag and wherever it is mentioned')
+  .argument('<old>', 'its name', nonEmpty)
+  .argument('<new>', 'its new name')
+  .argument('[path]', 'a folder to look through', '.')
+  .addOption(new Option('--fault', 'a fault of a fault book').conflicts('club'))
+  .addOption(new Option('--club', "a club of a student's bag"))
+  .option('--of <file>', 'a file that mentions the one that is meant, where several have that name')
+  .addHelpText('after', '\nExit code: 0 renamed, 1 it cannot be, 2 something could not be read or written.')
+  .action(
+    async (
+      from: string,
+      to: string,
+      path: string,
+      { fault, club, of }: { fault?: true; club?: true; of?: string },
+      command: Command,
+    ) => {
+      if (fault !== true && club !== true)
+        command.error('error: say with `--fault` or `--club` what is renamed.');
+      const kind = fault === true ? 'fault' : 'club';
+      process.exitCode = await renameCommand({ kind, from, to, path, of }, stop.signal);
+    },
+  );
+
+program
   .command('next')
   .description('say what one record still has to measure, the most telling first')
   .argument('<file>', 'a swing record', nonEmpty)
@@ -128,58 +168,12 @@ program
     process.exitCode = await next(file, options.format, stop.signal);
   });
 
-const fresh = program
-  .command('new')
-  .description('make a practice folder, a student or the next record; nothing that is there is written over');
-
-fresh
-  .command('practice')
-  .description('make the settings, templates and fault book of a practice')
-  .argument('[folder]', 'where', '.')
-  .option('--name <name>', "the practice's name; that of the folder if left out")
-  .action(async (folder: string, options: { name?: string }) => {
-    process.exitCode = await newPracticeCommand(folder, options.name);
-  });
-
-fresh
-  .command('student')
-  .description("make a student's file")
-  .argument('<name>', 'what the student is called', nonEmpty)
-  .addOption(
-    new Option('--hand <hand>', 'the hand that the student plays with')
-      .choices(['left', 'right'])
-      .default('right'),
-  )
-  .option('--stature <length>', 'how tall, such as "171 cm"')
-  .option('--born <day>', 'date of birth, or only the year; records of minors bring a reminder')
-  .option('--club <names...>', 'clubs of the bag', [...usualClubs])
-  .option('--injury <parts...>', 'parts of the body to be careful with, in plain words; no diagnosis', [])
-  .option('--in <folder>', "the practice's folder", '.')
-  .action(async (name: string, options: StudentOptions) => {
-    process.exitCode = await newStudentCommand(name, options);
-  });
-
-fresh
-  .command('record')
-  .description('make the next record of a student, with what stays from lesson to lesson')
-  .argument('<file>', "the student's file", nonEmpty)
-  .option('--date <day>', 'the day of the lesson; today if left out', today())
-  .option('--club <name>', 'a club from the bag; that of the last lesson if left out')
-  .action(async (file: string, options: RecordOptions) => {
-    process.exitCode = await newRecordCommand(file, options, stop.signal);
-  });
+addNewCommands(program, nonEmpty, stop.signal);
 
 program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);
   process.exitCode = couldNotRun;
 });
-
-/** Of this machine's calendar. */
-function today(): string {
-  const now = new Date();
-  const two = (number: number): string => String(number).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
 
 function nonEmpty(value: string): string {
   if (value === '') throw new InvalidArgumentError('expected the path of a record.');

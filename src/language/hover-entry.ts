@@ -1,6 +1,7 @@
 // The hover on a measured entry: its value, what it means, how sure it is, and what the other entries say of it.
 import type { Analysis } from '../analysis/result.ts';
 import { clubKindOf } from '../checks/entries.ts';
+import { standingWords, templateStandings, windowWords } from '../checks/template-words.ts';
 import { withArticle } from '../measure/article.ts';
 import { secondUnit, showValue, showWindow } from '../measure/show.ts';
 import type { Value } from '../model/value.ts';
@@ -30,9 +31,19 @@ export function hoverOnEntry(analysis: Analysis, offset: number): Remark | undef
       ...certainty(entry, reading, analysis),
       ...standingOf(analysis, entry, reading),
       ...note(reading),
+      ...templateLine(entry, analysis),
       practice(entry.quantity, clubKindOf(analysis.subject, entry)),
     ],
   };
+}
+
+/** "Template: 4..12 deg forward (firm; common practice): inside." */
+function templateLine({ id }: Entry, analysis: Analysis): string[] {
+  if (analysis.document.kind !== 'swing') return [];
+  const standing = templateStandings(analysis.subject).find((one) => one.id === id);
+  if (standing === undefined) return [];
+  const where = standingWords(standing);
+  return [`Template: ${escapeMarkdown(windowWords(standing))}${where === undefined ? '' : `: ${where}`}.`];
 }
 
 /** Whether the model knows of it: an entry of the record itself with a value, and not of one of its shots. */

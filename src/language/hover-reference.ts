@@ -1,5 +1,7 @@
 // The hover on a reference and on the club's name: what stands in the file that it leads to.
 import type { Analysis } from '../analysis/result.ts';
+import { standingWords, templateStandings, windowWords } from '../checks/template-words.ts';
+import type { WindowStanding } from '../judgement/template.ts';
 import { withArticle } from '../measure/article.ts';
 import { showValue } from '../measure/show.ts';
 import type { BagClub, Entry, SwingwrightDocument } from '../record/document.ts';
@@ -7,7 +9,7 @@ import type { Remark } from './hover.ts';
 import { code, escapeMarkdown } from './markdown.ts';
 import { holds } from './places.ts';
 import { findReferences } from './references.ts';
-import { list } from './words.ts';
+import { list, nameOf } from './words.ts';
 
 export function hoverOnReference(analysis: Analysis, offset: number): Remark | undefined {
   const reference = findReferences(analysis).find(({ text }) => holds(text.span, offset));
@@ -15,10 +17,46 @@ export function hoverOnReference(analysis: Analysis, offset: number): Remark | u
     const { text, document, opens } = reference;
     return {
       span: text.span,
-      lines: document === undefined ? [`Leads to ${withArticle(opens)}.`] : summaryOf(document),
+      lines:
+        document === undefined
+          ? [`Leads to ${withArticle(opens)}.`]
+          : [...summaryOf(document), ...(document.kind === 'template' ? templateLines(analysis) : [])],
     };
   }
   return hoverOnClub(analysis, offset);
+}
+
+/** Where the record stands in each window; a window is named once. */
+function templateLines({ subject }: Analysis): string[] {
+  const standings = templateStandings(subject);
+  const named = (title: string, of: readonly WindowStanding[]): string[] =>
+    of.length === 0
+      ? []
+      : [
+          `${title}: ${list(
+            of.map(({ id }) => nameOf(id)),
+            12,
+          )}.`,
+        ];
+  const told = standings.filter((one) => standingWords(one) !== undefined);
+  const outside = told.filter(({ outsideBy }) => outsideBy !== 0);
+  return [
+    ...outside.slice(0, 5).map((one) => {
+      const { value, u, kind } = one.value!;
+      const computed = kind === 'entered' ? '' : kind === 'derived' ? ', computed' : ', expected';
+      const shown = showValue(one.window.quantity, value, u);
+      return `Outside: ${nameOf(one.id)} ${shown}${computed}; ${escapeMarkdown(windowWords(one))}, ${standingWords(one)!}.`;
+    }),
+    ...named('Also outside', outside.slice(5)),
+    ...named(
+      'Inside',
+      told.filter(({ outsideBy }) => outsideBy === 0),
+    ),
+    ...named(
+      'Not measured, and not computed',
+      standings.filter(({ value }) => value === undefined),
+    ),
+  ];
 }
 
 function hoverOnClub({ document, subject }: Analysis, offset: number): Remark | undefined {

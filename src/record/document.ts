@@ -94,6 +94,8 @@ export interface StatedFault {
 
 export interface Goal {
   readonly shape: Located<string> | undefined;
+  /** The name of the club that it is for, in a student's file. */
+  readonly club: Located<string> | undefined;
   /** By flight key (`start`, `finish`, `carry`, …): a number or a window. */
   readonly targets: ReadonlyMap<
     string,
@@ -176,6 +178,9 @@ export interface StudentFile extends DocumentBase {
 export interface TemplateWindow {
   readonly quantity: Quantity;
   readonly window: Window;
+  /** As written; undefined where nothing is, or another word. */
+  readonly strict: 'gentle' | 'firm' | undefined;
+  readonly source: string | undefined;
   readonly keySpan: Span;
   readonly span: Span;
 }

@@ -2,7 +2,7 @@
 import type { TemplateFile, TemplateWindow } from './document.ts';
 import { readTarget, type Reader } from './entry.ts';
 import { valueAt, type Tree } from './tree.ts';
-import { wordsAt, wordsOf } from './word.ts';
+import { wordAt, wordsAt, wordsOf } from './word.ts';
 
 export type TemplateParts = Omit<TemplateFile, 'text' | 'problems' | 'silences' | 'outline'>;
 
@@ -30,7 +30,15 @@ function readWindows(
       continue;
     }
     const window = readTarget(pair, 'window', quantity, reader);
-    if (window?.kind === 'window')
-      windows.set(id, { quantity, window, keySpan: pair.keySpan, span: pair.value.span });
+    if (window?.kind !== 'window') continue;
+    const strict = wordAt(pair.value, 'strict')?.value;
+    windows.set(id, {
+      quantity,
+      window,
+      strict: strict === 'gentle' || strict === 'firm' ? strict : undefined,
+      source: wordsAt(pair.value, 'source'),
+      keySpan: pair.keySpan,
+      span: pair.value.span,
+    });
   }
 }

@@ -35,9 +35,12 @@ export function usualClub({
   return lessons.toReversed().find(({ club }) => club !== undefined)?.club ?? [...document.bag.keys()][0];
 }
 
-/** Beside the last record, or beside the student's file where there is none. */
+/**
+ * Beside the last record, whose references so hold as they are, or beside the student's file where there is none. A template goes
+ * with its club; of a club that is new, the one whose file is named for its kind.
+ */
 export function newRecord(wish: RecordWish): NewFile {
-  const { student, lessons, date, files, registry } = wish;
+  const { student, document, lessons, date, files, registry } = wish;
   const club = wish.club ?? usualClub(wish);
   const last = lastOf(lessons, club);
   const folder = folderOf(last?.uri ?? student);
@@ -47,14 +50,17 @@ export function newRecord(wish: RecordWish): NewFile {
   const plan = openPlanOf(lessons, { uri, date, club });
   const named = last === undefined ? undefined : last.analysis.document;
   const before = named?.kind === 'swing' ? named : undefined;
+  const kind = club === undefined ? undefined : document.bag.get(club)?.kind?.value;
+  const template = pathTo(uri, files, (name) => name === `${kind}.template.yaml`);
+  const book = pathTo(uri, files, (name) => name.endsWith('.faults.yaml'));
   const header = [
     ...planLines(plan),
     'swing: 1',
     `student: ${pathWords(relativePath(uri, student) ?? nameOf(student))}`,
     `date: ${date}`,
     ...(club === undefined ? ['club:'] : [`club: ${yamlWords(club)}`]),
-    ...referenceLine('template', uri, before?.template?.value, last, onlyOne(files, '.template.yaml')),
-    ...referenceLine('faults_from', uri, before?.faultsFrom?.value, last, onlyOne(files, '.faults.yaml')),
+    ...referenceLine('template', last?.club === club ? before?.template?.value : template),
+    ...referenceLine('faults_from', last === undefined ? book : before?.faultsFrom?.value),
   ];
   const proving = plan === undefined ? [] : provingIds(plan.changes, registry);
   const wanted = inOrder([...usualEntries(lessons, club), ...proving].filter(isOfLesson), registry);
@@ -95,22 +101,18 @@ function inOneLine(text: string): string {
   return text.replace(/\s+/g, ' ').trim();
 }
 
-/** As the last record says it, if that lies in the same folder; else the one file of its kind in the practice. */
-function referenceLine(
-  key: 'template' | 'faults_from',
-  uri: string,
-  before: string | undefined,
-  last: Lesson | undefined,
-  only: string | undefined,
-): readonly string[] {
-  if (last !== undefined) return before === undefined ? [] : [`${key}: ${pathWords(before)}`];
-  const path = only === undefined ? undefined : relativePath(uri, only);
+function referenceLine(key: 'template' | 'faults_from', path: string | undefined): readonly string[] {
   return path === undefined ? [] : [`${key}: ${pathWords(path)}`];
 }
 
-function onlyOne(files: readonly string[], suffix: string): string | undefined {
-  const found = files.filter((file) => nameOf(file).endsWith(suffix));
-  return found.length === 1 ? found[0] : undefined;
+/** The way to the one file of the practice with such a name; undefined where there are several, or none. */
+function pathTo(
+  uri: string,
+  files: readonly string[],
+  isWanted: (name: string) => boolean,
+): string | undefined {
+  const found = files.filter((file) => isWanted(nameOf(file)));
+  return found.length === 1 ? relativePath(uri, found[0]!) : undefined;
 }
 
 /** Keys without a value, in blocks; each comes where the first one of its part comes. */

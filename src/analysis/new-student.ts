@@ -80,9 +80,9 @@ export function newStudent(wish: StudentWish, folder: string, taken: readonly st
   return newFile(`${folder}/${encodeURIComponent(file)}`, `${lines.join('\n')}\n`);
 }
 
-/** `~` says that it is an estimate. */
+/** `~` says that it is an estimate. Lengths are left out: what is usual holds clubs for children as well. */
 function clubText(kind: ClubKind): string {
-  const fields = (['loft', 'lie', 'length'] as const).flatMap((key) => {
+  const fields = (['loft', 'lie'] as const).flatMap((key) => {
     const quantity = findQuantity(`club.${key}`)!;
     const range = practiceWith(quantity, kind);
     if (range === undefined) return [];

@@ -83,7 +83,7 @@ export function nextEntriesOf(analysis: Analysis, lessons: readonly Lesson[]): r
       const reason = first.includes(id) ? 'proof' : 'goals';
       const named = narrowings.flatMap((one) => {
         const of = registry.find(one.id);
-        return of === undefined ? [] : [{ ...one, quantity: of }];
+        return of === undefined || isUnseen(of, one) ? [] : [{ ...one, quantity: of }];
       });
       return [{ quantity, method, u, reason, place, narrowings: named }];
     },
@@ -104,6 +104,11 @@ export function narrowingWords({
   const to = `± ${showSpread(quantity, after)}`;
   if (wasKnown) return `${name} ± ${showSpread(quantity, before)} → ${to}`;
   return isKnown ? `${name} not known → ${to}` : `${name} hardly known → ${to}`;
+}
+
+/** What is the same once rounded is no news. */
+function isUnseen(quantity: Quantity, { before, after, wasKnown }: Narrowing): boolean {
+  return wasKnown && showSpread(quantity, before) === showSpread(quantity, after);
 }
 
 /** "by radar, ± 1 deg"; without a method only how sure it usually is. */

@@ -29,7 +29,7 @@ export function usualEntries(lessons: readonly Lesson[], club: string | undefine
   const same = lessons.filter((lesson) => lesson.club === club);
   const last = (same.length > 0 ? same : lessons).slice(-lookedAt);
   const counts = new Map<string, number>();
-  for (const { analysis } of last)
+  for (const { analysis } of last.toReversed())
     for (const id of recordOf(analysis.document)?.entries.keys() ?? [])
       counts.set(id, (counts.get(id) ?? 0) + 1);
   const usual = [...counts].filter(([, count]) => 2 * count >= last.length).map(([id]) => id);
@@ -70,10 +70,9 @@ function recordOf(document: Lesson['analysis']['document']): SwingRecord | undef
   return document.kind === 'swing' ? document : undefined;
 }
 
-/** The order of a swing: conditions, checkpoint by checkpoint, delivery, ground, strike, flight; within each that of the registry. */
+/** The order of a swing: conditions, checkpoint by checkpoint, delivery, ground, strike, flight; within each as given, each once. */
 export function inOrder(ids: Iterable<string>, registry: Registry): readonly string[] {
-  const wanted = new Set(ids);
-  const known = registry.quantities.filter(({ id }) => wanted.has(id));
+  const known = [...new Set(ids)].flatMap((id) => registry.find(id) ?? []);
   const place = ({ id, checkpoint }: Quantity): number =>
     100 * parts.findIndex((part) => id.startsWith(part)) +
     (checkpoint === undefined ? 0 : checkpoints.indexOf(checkpoint));

@@ -96,7 +96,8 @@ async function writeAll(files: readonly NewFile[], whenThere: 'keep' | 'refuse')
     const shown = printable(toPath(uri));
     try {
       await mkdir(dirname(file), { recursive: true });
-      await writeFile(file, text, { flag: 'wx' });
+      // Where a cursor would stand, a space waits for it; on a disk there is none.
+      await writeFile(file, text.replace(/ +$/gm, ''), { flag: 'wx' });
       process.stdout.write(`Made ${shown}.\n`);
     } catch (error) {
       const isThere = error instanceof Error && 'code' in error && error.code === 'EEXIST';

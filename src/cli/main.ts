@@ -9,6 +9,7 @@ import { explain } from './explain.ts';
 import { faults } from './faults.ts';
 import { addNewCommands } from './new-commands.ts';
 import { next } from './next.ts';
+import { fixCommand } from './fix.ts';
 import { references } from './references.ts';
 import { renameCommand } from './rename.ts';
 import { version } from './version.ts';
@@ -85,6 +86,18 @@ program
   )
   .action(async (file: string, options: { format: 'text' | 'json' }) => {
     process.exitCode = await faults(file, options.format, stop.signal);
+  });
+
+program
+  .command('fix')
+  .description('make the one obvious mend of each finding that has one, and change nothing else')
+  .argument('<paths...>', 'files, or folders to look through')
+  .option('--code <code>', 'only findings of this code; may be given several times', collect, [])
+  .option('--dry-run', 'say what would be changed, and write nothing')
+  .addHelpText('after', '\nExit code: 0 done, 2 something could not be read or written.')
+  .action(async (paths: string[], options: { code: string[]; dryRun?: true }) => {
+    const keep = options.dryRun ? 'print' : 'write';
+    process.exitCode = await fixCommand(paths, { only: options.code, keep }, stop.signal);
   });
 
 program
@@ -174,6 +187,10 @@ program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);
   process.exitCode = couldNotRun;
 });
+
+function collect(code: string, before: readonly string[]): readonly string[] {
+  return [...before, code];
+}
 
 function nonEmpty(value: string): string {
   if (value === '') throw new InvalidArgumentError('expected the path of a record.');

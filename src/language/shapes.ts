@@ -67,7 +67,7 @@ export interface SnippetEdit {
 
 export interface CodeAction {
   readonly title: string;
-  readonly kind: 'quickfix' | 'refactor.rewrite';
+  readonly kind: 'quickfix' | 'refactor.rewrite' | 'source.fixAll.swingwright';
   readonly isPreferred: boolean;
   readonly diagnostics: readonly Diagnostic[];
   readonly edit: {

@@ -235,7 +235,7 @@ export function serve(connection: Connection, disk: Disk): void {
   }
 }
 
-const actionKinds = ['quickfix', 'refactor.rewrite'] as const;
+const actionKinds = ['quickfix', 'refactor.rewrite', 'source.fixAll.swingwright'] as const;
 
 const served: InitializeResult = {
   serverInfo: { name: 'swingwright' },

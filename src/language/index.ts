@@ -13,3 +13,4 @@ export { findSelectionRanges } from './selection.ts';
 export { findSymbols } from './symbols.ts';
 export { explainWhy } from './why.ts';
 export { findWorkspaceSymbols } from './workspace-symbols.ts';
+export { isAtPart, nextSymbols } from './measure-next.ts';

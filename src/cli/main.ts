@@ -4,6 +4,7 @@ import { Command, InvalidArgumentError, Option } from 'commander';
 import { calibrateCommand } from './calibrate.ts';
 import { check, formats, type Format } from './check.ts';
 import { derive } from './derive.ts';
+import { drawCommand, pictureNames, themeNames, type DrawOptions } from './draw.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { faults } from './faults.ts';
@@ -86,6 +87,18 @@ program
   )
   .action(async (file: string, options: { format: 'text' | 'json' }) => {
     process.exitCode = await faults(file, options.format, stop.signal);
+  });
+
+program
+  .command('draw')
+  .description('draw the pictures of one record as SVG files')
+  .argument('<file>', 'a swing record', nonEmpty)
+  .addOption(new Option('--picture <name>', 'this one only').choices(pictureNames))
+  .addOption(new Option('--theme <theme>', 'the colours').choices(themeNames).default('light'))
+  .option('--out <folder>', 'where to write them', '.')
+  .addHelpText('after', '\nExit code: 0 written, 2 the record could not be read or a file not be written.')
+  .action(async (file: string, options: DrawOptions) => {
+    process.exitCode = await drawCommand(file, options, stop.signal);
   });
 
 program

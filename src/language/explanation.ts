@@ -1,7 +1,7 @@
 // The pages that explain finding codes, as Markdown, and the list of them; the words themselves stand with the checks.
 import { checks, findCheck } from '../checks/table.ts';
 import { showWindow } from '../measure/show.ts';
-import { findMiss, findQuantity } from '../registry/registry.ts';
+import { builtIn, findMiss, findQuantity } from '../registry/registry.ts';
 import type { Quantity, Range } from '../registry/quantity.ts';
 import { code as coded } from './markdown.ts';
 import { nameOf } from './words.ts';
@@ -48,7 +48,7 @@ function aboutMiss(word: string): string | undefined {
   const miss = findMiss(word);
   if (miss === undefined) return undefined;
   const signs = miss.signs.map(
-    ({ id, sign }) => `- ${nameOf(id)}, ${sign > 0 ? 'more' : 'less'} (${coded(id)})`,
+    ({ id, sign }) => `- ${nameOf(id, builtIn)}, ${sign > 0 ? 'more' : 'less'} (${coded(id)})`,
   );
   const hand = miss.absolute ? 'Of the target line, whatever the hand.' : 'As for a right-handed player.';
   return `# ${word.charAt(0).toUpperCase()}${word.slice(1)}\n\nA miss: ${miss.meaning}\n\n## Where it shows\n\n${signs.join('\n')}\n\n${hand}\n`;

@@ -51,7 +51,7 @@ export function showSpread(notation: Notation, u: number): string {
 
 /** The other unit that a hover shows beside the quantity's own, if there is a sensible one. */
 export function secondUnit(notation: Notation): string | undefined {
-  return counterparts[findUnit(notation.unit)?.name ?? ''];
+  return counterparts[findUnit(notation.shown ?? notation.unit)?.name ?? ''];
 }
 
 /** The unit that coaches used to the other system would say. */
@@ -109,7 +109,7 @@ function signWord(notation: Notation, value: number): DirectionWord | undefined 
 function unitToShow(unit: string | undefined, notation: Notation): string {
   const wanted = unit === undefined ? undefined : findUnit(unit);
   if (wanted?.dimension === notation.dimension) return wanted.name;
-  return findUnit(notation.unit)?.name ?? notation.unit;
+  return notation.shown ?? findUnit(notation.unit)?.name ?? notation.unit;
 }
 
 /** The notation's decimals, moved by the powers of ten between its own unit and the one shown. */

@@ -17,10 +17,10 @@ const inner: Readonly<Record<string, number>> = {
 };
 
 /** How far a quantity goes from one end of what is seen in practice to the other, or of what is possible; SI. */
-export function rangeOf(id: string): number {
-  const quantity = findQuantity(id);
+export function rangeOf(id: string, registry: Registry): number {
+  const quantity = registry.find(id);
   const range = quantity?.practice ?? quantity?.bounds;
-  return range ? range.max - range.min : 4 * scaleOf(id);
+  return range ? range.max - range.min : 4 * scaleOf(id, registry);
 }
 
 /** The default standard uncertainty of the quantity, SI: what somebody without an instrument gets it to. */

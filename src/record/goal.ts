@@ -18,5 +18,11 @@ function readGoal(tree: Tree & { kind: 'map' }, reader: Reader): Goal {
     if (target !== undefined)
       targets.set(pair.key, { quantity, target, keySpan: pair.keySpan, span: pair.value.span });
   }
-  return { shape: wordAt(tree, 'shape'), club: wordAt(tree, 'club'), targets, span: tree.span };
+  return {
+    shape: wordAt(tree, 'shape'),
+    targets,
+    contact: wordAt(tree, 'contact'),
+    club: wordAt(tree, 'club'),
+    span: tree.span,
+  };
 }

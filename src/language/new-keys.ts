@@ -9,8 +9,9 @@ export function keysIntoRecord(
   ids: readonly string[],
 ): readonly RewriteEdit[] | undefined {
   const keys = treeOf(ids.map((id) => id.split('.')));
+  const place = ([part]: readonly [string, Keys]): number => order.indexOf(part);
   const edits: RewriteEdit[] = [];
-  for (const [part, below] of keys) {
+  for (const [part, below] of [...keys].sort((a, b) => place(a) - place(b))) {
     const node = document.outline.find(({ name }) => name === part);
     const inner = node === undefined ? [newPart(document, part, below)] : keysInto(document, node, below);
     if (inner === undefined) return undefined;

@@ -45,7 +45,7 @@ export function showWindow(notation: Notation, from: number, to: number, unit?: 
 export function showSpread(notation: Notation, u: number): string {
   const shown = unitToShow(undefined, notation);
   const spread = differenceFromSI(u, shown);
-  const decimals = Math.min(spreadDecimals(spread) ?? usualDecimals(notation, shown), 15);
+  const decimals = Math.min(decimalsOf(spread) ?? usualDecimals(notation, shown), 15);
   return Number.isFinite(spread) ? `${fixed(spread, decimals)}${suffix(shown)}` : noValue;
 }
 

@@ -10,9 +10,14 @@ import { explain } from './explain.ts';
 import { faults } from './faults.ts';
 import { addNewCommands } from './new-commands.ts';
 import { next } from './next.ts';
+import { lessons } from './lessons.ts';
+import { outcome } from './outcome.ts';
+import { predictions } from './predictions.ts';
 import { fixCommand } from './fix.ts';
+import { migrateCommand } from './migrate.ts';
 import { references } from './references.ts';
 import { renameCommand } from './rename.ts';
+import { serve } from './serve.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -90,6 +95,41 @@ program
   });
 
 program
+  .command('lessons')
+  .description('list the students of a folder with their lessons by club and date, and where each stands')
+  .argument('[path]', 'a folder of records', '.')
+  .addOption(formatOption('how to print the lessons'))
+  .addHelpText('after', '\nExit code: 0 listed, 2 something could not be read.')
+  .action(async (path: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await lessons(path, options.format, stop.signal);
+  });
+
+program
+  .command('outcome')
+  .description(
+    'hold the plan of one record against the lesson after it, or the last plan against this record',
+  )
+  .argument('<file>', 'a swing record', nonEmpty)
+  .addOption(formatOption('how to print the outcome'))
+  .addHelpText(
+    'after',
+    '\nExit code: 0 there is a plan, here or before, 1 there is none, 2 the record could not be read.',
+  )
+  .action(async (file: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await outcome(file, options.format, stop.signal);
+  });
+
+program
+  .command('predictions')
+  .description('say how good the predictions of a folder have been')
+  .argument('[path]', 'a folder of records', '.')
+  .addOption(formatOption('how to print the shares'))
+  .addHelpText('after', '\nExit code: 0 said, 2 something could not be read.')
+  .action(async (path: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await predictions(path, options.format, stop.signal);
+  });
+
+program
   .command('draw')
   .description('draw the pictures of one record as SVG files')
   .argument('<file>', 'a swing record', nonEmpty)
@@ -112,6 +152,25 @@ program
     const keep = options.dryRun ? 'print' : 'write';
     process.exitCode = await fixCommand(paths, { only: options.code, keep }, stop.signal);
   });
+
+program
+  .command('migrate')
+  .description('bring files from an older version of the format to the present one')
+  .argument('<paths...>', 'files, or folders to look through')
+  .option('--write', 'write them; otherwise it is only said what would be done')
+  .addHelpText(
+    'after',
+    '\nExit code: 0 all are of the present version or could be, 1 one cannot, 2 something could not be read or written.',
+  )
+  .action(async (paths: string[], options: { write?: true }) => {
+    process.exitCode = await migrateCommand(paths, options.write ? 'write' : 'print');
+  });
+
+program
+  .command('serve')
+  .description('run the language server on standard input and output, for editors other than VS Code')
+  .option('--stdio', 'what many editors add by themselves; it changes nothing')
+  .action(serve);
 
 program
   .command('explain')
@@ -200,6 +259,10 @@ program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);
   process.exitCode = couldNotRun;
 });
+
+function formatOption(description: string): Option {
+  return new Option('--format <format>', description).choices(['text', 'json']).default('text');
+}
 
 function collect(code: string, before: readonly string[]): readonly string[] {
   return [...before, code];

@@ -52,7 +52,7 @@ async function nextRecord(texts: Texts, student: string, date: string, club?: st
   const { document, subject } = analysed(texts, student);
   assert.ok(document.kind === 'student');
   const lessons: readonly Lesson[] = await findLessons(analysed(texts, student), {
-    files: new Map([...texts].map(([uri, text]) => [uri, { kind: 'text', text }])),
+    files: new Map<string, FileState>([...texts].map(([uri, text]) => [uri, { kind: 'text', text }])),
     load: () => Promise.resolve({ kind: 'missing' }),
     list: () => Promise.resolve([...texts.keys()]),
     signal: { throwIfAborted: () => undefined },

@@ -1,6 +1,7 @@
 // Which plan a student is working on at a lesson, and which quantities would show whether it worked; judges nothing.
 import type { PlannedChange } from '../record/document.ts';
 import type { Registry } from '../registry/registry.ts';
+import { hasPlan } from './courses.ts';
 import type { Lesson } from './lessons.ts';
 
 export interface OpenPlan {
@@ -26,11 +27,11 @@ export function openPlanOf(
       lesson.uri !== uri &&
       lesson.club === club &&
       lesson.date !== undefined &&
-      (date === undefined || lesson.date <= date),
+      (date === undefined || lesson.date < date),
   );
   for (const from of earlier.toReversed()) {
     const { document } = from.analysis;
-    if (document.kind === 'swing' && document.plan.length > 0) return { from, changes: document.plan };
+    if (document.kind === 'swing' && hasPlan(from)) return { from, changes: document.plan };
   }
   return undefined;
 }

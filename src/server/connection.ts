@@ -16,6 +16,7 @@ import {
   explainWhy,
   explainWord,
   findActions,
+  findCompletions,
   findDiagnostics,
   findHints,
   findHover,
@@ -32,6 +33,7 @@ import { introduced, type Client } from './client.ts';
 import { answerNewFiles } from './new-files.ts';
 import { nextAtRest, nextNow } from './next.ts';
 import { calibrateIn } from './calibrate.ts';
+import { surroundingsOf } from './completion.ts';
 import { signalOf } from './signal.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
 import { createRoots } from './roots.ts';
@@ -145,6 +147,13 @@ export function serve(connection: Connection, disk: Disk): void {
       ({ analysis }) => findHover(analysis, position, whyAddress(textDocument.uri)) ?? null,
     ),
   );
+  connection.onCompletion(async ({ textDocument, position }, token) => {
+    const result = await answer(textDocument.uri, token, (found) => found);
+    if (result === null) return null;
+    const around = await surroundingsOf(result.analysis, files, roots.around(result.analysis), new Date());
+    const { proposesSnippets: snippets, asksAgain } = client;
+    return mutable(findCompletions(result.analysis, { ...around, position, snippets, asksAgain }));
+  });
   connection.onDocumentSymbol(async ({ textDocument }, token) => {
     const next = await nextAtRest(desk, normal(textDocument.uri), signalOf(token));
     return answer(textDocument.uri, token, ({ analysis }) =>
@@ -256,6 +265,7 @@ const served: InitializeResult = {
   capabilities: {
     textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
     hoverProvider: true,
+    completionProvider: { triggerCharacters: [' ', '[', '{', '.', '/'] },
     documentSymbolProvider: true,
     documentLinkProvider: {},
     codeActionProvider: { codeActionKinds: [...actionKinds] },

@@ -76,7 +76,13 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
     agreement: account?.agreement,
     judgement:
       document.kind === 'swing' && account !== undefined
-        ? judgementOf(document, followed.faultBooks, followed.student?.document, account)
+        ? judgementOf(
+            document,
+            followed.faultBooks,
+            followed.student?.document,
+            account,
+            workspace?.document.coverage ?? 1,
+          )
         : undefined,
     show: showValue,
   };

@@ -115,7 +115,7 @@ export function drawRecord(random: Generator): Drawn | undefined {
   const right: Situation = { hand: 'left', clubKind: kind, windBearing: undefined, observations, readings };
   // Mirroring is its own inverse: what was drawn as for a right-hander becomes the left-hander's record.
   const situation: Situation = hand === 'left' ? { ...mirroredSituation(right), hand } : { ...right, hand };
-  const own = [...truth].map(([id, value]) => [id, mirroredNumber(id, value, hand)] as const);
+  const own = [...truth].map(([id, value]) => [id, mirroredNumber(id, value, { hand })] as const);
   return { situation, truth: new Map(own) };
 }
 

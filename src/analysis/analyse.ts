@@ -7,7 +7,7 @@ import type { FileKind, SwingwrightDocument } from '../record/document.ts';
 import { kindOf } from '../record/kind.ts';
 import { parseDocument } from '../record/parse.ts';
 import { noColumns } from '../record/shot-columns.ts';
-import { methodNames } from '../registry/registry.ts';
+import { builtIn } from '../registry/registry.ts';
 import { keepAnalysis, keptAccount, parsedDocument, shotsOf, unchangedAnalysis } from './cache.ts';
 import type { AnalysisCache } from './cache.ts';
 import { findingsOf } from './findings.ts';
@@ -40,18 +40,18 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
   if (kind === undefined || state?.kind !== 'text') return analysisOfNothing(uri, kind, lookout);
 
   const nearest = findWorkspace(uri, lookout, cache);
-  const workspace = nearest.workspace;
-  const methods = [...methodNames, ...(workspace?.document.methods.keys() ?? [])];
-  const document = parsedDocument(cache, uri, kind, state.text, methods);
+  const { workspace, registry } = nearest;
+  // The workspace file itself is what the registry comes from.
+  const document = parsedDocument(cache, uri, kind, state.text, kind === 'workspace' ? builtIn : registry);
   const followed = followReferences(uri, document, lookout, (at, of, text) =>
-    parsedDocument(cache, at, of, text, methods),
+    parsedDocument(cache, at, of, text, registry),
   );
   const account =
     document.kind === 'swing'
       ? keptAccount(
           cache,
           uri,
-          situationOf(document, followed.student?.document, followed.club, workspace?.document),
+          situationOf(document, followed.student?.document, followed.club, workspace?.document, registry),
         )
       : undefined;
   const subject: Subject = {
@@ -61,17 +61,20 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
       ...document.problems,
       ...nearest.problems,
       ...followed.problems,
-      ...(document.kind === 'faults' ? [...expressionProblems(document), ...sizeProblems(document)] : []),
+      ...(document.kind === 'faults'
+        ? [...expressionProblems(document, registry), ...sizeProblems(document, registry)]
+        : []),
     ],
     student: followed.student,
     club: followed.club,
     template: followed.template,
     faultBooks: followed.faultBooks,
     workspace,
+    registry,
     shots:
       followed.shotsFile === undefined
         ? shotsInList(uri, document)
-        : shotsOf(cache, followed.shotsFile, workspace?.document.shotColumns ?? noColumns, methods),
+        : shotsOf(cache, followed.shotsFile, workspace?.document.shotColumns ?? noColumns, registry),
     derivation: account?.derivation,
     agreement: account?.agreement,
     judgement:
@@ -81,6 +84,7 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
             followed.faultBooks,
             followed.student?.document,
             account,
+            registry,
             workspace?.document.coverage ?? 1,
           )
         : undefined,
@@ -110,6 +114,7 @@ function analysisOfNothing(uri: string, kind: FileKind | undefined, lookout: Loo
     template: undefined,
     faultBooks: [],
     workspace: undefined,
+    registry: builtIn,
     shots: undefined,
     derivation: undefined,
     agreement: undefined,

@@ -5,6 +5,7 @@ import type { FileKind, SwingwrightDocument } from '../record/document.ts';
 import { parseDocument } from '../record/parse.ts';
 import type { SubjectShots } from '../checks/subject.ts';
 import type { ShotColumns } from '../record/document.ts';
+import type { Registry } from '../registry/registry.ts';
 import type { ShotsText } from './references.ts';
 import { shotsInFile } from './shots.ts';
 import { isSameSituation } from './situation.ts';
@@ -12,7 +13,7 @@ import type { Analysis, FileState, Snapshot } from './result.ts';
 
 interface ParsedFile {
   readonly text: string;
-  readonly methods: string;
+  readonly registry: string;
   readonly document: SwingwrightDocument;
 }
 
@@ -24,7 +25,7 @@ interface Analysed {
 interface ReadShots {
   readonly text: string;
   readonly columns: ShotColumns;
-  readonly methods: string;
+  readonly registry: string;
   readonly shots: SubjectShots;
 }
 
@@ -48,39 +49,33 @@ export function forget(cache: AnalysisCache, uri: string): void {
   cache.analysed.delete(uri);
 }
 
-/** Only these hold measurements that may say `by` which method; the text of the others reads the same whatever is known. */
-const kindsWithMethods: ReadonlySet<FileKind> = new Set(['swing', 'student']);
-
-/** The document for this text, parsed anew only when its text or the known methods have changed. */
+/** The document for this text, parsed anew only when its text or what can be measured has changed. */
 export function parsedDocument(
   cache: AnalysisCache | undefined,
   uri: string,
   kind: FileKind,
   text: string,
-  methods: readonly string[],
+  registry: Registry,
 ): SwingwrightDocument {
-  const withMethods = kindsWithMethods.has(kind);
-  const methodKey = withMethods ? methods.join('\n') : '';
   const kept = cache?.parsed.get(uri);
-  if (kept !== undefined && kept.text === text && kept.methods === methodKey) return kept.document;
-  const document = withMethods ? parseDocument(kind, text, methods) : parseDocument(kind, text);
-  cache?.parsed.set(uri, { text, methods: methodKey, document });
+  if (kept !== undefined && kept.text === text && kept.registry === registry.key) return kept.document;
+  const document = parseDocument(kind, text, registry);
+  cache?.parsed.set(uri, { text, registry: registry.key, document });
   return document;
 }
 
-/** What a file of shots says, read anew only when its text, the columns or the known methods have changed. */
+/** What a file of shots says, read anew only when its text, the columns or what can be measured has changed. */
 export function shotsOf(
   cache: AnalysisCache | undefined,
   { uri, text }: ShotsText,
   columns: ShotColumns,
-  methods: readonly string[],
+  registry: Registry,
 ): SubjectShots {
-  const methodKey = methods.join('\n');
   const kept = cache?.shots.get(uri);
-  if (kept !== undefined && kept.text === text && kept.columns === columns && kept.methods === methodKey)
+  if (kept !== undefined && kept.text === text && kept.columns === columns && kept.registry === registry.key)
     return kept.shots;
-  const shots = shotsInFile(uri, text, columns, methods);
-  cache?.shots.set(uri, { text, columns, methods: methodKey, shots });
+  const shots = shotsInFile(uri, text, columns, registry);
+  cache?.shots.set(uri, { text, columns, registry: registry.key, shots });
   return shots;
 }
 

@@ -4,7 +4,7 @@ import type { CalibrationShot, Known, SessionAir } from '../model/calibration-fi
 import { priorsFor } from '../model/priors.ts';
 import type { Measure } from '../measure/measure.ts';
 import type { SwingRecord, WorkspaceFile } from '../record/document.ts';
-import { findQuantity, standardUncertainty } from '../registry/registry.ts';
+import { standardUncertainty, type Registry } from '../registry/registry.ts';
 import type { Analysis } from './result.ts';
 import { windBearingOf } from './situation.ts';
 
@@ -18,8 +18,9 @@ export function calibrationShotsOf({
   if (document.kind !== 'swing' || subject.shots === undefined || derivation === undefined) return [];
   const air = airOf(document, derivation.values);
   const workspace = subject.workspace?.document;
+  const { registry } = subject;
   return subject.shots.shots.flatMap(({ measures }): CalibrationShot[] => {
-    const known = (key: string): Known | undefined => knownOf(`flight.${key}`, measures, workspace);
+    const known = (key: string): Known | undefined => knownOf(`flight.${key}`, measures, workspace, registry);
     const [ballSpeed, launchAngle, spin, carry] = ['ball_speed', 'launch_angle', 'spin', 'carry'].map(known);
     if (!ballSpeed || !launchAngle || !spin || !carry) return [];
     const tilt = known('spin_tilt');
@@ -34,8 +35,8 @@ export function calibrationShotsOf({
           ballSpeed,
           launchAngle,
           spin,
-          start: known('start') ?? levelOf('flight.start'),
-          spinTilt: tilt ?? levelOf('flight.spin_tilt'),
+          start: known('start') ?? levelOf('flight.start', registry),
+          spinTilt: tilt ?? levelOf('flight.spin_tilt', registry),
         },
         carry,
         ...(curve && { curve }),
@@ -49,15 +50,16 @@ function knownOf(
   id: string,
   measures: ReadonlyMap<string, Measure>,
   workspace: WorkspaceFile | undefined,
+  registry: Registry,
 ): Known | undefined {
-  const [quantity, measure] = [findQuantity(id), measures.get(id)];
+  const [quantity, measure] = [registry.find(id), measures.get(id)];
   if (quantity === undefined || measure === undefined) return undefined;
-  const { u } = standardUncertainty(quantity, measure, workspace?.coverage ?? 1, workspace?.methods);
+  const { u } = standardUncertainty(quantity, measure, workspace?.coverage ?? 1, registry);
   return combineReadings(id, [{ value: measure.value, u, doubtful: false }]);
 }
 
-function levelOf(id: string): Known {
-  return { value: 0, u: findQuantity(id)?.uncertainty.otherwise ?? 0.1 };
+function levelOf(id: string, registry: Registry): Known {
+  return { value: 0, u: registry.find(id)?.uncertainty.otherwise ?? 0.1 };
 }
 
 /** Sea level in any weather, where the record says neither altitude nor pressure: ISO 2533:1975; 150 m and 9 hPa by judgement. */

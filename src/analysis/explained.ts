@@ -7,7 +7,7 @@ import { findRule } from '../model/rules.ts';
 import type { Contributor } from '../model/shares.ts';
 import type { Value } from '../model/value.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { findQuantity } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 import type { Analysis } from './result.ts';
 
 export interface ExplainedShare {
@@ -35,18 +35,21 @@ export interface Explained {
 }
 
 /** Undefined where the record says nothing of the quantity. */
-export function explainedOf({ account }: Analysis, id: string): Explained | undefined {
-  const quantity = findQuantity(id);
+export function explainedOf({ account, subject: { registry } }: Analysis, id: string): Explained | undefined {
+  const quantity = registry.find(id);
   const value = account?.derivation.values.get(id);
   if (account === undefined || quantity === undefined || value === undefined) return undefined;
   const { outcome, agreement, situation, derivation } = account;
-  const fitted = outcome && explainFrom(outcome, id, situation.hand);
+  const fitted = outcome && explainFrom(outcome, id, situation);
   const readings = agreement.entries
     .filter((entry) => entry.id === id)
     .map((entry, _, { length }) => (length > 1 ? entry : plainlyImplied(entry, derivation.expected.get(id))));
   const isOfFit = fitted !== undefined && (value.kind === 'entered' || value.value === fitted.value);
   const from = isOfFit ? fitted : plainly(value, derivation.values, fitted);
-  const shares = from.shares.map((one) => ({ ...one, ...wordsOf(one.from, derivation.values, value) }));
+  const shares = from.shares.map((one) => ({
+    ...one,
+    ...wordsOf(one.from, derivation.values, value, registry),
+  }));
   const { steps, without, interval } = from;
   return {
     quantity,
@@ -131,18 +134,21 @@ function wordsOf(
   from: Contributor,
   values: ReadonlyMap<string, Value>,
   { id: own }: Value,
+  registry: Registry,
 ): Pick<ExplainedShare, 'kind' | 'key' | 'words'> {
   const { kind } = from;
   if (kind === 'step')
     return { kind, key: from.rule, words: `how exact the step \`${from.rule}\` is: ${from.reason}` };
   if (kind === 'entry') {
-    const [quantity, entered] = [findQuantity(from.id), values.get(from.id)];
+    const [quantity, entered] = [registry.find(from.id), values.get(from.id)];
     const shown = quantity && entered ? ` ${showValue(quantity, entered.value, entered.u)}` : '';
     const place = from.reading > 0 ? ` (reading ${from.reading + 1})` : '';
     const itself = from.id === own ? ', the entry itself' : '';
-    return { kind, key: from.id, words: `${titleWithin(from.id)}${place}${shown}${itself}` };
+    return { kind, key: from.id, words: `${titleWithin(from.id, registry)}${place}${shown}${itself}` };
   }
   const words =
-    kind === 'assumption' ? from.words : `${from.words}, of ${titleWithin(from.id)} (${from.source})`;
+    kind === 'assumption'
+      ? from.words
+      : `${from.words}, of ${titleWithin(from.id, registry)} (${from.source})`;
   return { kind, key: from.id, words };
 }

@@ -7,6 +7,7 @@ import { judgeFaults, type Judgement } from '../judgement/judgement.ts';
 import type { JudgedLine } from '../judgement/verdict.ts';
 import type { Account } from '../model/account.ts';
 import { sensitivity, type Sensitivity } from '../model/intervention.ts';
+import type { Registry } from '../registry/registry.ts';
 import type { FaultFile, StudentFile, SwingRecord } from '../record/document.ts';
 
 /** By account, which stays the same object while no number of the record changes. */
@@ -20,13 +21,14 @@ export function judgementOf(
   books: readonly Followed<FaultFile>[],
   student: StudentFile | undefined,
   account: Account,
+  registry: Registry,
   coverage: number,
 ): Judgement | undefined {
   if (books.length === 0) return undefined;
   const hand = student?.hand?.value;
   const kept = chances.get(account) ?? new WeakMap<CompiledEvidence, JudgedLine>();
   chances.set(account, kept);
-  const beholder = { belief: beliefOf(account, hand), hand, chances: kept };
+  const beholder = { belief: beliefOf(account, hand), hand, registry, chances: kept };
   const verdicts = judgeFaults(record, books, beholder);
   return { ...verdicts, claims: claimsOf(verdicts.stated, beholder, slopesOf(account), coverage) };
 }

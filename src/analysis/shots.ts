@@ -2,15 +2,16 @@
 import type { SubjectShots } from '../checks/subject.ts';
 import { summariseShots } from '../model/shots.ts';
 import type { ShotColumns, SwingwrightDocument } from '../record/document.ts';
+import type { Registry } from '../registry/registry.ts';
 import { readShotsFile, type FileShot, type ShotsFile } from '../record/shots-file.ts';
 
 export function shotsInFile(
   uri: string,
   text: string,
   columns: ShotColumns,
-  methods: readonly string[],
+  registry: Registry,
 ): SubjectShots {
-  const file = readShotsFile(text, columns, methods);
+  const file = readShotsFile(text, columns, registry);
   return summed(uri, file.shots, file);
 }
 

@@ -3,7 +3,7 @@ import { combineReadings, type WeighedReading } from '../model/combine.ts';
 import { bodyTableNamed } from '../model/context.ts';
 import type { Calibration, Observation, Situation } from '../model/value.ts';
 import type { BagClub, Entry, StudentFile, SwingRecord, WorkspaceFile } from '../record/document.ts';
-import { standardUncertainty } from '../registry/registry.ts';
+import { standardUncertainty, type Registry } from '../registry/registry.ts';
 
 /** Every entry with a reading, of the record, the student and the club, as one observation in SI, and each of its readings. */
 export function situationOf(
@@ -11,12 +11,13 @@ export function situationOf(
   student: StudentFile | undefined,
   club: BagClub | undefined,
   workspace: WorkspaceFile | undefined,
+  registry: Registry,
 ): Situation {
   const observations = new Map<string, Observation>();
   const readings = new Map<string, readonly WeighedReading[]>();
   for (const entries of [record.entries, student?.entries, club?.entries]) {
     for (const entry of entries?.values() ?? []) {
-      const weighed = readingsOf(entry, workspace);
+      const weighed = readingsOf(entry, workspace, registry);
       const observation = combineReadings(entry.id, weighed);
       if (observation === undefined) continue;
       observations.set(entry.id, observation);
@@ -31,6 +32,7 @@ export function situationOf(
     readings,
     bodyTable: bodyTableNamed(student?.bodyTable?.value),
     calibration: workspace?.calibration,
+    registry,
   };
 }
 
@@ -38,6 +40,7 @@ export function situationOf(
 export function isSameSituation(a: Situation, b: Situation): boolean {
   if (a.hand !== b.hand || a.clubKind !== b.clubKind || a.windBearing !== b.windBearing) return false;
   if (!isSameCalibration(a.calibration, b.calibration)) return false;
+  if (a.registry?.key !== b.registry?.key) return false;
   if (a.bodyTable !== b.bodyTable || a.observations.size !== b.observations.size) return false;
   for (const id of a.observations.keys()) {
     if (!b.observations.has(id) || !areSameReadings(a.readings?.get(id), b.readings?.get(id))) return false;
@@ -72,10 +75,14 @@ function isSameCalibration(a: Calibration | undefined, b: Calibration | undefine
   return numbers(a).every((number, index) => number === others[index]);
 }
 
-function readingsOf(entry: Entry, workspace: WorkspaceFile | undefined): readonly WeighedReading[] {
+function readingsOf(
+  entry: Entry,
+  workspace: WorkspaceFile | undefined,
+  registry: Registry,
+): readonly WeighedReading[] {
   return entry.readings.map((reading) => ({
     value: reading.measure.value,
-    u: standardUncertainty(entry.quantity, reading.measure, workspace?.coverage ?? 1, workspace?.methods).u,
+    u: standardUncertainty(entry.quantity, reading.measure, workspace?.coverage ?? 1, registry).u,
     doubtful: reading.doubtful,
   }));
 }

@@ -3,6 +3,8 @@ import type { Followed } from '../checks/subject.ts';
 import type { Problem } from '../measure/measure.ts';
 import type { WorkspaceFile } from '../record/document.ts';
 import { resolveReference } from '../record/reference.ts';
+import { registryOf } from '../record/workspace.ts';
+import { builtIn, type Registry } from '../registry/registry.ts';
 import { parsedDocument } from './cache.ts';
 import type { AnalysisCache } from './cache.ts';
 import type { Lookout } from './lookout.ts';
@@ -12,6 +14,8 @@ const workspaceFileName = 'swingwright.yaml';
 const mostFolders = 64;
 
 export interface NearestWorkspace {
+  /** What can be measured here: the built-in registry with the workspace's own. */
+  readonly registry: Registry;
   readonly workspace: Followed<WorkspaceFile> | undefined;
   /** Says so where the nearest one is there but cannot be read: the findings would differ without a word otherwise. */
   readonly problems: readonly Problem[];
@@ -29,13 +33,24 @@ export function findWorkspace(
   for (const candidate of workspaceCandidates(uri)) {
     const state = lookout.file(candidate);
     if (state === undefined || state.kind === 'missing') continue;
-    if (state.kind === 'unreadable') return { workspace: undefined, problems: [unreadable(state.reason)] };
-    const document = parsedDocument(cache, candidate, 'workspace', state.text, []);
+    if (state.kind === 'unreadable') return { ...none, problems: [unreadable(state.reason)] };
+    const document = parsedDocument(cache, candidate, 'workspace', state.text, builtIn);
     return document.kind === 'workspace'
-      ? { workspace: { uri: candidate, document }, problems: [] }
-      : { workspace: undefined, problems: [] };
+      ? { workspace: { uri: candidate, document }, registry: registryIn(document), problems: [] }
+      : none;
   }
-  return { workspace: undefined, problems: [] };
+  return none;
+}
+
+const none: NearestWorkspace = { workspace: undefined, registry: builtIn, problems: [] };
+
+/** By document, so that most keystrokes need not look at what the workspace adds. */
+const registries = new WeakMap<WorkspaceFile, Registry>();
+
+export function registryIn(document: WorkspaceFile): Registry {
+  const registry = registries.get(document) ?? registryOf(document);
+  registries.set(document, registry);
+  return registry;
 }
 
 /** The places where a workspace file would be found, nearest first. */

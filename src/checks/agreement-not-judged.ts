@@ -3,7 +3,7 @@ import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
 import { isOutside } from './reach.ts';
 import type { Subject } from './subject.ts';
-import { titleWithin } from './agreement.ts';
+import { nameWithin } from './agreement.ts';
 
 export const agreementNotJudged: Check = {
   code: 'agreement-not-judged',
@@ -30,7 +30,7 @@ function finding(subject: Subject): RawFinding {
   const why =
     impossible === undefined
       ? 'the model gives no number for these entries together'
-      : `${titleWithin(impossible.id)} is outside what is possible`;
+      : `${nameWithin(impossible.quantity)} is outside what is possible`;
   const end = document.text.search(/[\r\n]|$/);
   return { span: { start: 0, end }, message: `The entries could not be held against each other: ${why}.` };
 }

@@ -1,6 +1,7 @@
 // Names and places of the entries that a finding speaks of, and how far apart two figures lie; judges none of them.
 import type { Entry } from '../record/document.ts';
-import { findQuantity } from '../registry/registry.ts';
+import type { Quantity } from '../registry/quantity.ts';
+import type { Registry } from '../registry/registry.ts';
 import type { RawFinding } from './check.ts';
 import type { Subject } from './subject.ts';
 
@@ -18,17 +19,19 @@ export function apart(a: number, ua: number, b: number, ub: number): number {
 const mostNamed = 3;
 
 /** The titles within a sentence, cut after a few. */
-export function titlesOf(ids: readonly string[]): readonly string[] {
-  const titles = ids.map(titleWithin);
+export function titlesOf(ids: readonly string[], registry: Registry): readonly string[] {
+  const titles = ids.map((id) => titleWithin(id, registry));
   if (titles.length <= mostNamed) return titles;
   return [...titles.slice(0, mostNamed - 1), `${titles.length - mostNamed + 1} more entries`];
 }
 
-/** "attack angle", "shaft lean at impact": a title within a sentence. */
-export function titleWithin(id: string): string {
-  const quantity = findQuantity(id);
-  if (quantity === undefined) return id;
-  const { title, checkpoint } = quantity;
+/** "attack angle", "shaft lean at impact": a title within a sentence; an id that the registry does not hold as it is. */
+export function titleWithin(id: string, registry: Registry): string {
+  const quantity = registry.find(id);
+  return quantity === undefined ? id : nameWithin(quantity);
+}
+
+export function nameWithin({ title, checkpoint }: Quantity): string {
   const lowered = /^[A-Z][a-z]/.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
   return checkpoint === undefined ? lowered : `${lowered} at ${checkpoint.replaceAll('_', ' ')}`;
 }

@@ -1,6 +1,5 @@
 // The check that holds ball speed and speed ratio against the club speed and against what the Rules let a face give.
 import { ruleBall } from '../physics/ball.ts';
-import { findQuantity } from '../registry/registry.ts';
 import { relatedEntries, threshold } from './agreement.ts';
 import type { Check, RawFinding } from './check.ts';
 import { conflictFindings } from './conflict-check.ts';
@@ -45,7 +44,7 @@ const mostRestitution = 0.822 + 0.008;
  */
 function ceiling(subject: Subject): number {
   const head = subject.derivation?.values.get(massId);
-  const heaviest = findQuantity(massId)?.practice?.max ?? Infinity;
+  const heaviest = subject.registry.find(massId)?.practice?.max ?? Infinity;
   const mass = head === undefined ? heaviest : head.value + threshold * (head.u ?? 0);
   return mass > 0 ? (1 + mostRestitution) / (1 + ruleBall.mass / mass) : 1 + mostRestitution;
 }

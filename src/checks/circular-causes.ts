@@ -39,7 +39,10 @@ book:
   find: (subject) => {
     if (subject.document.kind !== 'faults') return [];
     const faults = faultsOf([{ uri: subject.uri, document: subject.document }, ...subject.faultBooks]);
-    const links = linksBetween([...faults.values()].map(({ fault }) => fault));
+    const links = linksBetween(
+      [...faults.values()].map(({ fault }) => fault),
+      subject.registry,
+    );
     const uriOf = (link: Link): string => faults.get(link.from)!.uri;
     return loopsOf(links).flatMap((loop) => findingOf(loop, uriOf, subject));
   },

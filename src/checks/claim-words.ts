@@ -4,7 +4,7 @@ import type { DirectionWord, Notation } from '../measure/measure.ts';
 import { showValue } from '../measure/show.ts';
 import { toSI } from '../measure/units.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { titleWithin } from './agreement.ts';
+import { nameWithin } from './agreement.ts';
 
 /** "1.0 deg backward ± 0.3 deg", "2.0 m/s less": how far a quantity goes, and which way. */
 export function showDifference(quantity: Quantity, amount: number, u: number | null = null): string {
@@ -21,9 +21,9 @@ const moreOrLess: readonly DirectionWord[] = [
 
 /** "delivered loft, when shaft lean at impact changes by 1.0 deg backward". */
 export function effectOf({ quantity, cause, toward, over }: Claim): string {
-  const name = titleWithin(quantity.id);
+  const name = nameWithin(quantity);
   if (cause === undefined) return name;
-  return `${name}, when ${titleWithin(cause.id)} changes by ${showDifference(cause, toward * over)}`;
+  return `${name}, when ${nameWithin(cause)} changes by ${showDifference(cause, toward * over)}`;
 }
 
 /** "1.0 deg more ± 0.3 deg", or only "more". */

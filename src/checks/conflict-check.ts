@@ -4,7 +4,15 @@ import type { Agreement, Conflict, ReadingRef } from '../model/agreement-result.
 import type { Span } from '../measure/measure.ts';
 import type { Entry, Reading } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { placedEntry, relatedEntries, titlesOf, titleWithin, type PlacedEntry } from './agreement.ts';
+import type { Registry } from '../registry/registry.ts';
+import {
+  nameWithin,
+  placedEntry,
+  relatedEntries,
+  titlesOf,
+  titleWithin,
+  type PlacedEntry,
+} from './agreement.ts';
 import type { Check, Fix, RawFinding } from './check.ts';
 import { conflictKinds } from './conflict-kinds.ts';
 import { notPreferred, replace, textAt } from './fixes.ts';
@@ -98,17 +106,23 @@ function sentenceOf(conflict: Conflict, quantity: Quantity, subject: Subject): s
   const plain = isAlone ? subject.derivation?.expected.get(id) : undefined;
   const implied = subject.show(quantity, plain?.value ?? conflict.implied, plain?.u ?? conflict.uImplied);
   const own = outvotedBy.includes(id) ? [`the other ${quantity.title.toLowerCase()}`] : [];
-  const voters = [...own, ...titlesOf(outvotedBy.filter((voter) => voter !== id))];
+  const voters = [
+    ...own,
+    ...titlesOf(
+      outvotedBy.filter((voter) => voter !== id),
+      subject.registry,
+    ),
+  ];
   const say = voters.length === 1 ? 'says' : 'together say';
   const found = `${quantity.title} ${subject.show(quantity, value)} does not fit: ${listed(voters)} ${say} ${implied}`;
-  return `${found}${rivalWords(rivals, id)}.`;
+  return `${found}${rivalWords(rivals, id, subject.registry)}.`;
 }
 
-function rivalWords(rivals: readonly ReadingRef[], id: string): string {
+function rivalWords(rivals: readonly ReadingRef[], id: string, registry: Registry): string {
   if (rivals.length === 0) return '';
   if (rivals.every((rival) => rival.id === id))
     return rivals.length === 1 ? '; the two cannot both be true' : '; they cannot all be true';
-  const names = rivals.map((rival) => titleWithin(rival.id));
+  const names = rivals.map((rival) => titleWithin(rival.id, registry));
   if (names.length === 1) return `, or ${names[0]!} is off: the two cannot both be true`;
   return `, or one of ${listed(names)} is off: they cannot all be true`;
 }
@@ -123,7 +137,7 @@ function relatedReading(
   const judged = entries.find((one) => isSame(one, { id, reading }));
   if (placed === undefined || at === undefined || judged === undefined) return [];
   const { quantity } = placed.entry;
-  const message = `Perhaps this one is off: ${titleWithin(id)} ${subject.show(quantity, judged.value, judged.u)}`;
+  const message = `Perhaps this one is off: ${nameWithin(quantity)} ${subject.show(quantity, judged.value, judged.u)}`;
   return [{ uri: placed.uri, span: spanOf(placed.entry, at), message }];
 }
 

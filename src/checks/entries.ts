@@ -76,6 +76,13 @@ export function measuredAt(document: SwingwrightDocument, span: Span): PlacedMea
   return last !== undefined && span.end <= last.span.end ? last : undefined;
 }
 
+/** The entry in whose value this place lies, even where no number could be read there. */
+export function entryAround(document: SwingwrightDocument, span: Span): Entry | undefined {
+  return entriesOf(document).find(
+    ({ valueSpan }) => valueSpan.start <= span.start && span.end <= valueSpan.end,
+  );
+}
+
 export interface PlacedMeasure {
   readonly quantity: Quantity;
   readonly measured: Measure | Window;

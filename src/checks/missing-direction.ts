@@ -1,6 +1,11 @@
 // The check that says which number needs a direction.
 import { explain } from './explain.ts';
+import type { Problem } from '../measure/measure.ts';
+import type { Fix } from './check.ts';
+import { entryAround } from './entries.ts';
+import { insert, notPreferred } from './fixes.ts';
 import { fromProblems } from './from-problems.ts';
+import type { Subject } from './subject.ts';
 
 export const missingDirection = fromProblems({
   code: 'missing-direction',
@@ -17,4 +22,13 @@ export const missingDirection = fromProblems({
     source: 'the measure notation of this project.',
   }),
   lasting: true,
+  fixes: writeWord,
 });
+
+/** None is more likely than another. */
+function writeWord({ span }: Problem, subject: Subject): readonly Fix[] {
+  const directions = entryAround(subject.document, span)?.quantity.directions ?? [];
+  return directions.map(({ word }) =>
+    notPreferred(insert(subject, span.end, ` ${word}`, `Write the direction: \`${word}\``)),
+  );
+}

@@ -1,6 +1,12 @@
 // The check that says which key a file cannot do without.
 import { explain } from './explain.ts';
+import type { Problem } from '../measure/measure.ts';
+import { lineStart } from '../record/lines.ts';
+import { versionKeys } from '../record/shape.ts';
+import type { Fix } from './check.ts';
+import { insert } from './fixes.ts';
 import { fromProblems } from './from-problems.ts';
+import type { Subject } from './subject.ts';
 
 export const missingKey = fromProblems({
   code: 'missing-key',
@@ -15,4 +21,16 @@ export const missingKey = fromProblems({
 date: 2026-05-14`,
     source: 'the file format of this project.',
   }),
+  fixes: writeVersion,
 });
+
+/** The line goes above the first key, below the comments that a file begins with. */
+function writeVersion({ span: { start } }: Problem, subject: Subject): readonly Fix[] {
+  const { text, kind } = subject.document;
+  const line = `${versionKeys[kind]}: 1`;
+  // A file between braces has no first line of its own.
+  if (text.slice(lineStart(text, start), start).replace('\ufeff', '') !== '' || text[start] === '{')
+    return [];
+  const feed = text.includes('\r\n') ? '\r\n' : '\n';
+  return [insert(subject, start, line + feed, `Write \`${line}\``)];
+}

@@ -1,6 +1,10 @@
 // The check that says which file is referred to and not there.
 import { explain } from './explain.ts';
+import type { Problem } from '../measure/measure.ts';
+import type { Fix } from './check.ts';
+import { replace, textAt } from './fixes.ts';
 import { fromProblems } from './from-problems.ts';
+import type { Subject } from './subject.ts';
 
 export const missingReference = fromProblems({
   code: 'missing-reference',
@@ -19,4 +23,13 @@ student: mira.student.yaml`,
     },
     source: 'the file format of this project.',
   }),
+  fixes: turnBackslashes,
 });
+
+/** Paths within a folder are written with `/` on every system, so that a record can be shared. */
+function turnBackslashes({ span }: Problem, subject: Subject): readonly Fix[] {
+  const path = textAt(subject, span);
+  if (!/^[\w .-]+(?:\\[\w .-]+)+$/.test(path)) return [];
+  const turned = path.replaceAll('\\', '/');
+  return [replace(subject, span, turned, `Write \`${turned}\``)];
+}

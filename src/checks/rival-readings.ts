@@ -75,7 +75,7 @@ function uncertaintyOf(reading: Reading, entry: Entry, subject: Subject): number
     entry.quantity,
     reading.measure,
     workspace?.coverage ?? 1,
-    workspace?.methods,
+    subject.registry,
   );
   return reading.doubtful ? u * doubtfulFactor : u;
 }

@@ -1,6 +1,5 @@
 // What a record says of the side to which a ball started or curved, and how clearly; knows no word for a shape.
 import type { Value } from '../model/value.ts';
-import { findQuantity } from '../registry/registry.ts';
 import { relatedEntries, threshold } from './agreement.ts';
 import type { RawFinding } from './check.ts';
 import type { Subject } from './subject.ts';
@@ -62,7 +61,7 @@ function witnesses({ derivation }: Subject, part: Part): readonly Value[] {
   return [own, last].filter((value) => value !== undefined);
 }
 
-function straightTo(id: string, { derivation }: Subject): number {
+function straightTo(id: string, { derivation, registry }: Subject): number {
   switch (id) {
     case 'flight.start':
       return straightness.start;
@@ -72,14 +71,14 @@ function straightTo(id: string, { derivation }: Subject): number {
       return straightness.faceToPath;
     default: {
       // Without a carry, what holds for every carry.
-      const most = findQuantity('flight.carry')?.practice?.max ?? Infinity;
+      const most = registry.find('flight.carry')?.practice?.max ?? Infinity;
       return straightness.curveOfCarry * (derivation?.values.get('flight.carry')?.value ?? most);
     }
   }
 }
 
 function words(value: Value, part: Part, subject: Subject): string {
-  const quantity = findQuantity(value.id)!;
+  const quantity = subject.registry.find(value.id)!;
   const shown = subject.show(quantity, value.value, value.u);
   if (value.kind === 'entered' && value.id === `flight.${part}`) return `by the ${part} it went ${shown}`;
   const verb = part === 'start' ? 'starts' : 'curves';

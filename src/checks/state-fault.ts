@@ -2,22 +2,20 @@
 import type { SwingRecord } from '../record/document.ts';
 import { indentAt, lineEnd, lineStart } from '../record/lines.ts';
 import { parseDocument } from '../record/parse.ts';
-import { methodNames } from '../registry/registry.ts';
 import type { Fix } from './check.ts';
 import { insert } from './fixes.ts';
 import type { Subject } from './subject.ts';
 
 /** Undefined where there is no place at which the text would read back as meant. */
 export function stateFault(subject: Subject, fault: string, at: string | undefined): Fix | undefined {
-  const { document, workspace } = subject;
+  const { document, registry } = subject;
   if (document.kind !== 'swing') return undefined;
   const item = at === undefined ? `{ fault: ${fault} }` : `{ fault: ${fault}, at: ${at} }`;
   const place = placeFor(document, item);
   if (place === undefined) return undefined;
   const { text } = document;
   const changed = text.slice(0, place.offset) + place.text + text.slice(place.offset);
-  const methods = [...methodNames, ...(workspace?.document.methods.keys() ?? [])];
-  const edited = parseDocument('swing', changed, methods);
+  const edited = parseDocument('swing', changed, registry);
   const isMeant =
     edited.kind === 'swing' &&
     edited.problems.length <= document.problems.length &&

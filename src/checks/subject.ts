@@ -14,6 +14,7 @@ import type {
 import type { FileShot, ShotsFile } from '../record/shots-file.ts';
 import type { Problem } from '../measure/measure.ts';
 import type { Quantity } from '../registry/quantity.ts';
+import type { Registry } from '../registry/registry.ts';
 
 /** A reference followed: the document it names, or why it could not be followed (a problem on the reference). */
 export interface Followed<T extends SwingwrightDocument> {
@@ -43,6 +44,8 @@ export interface Subject {
   /** The fault book and those that it extends, nearest first. */
   readonly faultBooks: readonly Followed<FaultFile>[];
   readonly workspace: Followed<WorkspaceFile> | undefined;
+  /** What can be measured: the built-in registry with the workspace's own. */
+  readonly registry: Registry;
   /** Only for swing records that have some, in a list or in a file that is there. */
   readonly shots: SubjectShots | undefined;
   /** Only for swing records. */

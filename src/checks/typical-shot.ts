@@ -4,7 +4,6 @@ import type { Measure } from '../measure/measure.ts';
 import type { OutlineNode, SwingRecord } from '../record/document.ts';
 import { lineEnd, lineStart } from '../record/lines.ts';
 import { parseDocument } from '../record/parse.ts';
-import { findQuantity, methodNames } from '../registry/registry.ts';
 import type { Fix, TextEdit } from './check.ts';
 import type { Subject } from './subject.ts';
 
@@ -13,13 +12,13 @@ import type { Subject } from './subject.ts';
  * nothing to change, or no place where the text would read back as meant.
  */
 export function takeTypicalShot(subject: Subject): Fix | undefined {
-  const { document, shots, uri } = subject;
+  const { document, shots, registry, uri } = subject;
   const typical = shots?.summary?.typical;
   const shot = typical === undefined ? undefined : shots?.shots[typical];
   if (document.kind !== 'swing' || shot === undefined) return undefined;
   const wanted = [...shot.measures].filter(([id]) => id.startsWith('flight.'));
   const written = wanted.flatMap(([id, measure]): Written[] => {
-    const quantity = findQuantity(id);
+    const quantity = registry.find(id);
     return quantity === undefined ? [] : [{ id, measure, text: printMeasure(measure, quantity) }];
   });
   const changes = written.filter(({ id, measure }) => {
@@ -102,7 +101,7 @@ function put(offset: number, text: string): Edit {
 
 /** Asks the reader itself: the new text must say what was meant, and have no problem that the old one had not. */
 function readsBack(
-  { workspace }: Subject,
+  { registry }: Subject,
   document: SwingRecord,
   edits: readonly TextEdit[],
   written: readonly Written[],
@@ -113,8 +112,7 @@ function readsBack(
       (done, edit) => done.slice(0, edit.span.start) + edit.text + done.slice(edit.span.end),
       document.text,
     );
-  const methods = [...methodNames, ...(workspace?.document.methods.keys() ?? [])];
-  const edited = parseDocument('swing', text, methods);
+  const edited = parseDocument('swing', text, registry);
   if (edited.kind !== 'swing' || edited.problems.length > document.problems.length) return false;
   if (edited.silences.length !== document.silences.length) return false;
   const kept = [...document.entries.values()].every(

@@ -1,5 +1,6 @@
 // The check that says where a measurement cannot be read.
 import { explain } from './explain.ts';
+import { writeNearest } from './fixes.ts';
 import { fromProblems } from './from-problems.ts';
 
 export const unreadableMeasure = fromProblems({
@@ -17,4 +18,5 @@ export const unreadableMeasure = fromProblems({
     source: 'the measure notation of this project.',
   }),
   lasting: true,
+  fixes: writeNearest,
 });

@@ -1,7 +1,7 @@
 // Verdicts and evidence in words, the same in findings, hovers, hints and on the command line; judges nothing.
 import { showValue } from '../measure/show.ts';
 import type { FaultVerdict, JudgedLine } from '../judgement/verdict.ts';
-import { titleWithin } from './agreement.ts';
+import { nameWithin } from './agreement.ts';
 
 /** "93 %", and never a certainty: "over 99 %", "under 1 %". */
 export function percent(probability: number): string {
@@ -21,9 +21,9 @@ export function verdictWords({
 /** "pressure in the lead foot at impact 81 % ± 3 %": what is known of the quantities of a line, and what is missing. */
 export function numbersOf({ values, missing }: JudgedLine): string {
   const known = values.map(
-    ({ quantity, value, u }) => `${titleWithin(quantity.id)} ${showValue(quantity, value, u)}`,
+    ({ quantity, value, u }) => `${nameWithin(quantity)} ${showValue(quantity, value, u)}`,
   );
-  return [...known, ...missing.map(({ id }) => `no ${titleWithin(id)}`)].join(', ');
+  return [...known, ...missing.map((quantity) => `no ${nameWithin(quantity)}`)].join(', ');
 }
 
 /** "at impact", or nothing. */

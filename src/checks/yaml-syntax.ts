@@ -1,6 +1,7 @@
 // The check that says where a text is no YAML.
 import { explain } from './explain.ts';
 import { fromProblems } from './from-problems.ts';
+import { mendSyntax } from './mend-syntax.ts';
 
 export const yamlSyntax = fromProblems({
   code: 'yaml-syntax',
@@ -15,4 +16,5 @@ export const yamlSyntax = fromProblems({
     source: 'YAML 1.2.2, as the yaml package reads it.',
   }),
   lasting: true,
+  fixes: mendSyntax,
 });

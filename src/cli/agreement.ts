@@ -4,7 +4,7 @@ import { showValue } from '../measure/show.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
 import type { JudgedReading } from '../model/agreement-result.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { findQuantity } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 import { tidy } from './shots.ts';
 
 export interface AgreementJson {
@@ -30,10 +30,10 @@ export interface AgreementJson {
   }[];
 }
 
-export function agreementJson({ agreement }: Analysis): AgreementJson | undefined {
+export function agreementJson({ agreement, subject }: Analysis): AgreementJson | undefined {
   if (agreement === undefined) return undefined;
   const { status, chi2, dof, p, threshold } = agreement;
-  const entries = judged(agreement.entries).map(({ quantity: { unit }, entry }) => ({
+  const entries = judged(agreement.entries, subject.registry).map(({ quantity: { unit }, entry }) => ({
     id: entry.id,
     reading: entry.reading,
     value: tidy(fromSI(entry.value, unit)),
@@ -54,7 +54,7 @@ function words(conflicts: number, p: number): string {
 }
 
 /** "42 entries, 18 checked; they agree (p 0.98)", then one row for each that does not fit. */
-export function agreementRows({ agreement, derivation }: Analysis): readonly string[] {
+export function agreementRows({ agreement, derivation, subject }: Analysis): readonly string[] {
   if (agreement === undefined || agreement.entries.length === 0) return [];
   if (agreement.status === 'unsolved') return ['  not judged: the model gives no number for these entries'];
   const { entries, p, conflicts } = agreement;
@@ -66,7 +66,7 @@ export function agreementRows({ agreement, derivation }: Analysis): readonly str
   const off = entries.filter((entry) => entry.verdict === 'conflict');
   return [
     `  ${entries.length} ${entries.length === 1 ? 'entry' : 'entries'}, ${checked} checked; ${verdict}`,
-    ...judged(off).map(({ quantity, entry }) => {
+    ...judged(off, subject.registry).map(({ quantity, entry }) => {
       const isAlone = entries.filter(({ id }) => id === entry.id).length === 1;
       const plain = isAlone ? derivation?.expected.get(entry.id) : undefined;
       const value = plain?.value ?? entry.implied;
@@ -78,9 +78,10 @@ export function agreementRows({ agreement, derivation }: Analysis): readonly str
 
 function judged(
   entries: readonly JudgedReading[],
+  registry: Registry,
 ): { readonly quantity: Quantity; readonly entry: JudgedReading }[] {
   return entries.flatMap((entry) => {
-    const quantity = findQuantity(entry.id);
+    const quantity = registry.find(entry.id);
     return quantity === undefined ? [] : [{ quantity, entry }];
   });
 }

@@ -4,7 +4,6 @@ import type { Analysis } from '../analysis/result.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
 import type { Missing, Value } from '../model/value.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { findQuantity } from '../registry/registry.ts';
 import { agreementJson, agreementRows } from './agreement.ts';
 import { textReport } from './formats/text.ts';
 import { analyseRecord } from './record.ts';
@@ -38,7 +37,7 @@ function derivationJson(analysis: Analysis): string {
     ]),
   );
   const findings = analysis.findings.map((finding) => findingJson(file, finding));
-  const shots = shotsJson(analysis.subject.shots);
+  const shots = shotsJson(analysis.subject);
   const agreement = agreementJson(analysis);
   const json = { format: 1, file, quantities, agreement, ...(shots && { shots }), findings };
   return `${JSON.stringify(json, null, 2)}\n`;
@@ -87,7 +86,7 @@ function derivationText(analysis: Analysis): string {
     ),
     block('Agreement', agreementRows(analysis)),
     block('Not computed', missingRows(missing.values())),
-    block('Shots', shotRows(analysis.subject.shots)),
+    block('Shots', shotRows(analysis.subject)),
   ];
   const findings = textReport([{ file: toPath(analysis.uri), findings: analysis.findings }]);
   return [...blocks.filter((text) => text !== ''), findings].join('\n\n');
@@ -122,9 +121,9 @@ function originWords({ from, assumed, shares }: Value): string {
   return `from ${named}${more}${assumptions}`;
 }
 
-function valuesOf({ derivation }: Analysis): { quantity: Quantity; value: Value }[] {
+function valuesOf({ derivation, subject }: Analysis): { quantity: Quantity; value: Value }[] {
   return [...(derivation?.values.values() ?? [])].flatMap((value) => {
-    const quantity = findQuantity(value.id);
+    const quantity = subject.registry.find(value.id);
     return quantity === undefined ? [] : [{ quantity, value }];
   });
 }

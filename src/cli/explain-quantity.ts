@@ -5,7 +5,7 @@ import type { Analysis } from '../analysis/result.ts';
 import { findNearest } from '../measure/nearest.ts';
 import { showValue, showWindow } from '../measure/show.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
-import { findQuantity } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 import { toPath } from '../disk/files.ts';
 import { printable } from './formats/text.ts';
 import { analyseRecord } from './record.ts';
@@ -25,13 +25,17 @@ export async function explainQuantity(
     process.stderr.write(`swingwright: ${absence(analysis, id)}\n`);
     return 2;
   }
-  process.stdout.write(format === 'json' ? jsonOf(explained, analysis) : textOf(explained));
+  process.stdout.write(
+    format === 'json' ? jsonOf(explained, analysis) : textOf(explained, analysis.subject.registry),
+  );
   return 0;
 }
 
-function absence({ derivation }: Analysis, id: string): string {
-  const known = [...(derivation?.values.keys() ?? [])].filter((other) => findQuantity(other) !== undefined);
-  if (findQuantity(id) === undefined) {
+function absence({ derivation, subject }: Analysis, id: string): string {
+  const known = [...(derivation?.values.keys() ?? [])].filter(
+    (other) => subject.registry.find(other) !== undefined,
+  );
+  if (subject.registry.find(id) === undefined) {
     const nearest = findNearest(id, known);
     const advice = nearest === undefined ? '' : `; did you mean \`${nearest}\`?`;
     return `there is no quantity \`${printable(id)}\`${advice === '' ? '.' : advice}`;
@@ -46,11 +50,14 @@ function absence({ derivation }: Analysis, id: string): string {
 const kinds = { entered: 'entered', derived: 'computed', expected: 'expected from all entries together' };
 const leastShown = 0.005;
 
-function textOf({ quantity, kind, value, u, interval, readings, steps, shares, without }: Explained): string {
+function textOf(
+  { quantity, kind, value, u, interval, readings, steps, shares, without }: Explained,
+  registry: Registry,
+): string {
   const rows = (title: string, lines: readonly string[]): string =>
     lines.length === 0 ? '' : [pc.bold(title), ...lines.map((line) => `  ${line}`)].join('\n');
   const percent = (share: number): string => `${(100 * share).toFixed(0).padStart(3)} %`;
-  const name = (id: string): string => findQuantity(id)?.id ?? id;
+  const name = (id: string): string => registry.find(id)?.id ?? id;
   const wide = Math.max(0, ...without.map(({ id }) => name(id).length));
   const blocks = [
     `${pc.bold(quantity.title)} (${quantity.id}), ${kinds[kind]}`,

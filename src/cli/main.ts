@@ -5,9 +5,15 @@ import { calibrateCommand } from './calibrate.ts';
 import { check, formats, type Format } from './check.ts';
 import { claims } from './claims.ts';
 import { derive } from './derive.ts';
+import { drawCommand, pictureNames, themeNames, type DrawOptions } from './draw.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { faults } from './faults.ts';
+import { fixCommand } from './fix.ts';
+import { migrateCommand } from './migrate.ts';
+import { references } from './references.ts';
+import { renameCommand } from './rename.ts';
+import { serve } from './serve.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -99,6 +105,49 @@ program
   });
 
 program
+  .command('draw')
+  .description('draw the pictures of one record as SVG files')
+  .argument('<file>', 'a swing record', nonEmpty)
+  .addOption(new Option('--picture <name>', 'this one only').choices(pictureNames))
+  .addOption(new Option('--theme <theme>', 'the colours').choices(themeNames).default('light'))
+  .option('--out <folder>', 'where to write them', '.')
+  .addHelpText('after', '\nExit code: 0 written, 2 the record could not be read or a file not be written.')
+  .action(async (file: string, options: DrawOptions) => {
+    process.exitCode = await drawCommand(file, options, stop.signal);
+  });
+
+program
+  .command('fix')
+  .description('make the one obvious mend of each finding that has one, and change nothing else')
+  .argument('<paths...>', 'files, or folders to look through')
+  .option('--code <code>', 'only findings of this code; may be given several times', collect, [])
+  .option('--dry-run', 'say what would be changed, and write nothing')
+  .addHelpText('after', '\nExit code: 0 done, 2 something could not be read or written.')
+  .action(async (paths: string[], options: { code: string[]; dryRun?: true }) => {
+    const keep = options.dryRun ? 'print' : 'write';
+    process.exitCode = await fixCommand(paths, { only: options.code, keep }, stop.signal);
+  });
+
+program
+  .command('migrate')
+  .description('bring files from an older version of the format to the present one')
+  .argument('<paths...>', 'files, or folders to look through')
+  .option('--write', 'write them; otherwise it is only said what would be done')
+  .addHelpText(
+    'after',
+    '\nExit code: 0 all are of the present version or could be, 1 one cannot, 2 something could not be read or written.',
+  )
+  .action(async (paths: string[], options: { write?: true }) => {
+    process.exitCode = await migrateCommand(paths, options.write ? 'write' : 'print');
+  });
+
+program
+  .command('serve')
+  .description('run the language server on standard input and output, for editors other than VS Code')
+  .option('--stdio', 'what many editors add by themselves; it changes nothing')
+  .action(serve);
+
+program
   .command('explain')
   .description('say what a finding code means, or why a quantity of a record is what it is')
   .argument(
@@ -122,10 +171,59 @@ program
     },
   );
 
+program
+  .command('references')
+  .description('list every place that mentions a fault, a club, a quantity, a miss or a file')
+  .argument(
+    '<name>',
+    'such as trail-side-loaded, "seven iron", delivery.attack, slice or tove/tove.student.yaml',
+    nonEmpty,
+  )
+  .argument('[path]', 'a folder to look through', '.')
+  .addOption(
+    new Option('--format <format>', 'how to print the places').choices(['text', 'json']).default('text'),
+  )
+  .addHelpText(
+    'after',
+    '\nExit code: 0 something mentions it, 1 nothing does, 2 something could not be read.',
+  )
+  .action(async (name: string, path: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await references(name, path, options.format, stop.signal);
+  });
+
+program
+  .command('rename')
+  .description('give a fault or a club another name in the book or the bag and wherever it is mentioned')
+  .argument('<old>', 'its name', nonEmpty)
+  .argument('<new>', 'its new name')
+  .argument('[path]', 'a folder to look through', '.')
+  .addOption(new Option('--fault', 'a fault of a fault book').conflicts('club'))
+  .addOption(new Option('--club', "a club of a student's bag"))
+  .option('--of <file>', 'a file that mentions the one that is meant, where several have that name')
+  .addHelpText('after', '\nExit code: 0 renamed, 1 it cannot be, 2 something could not be read or written.')
+  .action(
+    async (
+      from: string,
+      to: string,
+      path: string,
+      { fault, club, of }: { fault?: true; club?: true; of?: string },
+      command: Command,
+    ) => {
+      if (fault !== true && club !== true)
+        command.error('error: say with `--fault` or `--club` what is renamed.');
+      const kind = fault === true ? 'fault' : 'club';
+      process.exitCode = await renameCommand({ kind, from, to, path, of }, stop.signal);
+    },
+  );
+
 program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);
   process.exitCode = couldNotRun;
 });
+
+function collect(code: string, before: readonly string[]): readonly string[] {
+  return [...before, code];
+}
 
 function nonEmpty(value: string): string {
   if (value === '') throw new InvalidArgumentError('expected the path of a record.');

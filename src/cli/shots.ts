@@ -1,10 +1,10 @@
 // The shots of a record as `derive` prints them, in rows of text or as JSON.
 import pc from 'picocolors';
-import type { SubjectShots } from '../checks/subject.ts';
+import type { Subject } from '../checks/subject.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
 import { showValue } from '../measure/show.ts';
 import type { Ellipse, ShotSummary } from '../model/shots.ts';
-import { findQuantity } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 
 export interface ShotsJson {
   readonly count: number;
@@ -37,7 +37,7 @@ export interface ShotsJson {
   readonly typical: number | null;
 }
 
-export function shotsJson(of: SubjectShots | undefined): ShotsJson | undefined {
+export function shotsJson({ shots: of, registry }: Subject): ShotsJson | undefined {
   const summary = of?.summary;
   if (of === undefined || summary === undefined) return undefined;
   const row = (place: number): number => of.shots[place]?.row ?? place + 1;
@@ -45,7 +45,7 @@ export function shotsJson(of: SubjectShots | undefined): ShotsJson | undefined {
     count: summary.count,
     used: summary.used,
     quantities: Object.fromEntries(
-      statisticsOf(summary).map(({ quantity: { id, unit }, statistic: { count, mean, sd, u } }) => [
+      statisticsOf(summary, registry).map(({ quantity: { id, unit }, statistic: { count, mean, sd, u } }) => [
         id,
         {
           count,
@@ -56,15 +56,15 @@ export function shotsJson(of: SubjectShots | undefined): ShotsJson | undefined {
         },
       ]),
     ),
-    covariance: covariancesOf(summary),
+    covariance: covariancesOf(summary, registry),
     ellipse: summary.ellipse === undefined ? null : ellipseJson(summary.ellipse),
     outliers: summary.outliers.map(row),
     typical: summary.typical === undefined ? null : row(summary.typical),
   };
 }
 
-function covariancesOf(summary: ShotSummary): ShotsJson['covariance'] {
-  const known = statisticsOf(summary).map(({ quantity }) => quantity);
+function covariancesOf(summary: ShotSummary, registry: Registry): ShotsJson['covariance'] {
+  const known = statisticsOf(summary, registry).map(({ quantity }) => quantity);
   return known.flatMap((a, i) =>
     known.slice(i + 1).flatMap((b) => {
       const value = summary.covariance(a.id, b.id);
@@ -76,10 +76,10 @@ function covariancesOf(summary: ShotSummary): ShotsJson['covariance'] {
 }
 
 /** One row for each quantity, then where they come down, then what was left out. */
-export function shotRows(of: SubjectShots | undefined): readonly string[] {
+export function shotRows({ shots: of, registry }: Subject): readonly string[] {
   const summary = of?.summary;
   if (of === undefined || summary === undefined) return [];
-  const rows = statisticsOf(summary).map(({ quantity, statistic: { mean, sd, count } }) => ({
+  const rows = statisticsOf(summary, registry).map(({ quantity, statistic: { mean, sd, count } }) => ({
     id: quantity.id,
     shown: showValue(quantity, mean, sd),
     count,
@@ -119,9 +119,9 @@ function ellipseJson({ ahead, right, long, short, direction, factor95 }: Ellipse
   };
 }
 
-function statisticsOf({ statistics }: ShotSummary) {
+function statisticsOf({ statistics }: ShotSummary, registry: Registry) {
   return [...statistics.values()].flatMap((statistic) => {
-    const quantity = findQuantity(statistic.id);
+    const quantity = registry.find(statistic.id);
     return quantity === undefined ? [] : [{ quantity, statistic }];
   });
 }

@@ -9,7 +9,7 @@ import {
   type ReadParams,
 } from '../server/protocol.ts';
 import { registerCalibration } from './calibration.ts';
-import { explainCommand, registerExplanations, whyCommand } from './explanations.ts';
+import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { filePatterns, listFiles, readFile } from './files.ts';
 import { registerStatus } from './status.ts';
 
@@ -27,6 +27,7 @@ export async function runClient(
     lists: true,
     explanations: `command:${explainCommand}?${encodeURIComponent('["')}{code}${encodeURIComponent('"]')}`,
     quantities: `command:${whyCommand}?{arguments}`,
+    pages: pageAddress,
   };
   const client = await createClient({
     documentSelector: [{ language }],

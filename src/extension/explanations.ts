@@ -15,6 +15,8 @@ export const explainCommand = 'swingwright.explainFinding';
 export const whyCommand = 'swingwright.explainQuantity';
 
 const scheme = 'swingwright-doc';
+/** Where a page is, with `{name}` for its word. */
+export const pageAddress = `${scheme}:/{name}.md`;
 
 export function registerExplanations(client: BaseLanguageClient): vscode.Disposable {
   const changed = new vscode.EventEmitter<vscode.Uri>();

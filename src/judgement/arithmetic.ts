@@ -1,7 +1,7 @@
 // `+ - * / ^` on numbers with dimensions; knows no syntax and no quantity.
 import type { Span } from '../measure/measure.ts';
-import type { NumberPart, Values, Walk } from './build.ts';
-import { say } from './build.ts';
+import type { NumberPart, Values, Walk } from './walk.ts';
+import { say } from './walk.ts';
 import { agree } from './condition.ts';
 import { isTemperature, power, product } from './kind.ts';
 

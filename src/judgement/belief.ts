@@ -2,7 +2,7 @@
 import type { Account } from '../model/account.ts';
 import { jointOf, type Joint } from '../model/joint.ts';
 import { mirroredNumber } from '../model/mirror.ts';
-import { findQuantity } from '../registry/registry.ts';
+import { builtIn } from '../registry/registry.ts';
 
 export interface Belief {
   /** Missing ones have the mean NaN. */
@@ -15,7 +15,8 @@ export interface Belief {
  * that what is left and right changes places for a left-handed one and is not known while the hand is not.
  */
 export function beliefOf(account: Account, hand: 'left' | 'right' | undefined): Belief {
-  const isToldSide = (id: string): boolean => hand !== undefined || findQuantity(id)?.lateral !== true;
+  const { registry = builtIn } = account.situation;
+  const isToldSide = (id: string): boolean => hand !== undefined || registry.find(id)?.lateral !== true;
   return {
     of: (ids) => {
       const joint = emptyJoint(ids.length);
@@ -24,7 +25,7 @@ export function beliefOf(account: Account, hand: 'left' | 'right' | undefined): 
       for (const [at, id] of asked) {
         const value = account.derivation.values.get(id);
         if (!Number.isNaN(joint.means[at]!) || value === undefined || value.u === null) continue;
-        joint.means[at] = mirroredNumber(id, value.value, hand ?? 'right');
+        joint.means[at] = mirroredNumber(id, value.value, { hand, registry });
         joint.covariance[at * (ids.length + 1)] = value.u ** 2;
       }
       return joint;

@@ -1,6 +1,7 @@
 // A fault book with its expressions compiled, and the faults that hold once books that extend one another are laid over; knows no record.
 import type { Problem } from '../measure/measure.ts';
 import type { Evidence, Fault, FaultFile, Located } from '../record/document.ts';
+import type { Registry } from '../registry/registry.ts';
 import { compileExpression, type Expression } from './expression.ts';
 
 export interface CompiledEvidence extends Evidence {
@@ -21,18 +22,22 @@ export interface PlacedBook {
   readonly document: FaultFile;
 }
 
-/** A text is compiled once, however often it is asked for. */
-const kept = new WeakMap<Fault, readonly CompiledEvidence[]>();
+/** A text is compiled once for each registry, however often it is asked for. */
+const kept = new WeakMap<Registry, WeakMap<Fault, readonly CompiledEvidence[]>>();
 
-export function evidenceOf(fault: Fault): readonly CompiledEvidence[] {
-  const known = kept.get(fault) ?? fault.evidence.map(compile);
-  kept.set(fault, known);
+export function evidenceOf(fault: Fault, registry: Registry): readonly CompiledEvidence[] {
+  const faults = kept.get(registry) ?? new WeakMap<Fault, readonly CompiledEvidence[]>();
+  kept.set(registry, faults);
+  const known = faults.get(fault) ?? fault.evidence.map((evidence) => compile(evidence, registry));
+  faults.set(fault, known);
   return known;
 }
 
 /** Everything that is wrong with the expressions of a book, in its own text. */
-export function expressionProblems({ faults }: FaultFile): readonly Problem[] {
-  return [...faults.values()].flatMap((fault) => evidenceOf(fault).flatMap(({ problems }) => problems));
+export function expressionProblems({ faults }: FaultFile, registry: Registry): readonly Problem[] {
+  return [...faults.values()].flatMap((fault) =>
+    evidenceOf(fault, registry).flatMap(({ problems }) => problems),
+  );
 }
 
 /** The faults of all books, of which the first ones given win. */
@@ -43,8 +48,8 @@ export function faultsOf(books: readonly PlacedBook[]): ReadonlyMap<string, Book
   return faults;
 }
 
-function compile(evidence: Evidence): CompiledEvidence {
-  const { expression: compiled, problems } = compileExpression(evidence.expression.value);
+function compile(evidence: Evidence, registry: Registry): CompiledEvidence {
+  const { expression: compiled, problems } = compileExpression(evidence.expression.value, registry);
   return { ...evidence, compiled, problems: problems.map((problem) => placed(problem, evidence.expression)) };
 }
 

@@ -2,72 +2,31 @@
 import type { Span } from '../measure/measure.ts';
 import { findNearest } from '../measure/nearest.ts';
 import { quote } from '../measure/quote.ts';
-import { quantities as allQuantities } from '../registry/generated.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { findQuantity } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 import { arithmetic, type Arithmetic } from './arithmetic.ts';
 import { chosen, combine, compare, negate, type Comparison } from './condition.ts';
 import { findFunction, functionNames } from './functions.ts';
-import { isSame, kindOf, nameOf, plain, type Kind } from './kind.ts';
-import type { ExpressionCode, ExpressionProblem } from './problem.ts';
+import { isSame, kindOf, nameOf, plain } from './kind.ts';
+import type { ExpressionProblem } from './problem.ts';
 import { everythingKnown, type Token } from './scan.ts';
 import { leavesOf, type SyntaxNode } from './syntax.ts';
-
-export type Values = ArrayLike<number>;
-
-export interface NumberPart {
-  readonly sort: 'number';
-  readonly span: Span;
-  readonly kind: Kind;
-  readonly compute: (values: Values) => number;
-  /** `linear` in the quantities, which a constant is too. */
-  readonly shape: 'constant' | 'linear' | 'curved';
-  /** Only of a number that was written as such, without a unit. */
-  readonly bare: string | undefined;
-}
-
-export interface ConditionPart {
-  readonly sort: 'condition';
-  readonly span: Span;
-  readonly holds: (values: Values) => number;
-  readonly margin: ((values: Values) => number) | undefined;
-}
-
-export type Built = NumberPart | ConditionPart;
-
-/** What every step of the walk carries along. */
-export interface Walk {
-  readonly tokens: readonly Token[];
-  readonly text: string;
-  readonly slots: Map<string, number>;
-  readonly problems: ExpressionProblem[];
-}
+import { say, type Built, type ConditionPart, type NumberPart, type Values, type Walk } from './walk.ts';
 
 export function build(
   tree: SyntaxNode,
   tokens: readonly Token[],
   text: string,
+  registry: Registry,
 ): {
   readonly built: Built | undefined;
   readonly quantities: readonly Quantity[];
   readonly problems: readonly ExpressionProblem[];
 } {
-  const walk: Walk = { tokens, text, slots: new Map(), problems: [] };
+  const walk: Walk = { tokens, text, registry, slots: new Map(), problems: [] };
   const built = partOf(tree, walk);
-  const quantities = [...walk.slots.keys()].flatMap((id) => findQuantity(id) ?? []);
+  const quantities = [...walk.slots.keys()].flatMap((id) => registry.find(id) ?? []);
   return { built, quantities, problems: walk.problems };
-}
-
-export function say(
-  walk: Walk,
-  code: ExpressionCode,
-  span: Span,
-  found: string,
-  expected: string,
-  nearest?: string,
-): undefined {
-  walk.problems.push({ code, span, found, expected, ...(nearest === undefined ? {} : { nearest }) });
-  return undefined;
 }
 
 const comparisons: ReadonlySet<string> = new Set(['smaller', 'smallerEq', 'larger', 'largerEq']);
@@ -127,7 +86,7 @@ function leaf({ name }: SyntaxNode & { kind: 'leaf' }, walk: Walk): NumberPart |
   }
   // `and` and its like may stand where mathjs expects a name.
   if (token?.kind !== 'name') return refuse({ kind: 'other', args: [] }, walk);
-  const quantity = findQuantity(token.name);
+  const quantity = walk.registry.find(token.name);
   if (quantity === undefined) return unknownQuantity(token, walk);
   const slot = walk.slots.get(quantity.id) ?? walk.slots.size;
   walk.slots.set(quantity.id, slot);
@@ -142,7 +101,7 @@ function leaf({ name }: SyntaxNode & { kind: 'leaf' }, walk: Walk): NumberPart |
 }
 
 function unknownQuantity({ name, span }: Token & { kind: 'name' }, walk: Walk): undefined {
-  const ids = allQuantities.map(({ id }) => id);
+  const ids = walk.registry.quantities.map(({ id }) => id);
   // Who leaves out the section most likely means the quantity of that key.
   const nearest = ids.find((id) => id.endsWith(`.${name}`)) ?? findNearest(name, ids);
   const expected = 'the full id of a quantity, such as `checkpoints.impact.shaft_lean`';

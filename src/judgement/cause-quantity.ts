@@ -5,16 +5,21 @@ import { quote, quoteList } from '../measure/quote.ts';
 import { dimensionTitles } from '../measure/unit-table.ts';
 import type { BelievedEffect, Fault, FaultFile, SizePer } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
+import type { Registry } from '../registry/registry.ts';
 import { evidenceOf } from './book.ts';
 
 /** Every quantity that the evidence speaks of, once. */
-export function evidenceQuantities(fault: Fault): readonly Quantity[] {
-  return [...new Set(evidenceOf(fault).flatMap(({ compiled }) => compiled?.quantities ?? []))];
+export function evidenceQuantities(fault: Fault, registry: Registry): readonly Quantity[] {
+  return [...new Set(evidenceOf(fault, registry).flatMap(({ compiled }) => compiled?.quantities ?? []))];
 }
 
 /** The quantity that `of` names, else the only one of the evidence with the dimension of `per`; undefined where that is not one. */
-export function perQuantity(fault: Fault, { ofQuantity, size }: BelievedEffect): Quantity | undefined {
-  const known = evidenceQuantities(fault);
+export function perQuantity(
+  fault: Fault,
+  { ofQuantity, size }: BelievedEffect,
+  registry: Registry,
+): Quantity | undefined {
+  const known = evidenceQuantities(fault, registry);
   if (ofQuantity !== undefined) return known.find(({ id }) => id === ofQuantity.id);
   if (size?.per === undefined) return undefined;
   const fitting = withDimension(known, size.per);
@@ -22,14 +27,18 @@ export function perQuantity(fault: Fault, { ofQuantity, size }: BelievedEffect):
 }
 
 /** Everything that is wrong with the causes that sizes of a book are for, in its own text. */
-export function sizeProblems({ faults }: FaultFile): readonly Problem[] {
+export function sizeProblems({ faults }: FaultFile, registry: Registry): readonly Problem[] {
   return [...faults.values()].flatMap((fault) =>
-    fault.tendsTo.flatMap((effect) => problemsOf(fault, effect)),
+    fault.tendsTo.flatMap((effect) => problemsOf(fault, effect, registry)),
   );
 }
 
-function problemsOf(fault: Fault, { of, ofQuantity, size }: BelievedEffect): readonly Problem[] {
-  const known = evidenceQuantities(fault);
+function problemsOf(
+  fault: Fault,
+  { of, ofQuantity, size }: BelievedEffect,
+  registry: Registry,
+): readonly Problem[] {
+  const known = evidenceQuantities(fault, registry);
   const ids = known.map(({ id }) => id);
   if (of !== undefined && ofQuantity !== undefined && !ids.includes(ofQuantity.id)) {
     const nearest = findNearest(of.value, ids);

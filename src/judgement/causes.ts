@@ -1,7 +1,7 @@
 // From faults through what they tend to do to other faults and to misses: a graph of the coach's beliefs; knows no physics and no record.
 import type { Fault, Located } from '../record/document.ts';
 import type { Miss, Quantity } from '../registry/quantity.ts';
-import { findQuantity } from '../registry/registry.ts';
+import { builtIn, type Registry } from '../registry/registry.ts';
 import { evidenceOf } from './book.ts';
 import type { Expression } from './expression.ts';
 
@@ -19,10 +19,10 @@ const mostLinks = 2000;
 const mostLoops = 50;
 
 /** Which fault brings about which: an effect of the one moves a quantity so that evidence of the other is nearer to holding. */
-export function linksBetween(faults: readonly Fault[]): readonly Link[] {
+export function linksBetween(faults: readonly Fault[], registry: Registry): readonly Link[] {
   const speaking = new Map<string, Set<Fault>>();
   for (const fault of faults)
-    for (const { compiled } of evidenceOf(fault))
+    for (const { compiled } of evidenceOf(fault, registry))
       for (const { id } of compiled?.quantities ?? [])
         speaking.set(id, (speaking.get(id) ?? new Set()).add(fault));
   const links: Link[] = [];
@@ -32,7 +32,7 @@ export function linksBetween(faults: readonly Fault[]): readonly Link[] {
       if (quantity === undefined || sign === undefined) continue;
       for (const other of speaking.get(quantity.id) ?? []) {
         if (++pairs > mostPairs || links.length === mostLinks) return links;
-        if (other === cause || !isBroughtAbout(other, quantity, sign)) continue;
+        if (other === cause || !isBroughtAbout(other, quantity, sign, registry)) continue;
         links.push({ from: cause.id.value, to: other.id.value, through: quantity, effect });
       }
     }
@@ -86,15 +86,15 @@ export function explainMiss(
 
 export function tendsToMiss(fault: Fault, miss: Miss, hand: 'left' | 'right' | undefined): boolean {
   return miss.signs.some(({ id, sign }) => {
-    const isTurned = miss.absolute && findQuantity(id)?.lateral === true;
+    const isTurned = miss.absolute && builtIn.find(id)?.lateral === true;
     if (isTurned && hand === undefined) return false;
     const wanted = isTurned && hand === 'left' ? -sign : sign;
     return fault.tendsTo.some((effect) => effect.quantity?.id === id && effect.sign === wanted);
   });
 }
 
-function isBroughtAbout(fault: Fault, quantity: Quantity, sign: 1 | -1): boolean {
-  return evidenceOf(fault).some(
+function isBroughtAbout(fault: Fault, quantity: Quantity, sign: 1 | -1, registry: Registry): boolean {
+  return evidenceOf(fault, registry).some(
     ({ compiled }) => compiled !== undefined && favours(compiled, quantity, sign),
   );
 }

@@ -1,11 +1,12 @@
 // What a stated fault is believed to do, held against the model of this swing; belief and physics stay apart. Knows no other record.
 import { differenceToSI } from '../measure/units.ts';
 import { scaleOf } from '../model/scales.ts';
-import { mirroredNumber } from '../model/mirror.ts';
+import { mirroredNumber, type Player } from '../model/mirror.ts';
 import { normalBelow } from '../model/quantiles.ts';
 import type { Sensitivity } from '../model/intervention.ts';
-import type { BelievedEffect, Fault } from '../record/document.ts';
+import type { BelievedEffect } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
+import type { Registry } from '../registry/registry.ts';
 import { evidenceOf, type BookFault } from './book.ts';
 import { perQuantity } from './cause-quantity.ts';
 import { favours } from './causes.ts';
@@ -88,11 +89,11 @@ function claimOf(one: StatedVerdict, effect: BelievedEffect, judging: Judging): 
   const { quantity, sign, size } = effect;
   if (quantity === undefined || sign === undefined) return undefined;
   const { beholder, coverage } = judging;
-  const causes = causesOf(one, effect);
+  const causes = causesOf(one, effect, beholder.registry);
   const found = causes.map((cause) => ({ cause, slope: slopeOf(cause, quantity, judging) }));
   // A fault with two lines of evidence is told by the one from which the model knows a way.
   const { cause, slope } = found.find((each) => isSome(each.slope)) ?? found[0] ?? {};
-  const mirrored = (id: string, value: number): number => mirroredNumber(id, value, beholder.hand ?? 'right');
+  const mirrored = (id: string, value: number): number => mirroredNumber(id, value, playerOf(beholder));
   const exceeded = cause === undefined ? undefined : exceededBy(one.lines, cause, beholder);
   const over = size?.per?.amount ?? exceeded ?? stepOf(cause?.quantity);
   const isSized = size !== undefined && (size.per !== undefined || exceeded !== undefined);
@@ -169,27 +170,33 @@ function sizeOf(
   return apart > 0 ? 'larger' : 'smaller';
 }
 
+function playerOf({ hand, registry }: Beholder): Player {
+  return { hand: hand ?? 'right', registry };
+}
+
 /** The quantities of the evidence here that are taken for the cause, each with the way in which the fault holds. */
-function causesOf({ fault, lines }: StatedVerdict, effect: BelievedEffect): readonly Cause[] {
-  const only = perQuantity(fault, effect);
+function causesOf(
+  { fault, lines }: StatedVerdict,
+  effect: BelievedEffect,
+  registry: Registry,
+): readonly Cause[] {
+  const only = perQuantity(fault, effect, registry);
   if (only === undefined && effect.size?.per !== undefined) return [];
+  // A cause that the book names may be seen at another checkpoint than the one stated.
+  const evidence = only === undefined ? lines.map((line) => line.evidence) : evidenceOf(fault, registry);
   const found = new Map<string, Cause>();
-  for (const { evidence } of only === undefined ? lines : allLines(fault, lines))
-    for (const quantity of evidence.compiled?.quantities ?? []) {
+  for (const { compiled } of evidence)
+    for (const quantity of compiled?.quantities ?? []) {
       if ((only !== undefined && quantity.id !== only.id) || quantity.id === effect.quantity?.id) continue;
-      const toward = ([1, -1] as const).find((sign) => favours(evidence.compiled!, quantity, sign));
+      const toward = ([1, -1] as const).find((sign) => favours(compiled!, quantity, sign));
       if (toward !== undefined && !found.has(quantity.id)) found.set(quantity.id, { quantity, toward });
     }
   return [...found.values()];
 }
 
-/** A cause that the book names may be seen at another checkpoint than the one stated. */
-function allLines(fault: Fault, lines: readonly JudgedLine[]): readonly Pick<JudgedLine, 'evidence'>[] {
-  return [...lines, ...evidenceOf(fault).map((evidence) => ({ evidence }))];
-}
-
 function slopeOf({ quantity, toward }: Cause, effect: Quantity, { beholder, find }: Judging) {
-  const step = mirroredNumber(quantity.id, toward * scaleOf(quantity.id), beholder.hand ?? 'right');
+  const size = toward * scaleOf(quantity.id, beholder.registry);
+  const step = mirroredNumber(quantity.id, size, playerOf(beholder));
   return find(quantity.id, effect.id, step);
 }
 

@@ -1,8 +1,8 @@
 // Comparisons and their combinations in three-valued logic: 1 holds, 0 does not, NaN cannot be told; knows no syntax.
 import type { Span } from '../measure/measure.ts';
 import { quote } from '../measure/quote.ts';
-import type { ConditionPart, NumberPart, Values, Walk } from './build.ts';
-import { say } from './build.ts';
+import type { ConditionPart, NumberPart, Values, Walk } from './walk.ts';
+import { say } from './walk.ts';
 import { isPlain, isSame, nameOf } from './kind.ts';
 
 export type Comparison = 'smaller' | 'smallerEq' | 'larger' | 'largerEq';

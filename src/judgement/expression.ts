@@ -2,10 +2,12 @@
 import type { Span } from '../measure/measure.ts';
 import { quote } from '../measure/quote.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { build, type Built } from './build.ts';
+import { builtIn, type Registry } from '../registry/registry.ts';
+import { build } from './build.ts';
 import type { ExpressionProblem } from './problem.ts';
 import { scan, type Token } from './scan.ts';
 import { parseSyntax } from './syntax.ts';
+import type { Built } from './walk.ts';
 
 /** 1 holds, 0 does not, NaN cannot be told. */
 export type Truth = number;
@@ -34,13 +36,13 @@ export interface Compiled {
  * `and`, `or`, `not` and `? :` are taken. No character of the text but signs reaches the parser: names and numbers go in as
  * placeholders, and what it gives is walked, never run. Never throws.
  */
-export function compileExpression(text: string): Compiled {
+export function compileExpression(text: string, registry: Registry = builtIn): Compiled {
   const { tokens, problems: refusals } = scan(text);
   if (refusals.length > 0) return { expression: undefined, problems: refusals };
   const parsed = parseSyntax(placeholders(tokens));
   if ('failedAt' in parsed)
     return { expression: undefined, problems: [unreadable(tokens, parsed.failedAt, text)] };
-  const { built, quantities, problems } = build(parsed.tree, tokens, text);
+  const { built, quantities, problems } = build(parsed.tree, tokens, text, registry);
   if (built === undefined || problems.length > 0) return { expression: undefined, problems };
   if (built.sort === 'number') return { expression: undefined, problems: [notACondition(built)] };
   const { holds, margin } = built;

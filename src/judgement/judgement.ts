@@ -50,7 +50,7 @@ export function judgeFaults(
   const others = [...faults].filter(([id]) => !names.has(id)).map(([, known]) => known);
   const unstated = others.flatMap((known) => shownBest(known, beholder) ?? []);
   const named = [...new Map(stated.map(({ fault }) => [fault.id.value, fault])).values()];
-  const links = linksBetween(named);
+  const links = linksBetween(named, beholder.registry);
   const misses = record.misses.flatMap((one): JudgedMiss[] => {
     const miss = findMiss(one.miss.value);
     if (miss === undefined) return [];

@@ -1,5 +1,4 @@
 // Where the values of a record stand in the windows of a template; knows no place in a text and says nothing.
-import { mirroredNumber } from '../model/mirror.ts';
 import type { Derivation, Value } from '../model/value.ts';
 import type { TemplateFile, TemplateWindow } from '../record/document.ts';
 
@@ -48,11 +47,11 @@ export function standingsOf(
 }
 
 function edgesOf(
-  { quantity: { id, lateral }, window }: TemplateWindow,
+  { quantity: { lateral }, window }: TemplateWindow,
   hand: 'left' | 'right' | undefined,
 ): WindowStanding['edges'] {
   if (lateral && hand === undefined) return undefined;
-  const ends = [window.from, window.to].map((end) => mirroredNumber(id, end, hand ?? 'right'));
+  const ends = [window.from, window.to].map((end) => (lateral && hand === 'left' ? 0 - end : end));
   return { from: Math.min(...ends), to: Math.max(...ends) };
 }
 

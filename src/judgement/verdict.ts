@@ -1,6 +1,7 @@
 // Holds a fault of a book against what is known of a swing: supported, contradicted or nobody can tell; knows no file and no message.
 import { mirroredNumber } from '../model/mirror.ts';
 import type { Quantity } from '../registry/quantity.ts';
+import type { Registry } from '../registry/registry.ts';
 import type { Belief } from './belief.ts';
 import { evidenceOf, type BookFault, type CompiledEvidence } from './book.ts';
 import { chanceOf, type Chance } from './chance.ts';
@@ -44,13 +45,14 @@ const leastTold = 0.5;
 export interface Beholder {
   readonly belief: Belief;
   readonly hand: 'left' | 'right' | undefined;
+  readonly registry: Registry;
   /** Where chances that were computed before are kept; good as long as the belief is the same. */
   readonly chances: WeakMap<CompiledEvidence, JudgedLine>;
 }
 
 /** The probability is the mean of those of the lines that can be told, by weight: the share of the evidence that is expected to hold. */
 export function judge(known: BookFault, at: string | undefined, beholder: Beholder): FaultVerdict {
-  const lines = linesAt(known, at).map((evidence) => judgedLine(evidence, beholder));
+  const lines = linesAt(known, at, beholder.registry).map((evidence) => judgedLine(evidence, beholder));
   let [told, all, sum] = [0, 0, 0];
   for (const { evidence, probability } of lines) {
     all += evidence.weight;
@@ -74,8 +76,12 @@ export function verdictOf(probability: number | undefined): Verdict {
 }
 
 /** Evidence of other checkpoints alone says nothing of this one; evidence of none speaks of the whole swing. */
-function linesAt({ fault }: BookFault, at: string | undefined): readonly CompiledEvidence[] {
-  const lines = evidenceOf(fault).filter(({ weight }) => weight > 0);
+function linesAt(
+  { fault }: BookFault,
+  at: string | undefined,
+  registry: Registry,
+): readonly CompiledEvidence[] {
+  const lines = evidenceOf(fault, registry).filter(({ weight }) => weight > 0);
   if (at === undefined) return lines;
   return lines.filter(({ compiled }) => {
     const checkpoints = (compiled?.quantities ?? []).flatMap(({ checkpoint }) => checkpoint ?? []);
@@ -83,15 +89,16 @@ function linesAt({ fault }: BookFault, at: string | undefined): readonly Compile
   });
 }
 
-function judgedLine(evidence: CompiledEvidence, { belief, hand, chances }: Beholder): JudgedLine {
+function judgedLine(evidence: CompiledEvidence, beholder: Beholder): JudgedLine {
+  const { chances } = beholder;
   const kept = chances.get(evidence);
   if (kept !== undefined) return kept;
-  const line = lineOf(evidence, belief, hand);
+  const line = lineOf(evidence, beholder);
   chances.set(evidence, line);
   return line;
 }
 
-function lineOf(evidence: CompiledEvidence, belief: Belief, hand: Beholder['hand']): JudgedLine {
+function lineOf(evidence: CompiledEvidence, { belief, hand, registry }: Beholder): JudgedLine {
   const { compiled } = evidence;
   if (compiled === undefined) return { evidence, probability: undefined, values: [], missing: [] };
   const { quantities } = compiled;
@@ -100,7 +107,7 @@ function lineOf(evidence: CompiledEvidence, belief: Belief, hand: Beholder['hand
   const values = quantities.flatMap((quantity, i) => {
     const mean = joint.means[i]!;
     if (Number.isNaN(mean)) return [];
-    const value = mirroredNumber(quantity.id, mean, hand ?? 'right');
+    const value = mirroredNumber(quantity.id, mean, { hand, registry });
     return [{ quantity, value, u: Math.sqrt(joint.covariance[i * (quantities.length + 1)]!) }];
   });
   const missing = quantities.filter(({ id }) => chance.missing.includes(id));

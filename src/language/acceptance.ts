@@ -3,7 +3,7 @@ import { lineTableOf, rangeOf, type LineTable } from '../analysis/positions.ts';
 import type { Analysis, Finding } from '../analysis/result.ts';
 import { findCheck } from '../checks/table.ts';
 import { parseDocument } from '../record/parse.ts';
-import { methodNames } from '../registry/registry.ts';
+import { builtIn } from '../registry/registry.ts';
 import { holds, lineText, offsetAt } from './places.ts';
 import type { TextRange } from './shapes.ts';
 
@@ -62,10 +62,7 @@ function isRead(
 ): boolean {
   const { text, kind } = document;
   const changed = text.slice(0, offset) + before + reason + after + text.slice(offset);
-  const edited = parseDocument(kind, changed, [
-    ...methodNames,
-    ...(subject.workspace?.document.methods.keys() ?? []),
-  ]);
+  const edited = parseDocument(kind, changed, kind === 'workspace' ? builtIn : subject.registry);
   const line = finding.range.start.line + (after === '' ? 0 : 1);
   return (
     edited.silences.some((silence) => silence.code.value === finding.code && silence.line === line) &&

@@ -1,11 +1,13 @@
-// Quick fixes: the mends that findings bring with them, accepting a finding with a reason, and taking the typical shot; makes up no mend of its own.
+// All that can be done at a place: the mends that findings bring with them, accepting a finding with a reason, and rewrites; makes up no edit of its own.
+import { mendsOf } from '../analysis/mends.ts';
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
 import type { Analysis, Finding } from '../analysis/result.ts';
 import type { Fix } from '../checks/check.ts';
-import { takeTypicalShot } from '../checks/typical-shot.ts';
 import { findAcceptance } from './acceptance.ts';
 import { toDiagnostic, type ExplanationAddress } from './diagnostics.ts';
 import { touches } from './places.ts';
+import type { Rewrite } from './rewrite.ts';
+import { rewritesAt } from './rewrites.ts';
 import type { CodeAction, Edit, SnippetEdit, TextRange } from './shapes.ts';
 
 export interface ActionRequest {
@@ -21,32 +23,62 @@ export interface ActionRequest {
 
 export function findActions(analysis: Analysis, request: ActionRequest): CodeAction[] {
   const here = analysis.findings.filter((finding) => touches(finding.range, request.range));
+  const mends = here.flatMap((finding) =>
+    finding.fixes.flatMap((fix) => fixAction(analysis, finding, fix, request)),
+  );
+  // A mend of a finding may be the very rewrite that is offered anywhere.
+  const rewrites = rewritesAt(analysis, request.range).filter(({ title }) =>
+    mends.every((mend) => mend.title !== title),
+  );
   return [
-    ...here.flatMap((finding) => finding.fixes.flatMap((fix) => fixAction(analysis, finding, fix, request))),
+    ...mends,
     ...here.flatMap((finding) => acceptAction(analysis, finding, request)),
-    ...typicalShotAction(analysis, request),
+    ...rewrites.map((rewrite) => rewriteAction(analysis, rewrite, request)),
+    ...mendAllAction(analysis, request),
   ];
 }
 
-/** Offered on the keys `shots` and `flight` whether or not anything was found there. */
-function typicalShotAction(analysis: Analysis, request: ActionRequest): CodeAction[] {
+/** What the command line's `fix` does in its first round; an editor can run it whenever a file is saved. */
+function mendAllAction(analysis: Analysis, { version }: ActionRequest): CodeAction[] {
+  const mends = mendsOf(analysis, () => true);
+  if (mends.length === 0) return [];
   const table = lineTableOf(analysis.document.text);
-  const isHere = analysis.document.outline.some(
-    ({ name, nameSpan }) =>
-      (name === 'shots' || name === 'flight') && touches(rangeOf(table, nameSpan), request.range),
-  );
-  const fix = isHere ? takeTypicalShot(analysis.subject) : undefined;
-  if (fix === undefined) return [];
-  const edits = fix.edits.map(({ span, text }): Edit => ({ range: rangeOf(table, span), newText: text }));
+  const edits = mends
+    .flatMap(({ fix }) => fix.edits)
+    .map(({ span, text }): Edit => ({ range: rangeOf(table, span), newText: text }));
   return [
     {
-      title: fix.title,
-      kind: 'refactor.rewrite',
+      title: `Make every obvious mend in this file: ${mends.length}`,
+      kind: 'source.fixAll.swingwright',
       isPreferred: false,
       diagnostics: [],
-      edit: { documentChanges: [{ textDocument: { uri: analysis.uri, version: request.version }, edits }] },
+      edit: { documentChanges: [{ textDocument: { uri: analysis.uri, version }, edits }] },
     },
   ];
+}
+
+function rewriteAction(analysis: Analysis, { title, edits }: Rewrite, request: ActionRequest): CodeAction {
+  const table = lineTableOf(analysis.document.text);
+  const made = edits.map(({ span, text, placeholder }): Edit | SnippetEdit => {
+    const range = rangeOf(table, span);
+    if (request.edits === 'plain' || placeholder === undefined) return { range, newText: text };
+    const at = text.indexOf(placeholder);
+    return snippetEdit(range, text.slice(0, at), placeholder, text.slice(at + placeholder.length));
+  });
+  return {
+    title,
+    kind: 'refactor.rewrite',
+    isPreferred: false,
+    diagnostics: [],
+    edit: {
+      documentChanges: [{ textDocument: { uri: analysis.uri, version: request.version }, edits: made }],
+    },
+  };
+}
+
+function snippetEdit(range: TextRange, before: string, typedOver: string, after: string): SnippetEdit {
+  const value = `${escapeSnippet(before)}\${1:${escapeSnippet(typedOver)}}${escapeSnippet(after)}`;
+  return { range, snippet: { kind: 'snippet', value } };
 }
 
 function fixAction(analysis: Analysis, finding: Finding, fix: Fix, request: ActionRequest): CodeAction[] {
@@ -67,13 +99,7 @@ function acceptAction(analysis: Analysis, finding: Finding, request: ActionReque
   const edit: Edit | SnippetEdit =
     request.edits === 'plain'
       ? { range, newText: before + reason + after }
-      : {
-          range,
-          snippet: {
-            kind: 'snippet',
-            value: `${escapeSnippet(before)}\${1:${escapeSnippet(reason)}}${escapeSnippet(after)}`,
-          },
-        };
+      : snippetEdit(range, before, reason, after);
   const changes = new Map([[analysis.uri, [edit]]]);
   const title = `Accept ${finding.code} here with a reason`;
   return [action(analysis, finding, title, { isPreferred: false, changes, request })];

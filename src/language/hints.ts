@@ -7,7 +7,7 @@ import { verdictWords } from '../checks/verdict-words.ts';
 import { showValue } from '../measure/show.ts';
 import type { Value } from '../model/value.ts';
 import type { Entry, SwingwrightDocument } from '../record/document.ts';
-import { findQuantity } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 import { entriesOf } from './entries.ts';
 import { statedLines } from './hover-fault.ts';
 import { lineText, touches } from './places.ts';
@@ -86,15 +86,16 @@ function faceToPathHints(analysis: Analysis, table: LineTable): InlayHint[] {
   return behind(
     anchor,
     table,
-    `face-to-path ${value.kind === 'expected' ? 'expected ' : ''}${short(value)}${faceWord(value, analysis)}`,
+    `face-to-path ${value.kind === 'expected' ? 'expected ' : ''}${short(value, analysis.subject.registry)}${faceWord(value, analysis)}`,
     [value],
+    analysis.subject.registry,
   );
 }
 
 /** A face to the right of the path is open for a right-handed player and closed for a left-handed one. */
 function faceWord({ id, value, u }: Value, { subject }: Analysis): string {
   const hand = handOf(subject);
-  const quantity = findQuantity(id);
+  const quantity = subject.registry.find(id);
   const isSquare = quantity !== undefined && !/[1-9]/.test(showValue(quantity, value, u).split('±')[0]!);
   if (hand === undefined || isSquare) return '';
   return value > 0 === (hand === 'right') ? ' (open)' : ' (closed)';
@@ -104,7 +105,13 @@ function lowPointHints(analysis: Analysis, table: LineTable): InlayHint[] {
   const value = analysis.derivation?.expected.get('delivery.low_point.ahead');
   const anchor = entryAt(analysis.document, ['delivery.attack', 'delivery.low_point.ahead']);
   if (value === undefined || anchor === undefined) return [];
-  return behind(anchor, table, `low point expected ${short(value)}`, [value]);
+  return behind(
+    anchor,
+    table,
+    `low point expected ${short(value, analysis.subject.registry)}`,
+    [value],
+    analysis.subject.registry,
+  );
 }
 
 function flightHints(analysis: Analysis, table: LineTable): InlayHint[] {
@@ -114,13 +121,14 @@ function flightHints(analysis: Analysis, table: LineTable): InlayHint[] {
     return value === undefined ? [] : [{ name, value }];
   });
   if (key === undefined || expected.length === 0) return [];
-  const label = `expected ${expected.map(({ name, value }) => `${name} ${short(value)}`).join(', ')}`;
+  const label = `expected ${expected.map(({ name, value }) => `${name} ${short(value, analysis.subject.registry)}`).join(', ')}`;
   const line = positionAt(table, key.nameSpan.start).line;
   return hintAtEnd(
     line,
     table,
     label,
     expected.map(({ value }) => value),
+    analysis.subject.registry,
   );
 }
 
@@ -151,14 +159,27 @@ function entryAt(document: SwingwrightDocument, ids: readonly string[]): Entry |
     .find((entry) => entry !== undefined && entry.readings.length > 0);
 }
 
-function behind(entry: Entry, table: LineTable, label: string, values: readonly Value[]): InlayHint[] {
-  return hintAtEnd(positionAt(table, entry.valueSpan.end).line, table, label, values);
+function behind(
+  entry: Entry,
+  table: LineTable,
+  label: string,
+  values: readonly Value[],
+  registry: Registry,
+): InlayHint[] {
+  return hintAtEnd(positionAt(table, entry.valueSpan.end).line, table, label, values, registry);
 }
 
-function hintAtEnd(line: number, table: LineTable, label: string, values: readonly Value[]): InlayHint[] {
+function hintAtEnd(
+  line: number,
+  table: LineTable,
+  label: string,
+  values: readonly Value[],
+  registry: Registry,
+): InlayHint[] {
   const paragraphs = values.map((value) => {
-    const quantity = findQuantity(value.id);
-    const origin = value.from.length > 0 ? `From ${originOf(value)}.` : 'From no entry of this record.';
+    const quantity = registry.find(value.id);
+    const origin =
+      value.from.length > 0 ? `From ${originOf(value, registry)}.` : 'From no entry of this record.';
     const assumed = assumptionsOf(value);
     const title =
       quantity === undefined ? '' : `**${quantity.title}** ${showValue(quantity, value.value, value.u)}. `;

@@ -7,15 +7,21 @@ import type { JudgedReading } from '../model/agreement-result.ts';
 import { nonlinear } from '../model/drawn-interval.ts';
 import type { Value } from '../model/value.ts';
 import type { Entry, Reading } from '../record/document.ts';
+import type { Registry } from '../registry/registry.ts';
 import { assumptionsOf, foremostOf, list, nameOf } from './words.ts';
 
 /** At most three lines: what the others expect, the verdict, and what the flight alone allows. */
 export function standingOf(analysis: Analysis, entry: Entry, at: Reading | undefined): readonly string[] {
-  const { derivation, document } = analysis;
+  const { derivation, document, subject } = analysis;
   if (derivation === undefined || document.kind !== 'swing' || document.entries.get(entry.id) !== entry)
     return [];
   return [
-    ...expectation(entry, derivation.expected.get(entry.id), derivation.values.get(entry.id)),
+    ...expectation(
+      entry,
+      subject.registry,
+      derivation.expected.get(entry.id),
+      derivation.values.get(entry.id),
+    ),
     ...verdict(analysis, entry, at),
     ...absence(analysis, entry),
     ...flightLineFor(analysis, entry.id),
@@ -24,11 +30,12 @@ export function standingOf(analysis: Analysis, entry: Entry, at: Reading | undef
 
 function expectation(
   { quantity, readings }: Entry,
+  registry: Registry,
   expected: Value | undefined,
   entered: Value | undefined,
 ): readonly string[] {
   if (expected === undefined) return [];
-  const origin = expected.from.length > 0 ? ` (from ${foremostOf(expected)})` : '';
+  const origin = expected.from.length > 0 ? ` (from ${foremostOf(expected, registry)})` : '';
   const assumed = assumptionsOf(expected);
   const about = nonlinear.has(expected.id) ? 'about ' : '';
   const line = `The other entries expect ${about}${showValue(quantity, expected.value, expected.u)}${origin}`;
@@ -63,10 +70,10 @@ function verdict(
   return chosen === undefined ? [] : [verdictOn(chosen, quantity).replace(/: the others say .*$/, '.')];
 }
 
-function absence({ derivation }: Analysis, { id }: Entry): readonly string[] {
+function absence({ derivation, subject }: Analysis, { id }: Entry): readonly string[] {
   const missing = derivation?.missing.get(id);
   if (missing === undefined || derivation?.expected.has(id) === true) return [];
-  return missing.needs.length === 0
-    ? ['No number comes out of what is entered for it.']
-    : [`Nothing else in the record speaks of it yet: that would take ${list(missing.needs.map(nameOf), 4)}.`];
+  if (missing.needs.length === 0) return ['No number comes out of what is entered for it.'];
+  const needs = missing.needs.map((need) => nameOf(need, subject.registry));
+  return [`Nothing else in the record speaks of it yet: that would take ${list(needs, 4)}.`];
 }

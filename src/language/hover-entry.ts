@@ -6,7 +6,7 @@ import { withArticle } from '../measure/article.ts';
 import { secondUnit, showValue, showWindow } from '../measure/show.ts';
 import type { Value } from '../model/value.ts';
 import type { Entry, Reading } from '../record/document.ts';
-import { findMethod, practiceWith, standardUncertainty } from '../registry/registry.ts';
+import { practiceWith, standardUncertainty } from '../registry/registry.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { entriesOf } from './entries.ts';
 import { standingOf } from './hover-agreement.ts';
@@ -112,14 +112,9 @@ function valueOf(
 function uncertaintyOf(
   quantity: Quantity,
   measure: Reading['measure'],
-  { workspace }: Analysis['subject'],
+  { workspace, registry }: Analysis['subject'],
 ): ReturnType<typeof standardUncertainty> {
-  return standardUncertainty(
-    quantity,
-    measure,
-    workspace?.document.coverage ?? 1,
-    workspace?.document.methods,
-  );
+  return standardUncertainty(quantity, measure, workspace?.document.coverage ?? 1, registry);
 }
 
 function certainty({ quantity, readings }: Entry, at: Reading | undefined, { subject }: Analysis): string[] {
@@ -136,7 +131,7 @@ function certainty({ quantity, readings }: Entry, at: Reading | undefined, { sub
   if (origin === 'quantity')
     return [`Uncertainty: ${amount}, usual for this quantity${doubled}; nothing is stated.`];
   const method = measure.method ?? '';
-  const meaning = findMethod(method)?.uncertainty[quantity.dimension]?.source;
+  const meaning = subject.registry.findMethod(method)?.uncertainty[quantity.dimension]?.source;
   const source = meaning === undefined ? '' : ` (${escapeMarkdown(meaning)})`;
   return [`Uncertainty: ${amount}, usual for ${code(method)}${source}${doubled}.`];
 }

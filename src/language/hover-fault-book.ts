@@ -3,7 +3,6 @@ import type { Analysis } from '../analysis/result.ts';
 import type { Span } from '../measure/measure.ts';
 import type { FaultFile } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { findQuantity } from '../registry/registry.ts';
 import { describe, practice, titleOf } from './hover-entry.ts';
 import type { Remark } from './hover.ts';
 import { code, escapeMarkdown } from './markdown.ts';
@@ -22,7 +21,7 @@ export function hoverOnFaultBook({ document, subject }: Analysis, offset: number
     };
   }
   const span = idAt(document, offset);
-  const quantity = span && findQuantity(document.text.slice(span.start, span.end));
+  const quantity = span && subject.registry.find(document.text.slice(span.start, span.end));
   return (
     quantity && {
       span,

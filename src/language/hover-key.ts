@@ -2,7 +2,6 @@
 import type { Analysis } from '../analysis/result.ts';
 import { showValue } from '../measure/show.ts';
 import { findCheck } from '../checks/table.ts';
-import { findQuantity } from '../registry/registry.ts';
 import { descriptions, type Description } from './descriptions.generated.ts';
 import type { Remark } from './hover.ts';
 import { code } from './markdown.ts';
@@ -52,21 +51,27 @@ function titleOf(key: string): string {
 }
 
 function linesOn(path: readonly string[], title: string, text: string, analysis: Analysis): string[] {
-  const { derivation, document } = analysis;
+  const { derivation, document, subject } = analysis;
+  const { registry } = subject;
   const prefix = path.join('.');
   const check =
     document.kind === 'workspace' && path[0] === 'severities' ? findCheck(path[1] ?? '') : undefined;
   const derived = [...(derivation?.values.values() ?? [])].flatMap((value) => {
-    const quantity = findQuantity(value.id);
+    const quantity = registry.find(value.id);
     if (value.kind === 'entered' || quantity === undefined || !value.id.startsWith(`${prefix}.`)) return [];
     const shown = showValue(quantity, value.value, value.u);
     return [`${quantity.title}: ${shown}${value.kind === 'expected' ? ' (expected)' : ''}`];
   });
   const missing = [...(derivation?.missing.values() ?? [])].flatMap(({ id, needs }) => {
-    const quantity = findQuantity(id);
+    const quantity = registry.find(id);
     if (quantity === undefined || !id.startsWith(`${prefix}.`)) return [];
     if (needs.length === 0) return [`${quantity.title}: no number comes out of what is entered`];
-    return [`${quantity.title}: would take ${list(needs.map(nameOf), 4)}`];
+    return [
+      `${quantity.title}: would take ${list(
+        needs.map((need) => nameOf(need, registry)),
+        4,
+      )}`,
+    ];
   });
   // A checkpoint's words begin with its title.
   const words = text.startsWith(`${title}: `) ? titleOf(text.slice(title.length + 2)) : text;

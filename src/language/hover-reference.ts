@@ -34,7 +34,7 @@ function templateLines({ subject }: Analysis): string[] {
       ? []
       : [
           `${title}: ${list(
-            of.map(({ id }) => nameOf(id)),
+            of.map(({ id }) => nameOf(id, subject.registry)),
             12,
           )}.`,
         ];
@@ -45,7 +45,7 @@ function templateLines({ subject }: Analysis): string[] {
       const { value, u, kind } = one.value!;
       const computed = kind === 'entered' ? '' : kind === 'derived' ? ', computed' : ', expected';
       const shown = showValue(one.window.quantity, value, u);
-      return `Outside: ${nameOf(one.id)} ${shown}${computed}; ${escapeMarkdown(windowWords(one))}, ${standingWords(one)!}.`;
+      return `Outside: ${nameOf(one.id, subject.registry)} ${shown}${computed}; ${escapeMarkdown(windowWords(one))}, ${standingWords(one)!}.`;
     }),
     ...named('Also outside', outside.slice(5)),
     ...named(

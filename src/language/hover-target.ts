@@ -2,7 +2,6 @@
 import type { Analysis } from '../analysis/result.ts';
 import type { Measure, Span, Window } from '../measure/measure.ts';
 import { secondUnit, showValue, showWindow } from '../measure/show.ts';
-import { findQuantity } from '../registry/registry.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Goal } from '../record/document.ts';
 import { goalsOf, windowsOf } from './entries.ts';
@@ -43,7 +42,7 @@ function clubKindAimedAt({ document, subject }: Analysis): string | undefined {
   return document.clubs.length === 1 ? document.clubs[0]?.value : undefined;
 }
 
-function aimsOf({ document }: Analysis): Aim[] {
+function aimsOf({ document, subject }: Analysis): Aim[] {
   const goals = goalsOf(document).flatMap((goal) =>
     [...goal.targets.values()].map(({ quantity, target, keySpan, span }) => ({
       quantity,
@@ -63,7 +62,7 @@ function aimsOf({ document }: Analysis): Aim[] {
     document.kind !== 'swing'
       ? []
       : document.plan.flatMap(({ change, to }): Aim[] => {
-          const quantity = change === undefined ? undefined : findQuantity(change.value);
+          const quantity = change === undefined ? undefined : subject.registry.find(change.value);
           if (change === undefined || quantity === undefined) return [];
           return [
             {

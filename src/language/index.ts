@@ -1,9 +1,15 @@
 // All that an editor can ask of an analysis, in one place: plain data in, plain data out, one file a feature.
-export { explain, listCodes } from './explanation.ts';
+export { explainWord, listCodes } from './explanation.ts';
 export { findActions, type ActionRequest } from './actions.ts';
+export { findDefinitions, type PageAddress } from './definition.ts';
 export { findDiagnostics } from './diagnostics.ts';
+export { findFoldingRanges } from './folding.ts';
 export { findHints, type HintSwitches } from './hints.ts';
 export { findHover, wantsLessons } from './hover.ts';
 export { findLinks } from './links.ts';
+export { findHighlights, findMention, findOccurrences } from './occurrences.ts';
+export { findRename, findRenamed, prepareRename, type Refusal } from './rename.ts';
+export { findSelectionRanges } from './selection.ts';
 export { findSymbols } from './symbols.ts';
 export { explainWhy } from './why.ts';
+export { findWorkspaceSymbols } from './workspace-symbols.ts';

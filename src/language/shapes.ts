@@ -67,7 +67,7 @@ export interface SnippetEdit {
 
 export interface CodeAction {
   readonly title: string;
-  readonly kind: 'quickfix' | 'refactor.rewrite';
+  readonly kind: 'quickfix' | 'refactor.rewrite' | 'source.fixAll.swingwright';
   readonly isPreferred: boolean;
   readonly diagnostics: readonly Diagnostic[];
   readonly edit: {
@@ -76,4 +76,50 @@ export interface CodeAction {
       readonly edits: readonly (Edit | SnippetEdit)[];
     }[];
   };
+}
+
+/** A place in a file, or all of it. */
+export interface Location {
+  readonly uri: string;
+  readonly range: TextRange;
+}
+
+/** Where a name leads: to `targetSelectionRange`, with all of `targetRange` shown beside the text. */
+export interface LocationLink {
+  readonly originSelectionRange: TextRange;
+  readonly targetUri: string;
+  readonly targetRange: TextRange;
+  readonly targetSelectionRange: TextRange;
+}
+
+/** 2 where a value is read or spoken of, 3 where it is written. */
+export interface DocumentHighlight {
+  readonly range: TextRange;
+  readonly kind: 2 | 3;
+}
+
+export interface FoldingRange {
+  readonly startLine: number;
+  readonly endLine: number;
+  readonly kind?: 'comment';
+}
+
+export interface SelectionRange {
+  readonly range: TextRange;
+  readonly parent?: SelectionRange;
+}
+
+export interface WorkspaceSymbol {
+  readonly name: string;
+  /** As the language server protocol numbers them: class, interface, number, key, event. */
+  readonly kind: 5 | 11 | 16 | 20 | 24;
+  readonly location: Location;
+  readonly containerName: string;
+}
+
+export interface WorkspaceEdit {
+  readonly documentChanges: readonly {
+    readonly textDocument: { readonly uri: string; readonly version: number | null };
+    readonly edits: readonly Edit[];
+  }[];
 }

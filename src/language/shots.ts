@@ -2,7 +2,7 @@
 import type { Analysis } from '../analysis/result.ts';
 import type { ShotSummary } from '../model/shots.ts';
 import { showValue } from '../measure/show.ts';
-import { findQuantity } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 import type { Remark } from './hover.ts';
 import { holds } from './places.ts';
 import { list, short } from './words.ts';
@@ -18,7 +18,7 @@ export function shotsInShort({ subject }: Analysis): string | undefined {
     const statistic = summary.statistics.get(id);
     if (statistic === undefined) return [];
     const name = id.slice('flight.'.length);
-    return [`${name} ${short({ id, value: statistic.mean, u: statistic.sd ?? null })}`];
+    return [`${name} ${short({ id, value: statistic.mean, u: statistic.sd ?? null }, subject.registry)}`];
   });
   const out = summary.outliers.length === 0 ? '' : ` (${summary.outliers.length} far out)`;
   return `${countOf(summary.count)}${out}${said.length === 0 ? '' : `: ${said.join(', ')}`}`;
@@ -37,7 +37,7 @@ export function shotLines({ subject }: Analysis): readonly string[] {
   const { summary, shots = [] } = subject.shots ?? {};
   if (summary === undefined) return ['No shot can be read.'];
   const statistics = inHover.flatMap((id) => {
-    const [quantity, statistic] = [findQuantity(id), summary.statistics.get(id)];
+    const [quantity, statistic] = [subject.registry.find(id), summary.statistics.get(id)];
     if (quantity === undefined || statistic === undefined) return [];
     return [`${quantity.title}: ${showValue(quantity, statistic.mean, statistic.sd)}`];
   });
@@ -45,15 +45,15 @@ export function shotLines({ subject }: Analysis): readonly string[] {
   return [
     `**${countOf(summary.count)}**${summary.used < 2 ? '' : ', each with the standard deviation of one shot'}`,
     ...statistics,
-    ...landing(summary),
+    ...landing(summary, subject.registry),
     ...outliers(summary, shots),
     ...(typical === undefined ? [] : [`Typical: shot ${typical.row}.`]),
   ];
 }
 
 /** "19 in 20 come down within 31 m × 12 m (half axes), the long one 5 deg right." */
-function landing({ ellipse }: ShotSummary): string[] {
-  const [carry, start] = [findQuantity('flight.carry'), findQuantity('flight.start')];
+function landing({ ellipse }: ShotSummary, registry: Registry): string[] {
+  const [carry, start] = [registry.find('flight.carry'), registry.find('flight.start')];
   if (ellipse === undefined || carry === undefined || start === undefined) return [];
   const { long, short: across, factor95, direction } = ellipse;
   const axes = [long, across].map((axis) => showValue(carry, axis * factor95));

@@ -2,6 +2,7 @@
 import { explainedOf, verdictOn, type Explained } from '../analysis/explained.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { showValue, showWindow } from '../measure/show.ts';
+import type { Registry } from '../registry/registry.ts';
 import { titleOf } from './hover-entry.ts';
 import { escapeMarkdown } from './markdown.ts';
 import { nameOf } from './words.ts';
@@ -23,7 +24,7 @@ export function explainWhy(analysis: Analysis, id: string): string | undefined {
     section('Entered', enteredLines(explained)),
     section('How it follows', stepLines(explained)),
     section('What its uncertainty comes from', shareTable(explained)),
-    section('What it would be without an entry', withoutTable(explained)),
+    section('What it would be without an entry', withoutTable(explained, analysis.subject.registry)),
   ];
   return `${parts.filter((part) => part !== '').join('\n\n')}\n`;
 }
@@ -57,10 +58,10 @@ function shareTable({ shares }: Explained): readonly string[] {
   return rows.length === 0 ? [] : ['| share | from |', '| ---: | --- |', ...rows];
 }
 
-function withoutTable({ without, quantity }: Explained): readonly string[] {
+function withoutTable({ without, quantity }: Explained, registry: Registry): readonly string[] {
   const rows = without.map(
     ({ id, reading, value, u }) =>
-      `| ${cell(nameOf(id))}${reading > 0 ? `, reading ${reading + 1}` : ''} | ${showValue(quantity, value, u)} |`,
+      `| ${cell(nameOf(id, registry))}${reading > 0 ? `, reading ${reading + 1}` : ''} | ${showValue(quantity, value, u)} |`,
   );
   return rows.length === 0 ? [] : ['| without | it would be |', '| --- | --- |', ...rows];
 }

@@ -1,4 +1,5 @@
 // Shows computed values as people read them, rounded to what is known of them; its text need not be read back.
+import { decimalsOf } from './digits.ts';
 import type { DirectionWord, Notation } from './measure.ts';
 import { differenceFromSI, differenceToSI, findUnit, fromSI } from './units.ts';
 
@@ -13,7 +14,7 @@ export function showValue(notation: Notation, value: number, u?: number | null, 
   const shown = unitToShow(unit, notation);
   const usual = usualDecimals(notation, shown);
   const spread = u === undefined || u === null ? NaN : differenceFromSI(u, shown);
-  const decimals = Math.min(spreadDecimals(spread) ?? usual, usual + 3, 15);
+  const decimals = Math.min(decimalsOf(spread) ?? usual, usual + 3, 15);
   const side = showSide(notation, fromSI(value, shown), decimals);
   if (side === undefined) return noValue;
   const spreadText = fixed(spread, decimals);
@@ -42,7 +43,7 @@ export function showWindow(notation: Notation, from: number, to: number, unit?: 
 
 /** The other unit that a hover shows beside the quantity's own, if there is a sensible one. */
 export function secondUnit(notation: Notation): string | undefined {
-  return counterparts[findUnit(notation.unit)?.name ?? ''];
+  return counterparts[findUnit(notation.shown ?? notation.unit)?.name ?? ''];
 }
 
 /** The unit that coaches used to the other system would say. */
@@ -100,26 +101,13 @@ function signWord(notation: Notation, value: number): DirectionWord | undefined 
 function unitToShow(unit: string | undefined, notation: Notation): string {
   const wanted = unit === undefined ? undefined : findUnit(unit);
   if (wanted?.dimension === notation.dimension) return wanted.name;
-  return findUnit(notation.unit)?.name ?? notation.unit;
+  return notation.shown ?? findUnit(notation.unit)?.name ?? notation.unit;
 }
 
 /** The notation's decimals, moved by the powers of ten between its own unit and the one shown. */
 function usualDecimals(notation: Notation, shown: string): number {
   const ratio = differenceToSI(1, shown) / differenceToSI(1, notation.unit);
   return Math.max(0, notation.decimals + Math.round(Math.log10(ratio)));
-}
-
-/**
- * The decimals at which an uncertainty has two significant digits if the first is 1 or 2, else one; negative for tens and
- * hundreds. GUM (JCGM 100:2008) 7.2.6 wants at most two digits; that one is enough from 3 on is the rule of DIN 1333,
- * from memory. Undefined where the uncertainty is not positive.
- */
-function spreadDecimals(spread: number): number | undefined {
-  if (!(spread > 0) || !Number.isFinite(spread)) return undefined;
-  const scientific = spread.toExponential();
-  const exponent = Number(scientific.slice(scientific.indexOf('e') + 1));
-  const digits = scientific.startsWith('1') || scientific.startsWith('2') ? 2 : 1;
-  return digits - 1 - exponent;
 }
 
 /** More decimals where the usual ones would make both ends of a window the same. */

@@ -1,10 +1,10 @@
 // All that the model makes of a record: what follows from its entries, what they together lead to expect, and how they agree.
-import { findQuantity } from '../registry/registry.ts';
+import { builtIn } from '../registry/registry.ts';
 import { settleAgreement, type Settlement } from './agreement.ts';
 import type { Agreement, PosteriorValue } from './agreement-result.ts';
 import { derive } from './derive.ts';
 import { leastRedundancy, type Outcome } from './elimination.ts';
-import { mirroredNumber } from './mirror.ts';
+import { mirroredNumber, type Player } from './mirror.ts';
 import { mostOfWindows } from './posterior.ts';
 import type { Reconciliation } from './reconciliation.ts';
 import { denseRow, rowDot } from './rows.ts';
@@ -36,13 +36,13 @@ export function accountOf(situation: Situation): Account {
   for (const [id, known] of agreement.posterior) {
     const plain = derivation.values.get(id);
     if (plain?.kind === 'entered') continue;
-    const fitted = fittedValue(outcome.last, known, id, situation.hand);
+    const fitted = fittedValue(outcome.last, known, id, situation);
     if (!fitted || (plain && suffices(plain, fitted, off))) continue;
     const value: Value = plain ? { ...fitted, kind: 'derived' } : fitted;
     values.set(id, value);
     expected.set(id, value);
   }
-  for (const [id, implied] of impliedValues(outcome, agreement, situation.hand)) {
+  for (const [id, implied] of impliedValues(outcome, agreement, situation)) {
     const plain = derivation.expected.get(id);
     const own = agreement.conflicts.find((conflict) => conflict.id === id);
     const group = new Set([id, ...(own?.rivals ?? []).map((rival) => rival.id)]);
@@ -63,7 +63,7 @@ function fittedValue(
   at: Reconciliation,
   { value, u }: PosteriorValue,
   id: string,
-  hand: Situation['hand'],
+  player: Player,
 ): Value | undefined {
   const node = at.forward.nodeOf.get(id);
   if (node === undefined) return undefined;
@@ -71,7 +71,7 @@ function fittedValue(
   const shares = sharesOf(at, y, u * u);
   const own = shares.find(({ from }) => from.kind === 'assumption' && from.id === id);
   if ((own?.share ?? 0) > 0.5) return undefined;
-  const fitted = valueFrom(at, shares, { id, value, u, rule: at.forward.ruleOf(node)?.name }, hand);
+  const fitted = valueFrom(at, shares, { id, value, u, rule: at.forward.ruleOf(node)?.name }, player);
   if (fitted.from.length > 0) return fitted;
   const from = isInformed(at, node, u * u) ? foremostEntries(at, y) : [];
   return from.length > 0 ? { ...fitted, from } : undefined;
@@ -99,11 +99,7 @@ function foremostEntries({ problem, fit, readings, measured }: Reconciliation, y
 }
 
 /** What all others make of each entry that they check; of one that was read several times what they make of all its readings. */
-function impliedValues(
-  outcome: Outcome,
-  { entries }: Agreement,
-  hand: Situation['hand'],
-): ReadonlyMap<string, Value> {
+function impliedValues(outcome: Outcome, { entries }: Agreement, player: Player): ReadonlyMap<string, Value> {
   const { last } = outcome;
   const values = new Map<string, Value>();
   const places = new Map<string, number[]>();
@@ -112,7 +108,7 @@ function impliedValues(
   for (const [id, [first, ...others]] of places) {
     const { implied, uImplied, verdict } = entries[last.measured[first!]!]!;
     if (others.length > 0) {
-      const value = impliedOfSeveral(last, id, new Set([first!, ...others]), hand);
+      const value = impliedOfSeveral(last, id, new Set([first!, ...others]), player);
       if (value) values.set(id, value);
       continue;
     }
@@ -123,7 +119,7 @@ function impliedValues(
     // Without the measurement itself every move is larger by 1/r.
     const y = at.statistics.moves(first!).map((move) => move / redundancy);
     const bare = { id, value: implied, u: uImplied, rule: undefined };
-    values.set(id, valueFrom(at, sharesOf(at, y, uImplied * uImplied, new Set([first!])), bare, hand));
+    values.set(id, valueFrom(at, sharesOf(at, y, uImplied * uImplied, new Set([first!])), bare, player));
   }
   return values;
 }
@@ -141,7 +137,7 @@ function impliedOfSeveral(
   at: Reconciliation,
   id: string,
   own: ReadonlySet<number>,
-  hand: Situation['hand'],
+  player: Player,
 ): Value | undefined {
   const node = at.forward.nodeOf.get(id)!;
   const y = at.moves(node);
@@ -160,12 +156,12 @@ function impliedOfSeveral(
   if (windows > mostOfWindows) return undefined;
   const value = (at.values[node]! - variance * weighted) / redundancy;
   const u = Math.sqrt(variance / redundancy);
-  return valueFrom(at, shares, { id, value: mirroredNumber(id, value, hand), u, rule: undefined }, hand);
+  return valueFrom(at, shares, { id, value: mirroredNumber(id, value, player), u, rule: undefined }, player);
 }
 
 type Bare = Pick<Value, 'id' | 'value' | 'u' | 'rule'>;
 
-function valueFrom(at: Reconciliation, all: readonly Share[], bare: Bare, hand: Situation['hand']): Value {
+function valueFrom(at: Reconciliation, all: readonly Share[], bare: Bare, player: Player): Value {
   const from = new Set<string>();
   const assumed: Assumption[] = [];
   const shares = new Map<string, number>();
@@ -175,7 +171,7 @@ function valueFrom(at: Reconciliation, all: readonly Share[], bare: Bare, hand: 
     if (share < leastNamed) continue;
     if (source.kind === 'entry') from.add(source.id);
     if (source.kind === 'assumption' || (source.kind === 'window' && !isEntered(at, source.id)))
-      assumed.push(assumptionOf(at, source, hand));
+      assumed.push(assumptionOf(at, source, player));
     const foundation = source.kind === 'step' ? foundationOf(at, source.rule) : undefined;
     if (foundation) assumed.push(foundation);
   }
@@ -203,20 +199,20 @@ function keyOf(source: Share['from']): string {
 function assumptionOf(
   { forward }: Reconciliation,
   { kind, id, words, source }: Extract<Share['from'], { kind: 'assumption' | 'window' }>,
-  hand: Situation['hand'],
+  player: Player,
 ): Assumption {
   const { mean, u } = forward.parameters.find(({ key }) => key === id)!;
   return {
     id,
-    value: mirroredNumber(id, mean, hand),
+    value: mirroredNumber(id, mean, player),
     u,
-    words: kind === 'window' ? usual(id) : words,
+    words: kind === 'window' ? usual(id, player) : words,
     source,
   };
 }
 
 /** "a usual release ratio": what a window of practice takes of a quantity that nobody entered. */
-function usual(id: string): string {
-  const title = findQuantity(id)?.title ?? id;
+function usual(id: string, { registry = builtIn }: Player): string {
+  const title = registry.find(id)?.title ?? id;
   return `a usual ${/^[A-Z][a-z]/.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title}`;
 }

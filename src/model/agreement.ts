@@ -1,7 +1,7 @@
 // The verdict on a whole record: which entries cannot all be true, and what all of them together say; knows no single quantity.
 import type { Agreement, Conflict, JudgedReading, ReadingRef } from './agreement-result.ts';
 import { eliminated, isChecked, strangeness, thresholdFor, type Group, type Outcome } from './elimination.ts';
-import { mirroredNumber, mirroredSituation } from './mirror.ts';
+import { mirroredNumber, mirroredSituation, type Player } from './mirror.ts';
 import { mostOfWindows, posteriorOf } from './posterior.ts';
 import { readingsOf, type Reading } from './readings.ts';
 import { reconcile, textOfFit, type Reconciliation } from './reconciliation.ts';
@@ -34,7 +34,7 @@ export function settleAgreement(situation: Situation): Settlement {
     return first && eliminated(first);
   });
   const outcome = found && withReadings(found, readingsOf(plain));
-  const agreement = outcome ? presented(outcome, situation.hand) : unsolved(readingsOf(situation));
+  const agreement = outcome ? presented(outcome, situation) : unsolved(readingsOf(situation));
   return { agreement, outcome };
 }
 
@@ -48,12 +48,12 @@ function withReadings({ first, last, threshold, groups }: Outcome, readings: rea
   };
 }
 
-function presented(outcome: Outcome, hand: Situation['hand']): Agreement {
+function presented(outcome: Outcome, player: Player): Agreement {
   const { first, last, threshold, groups } = outcome;
   const groupOf = new Map(groups.flatMap((group) => group.members.map((i) => [i, group] as const)));
   const place = new Map(last.measured.map((r, i) => [r, i]));
   const entries = last.readings.map((reading, r): JudgedReading => {
-    const bare = bareOf(reading, hand);
+    const bare = bareOf(reading, player);
     const i = place.get(r);
     if (i === undefined) return bare;
     const group = groupOf.get(i);
@@ -61,9 +61,9 @@ function presented(outcome: Outcome, hand: Situation['hand']): Agreement {
     const isJudged = group !== undefined || isChecked(last, i);
     return {
       ...bare,
-      implied: implied ? mirroredNumber(reading.id, implied.value, hand) : null,
+      implied: implied ? mirroredNumber(reading.id, implied.value, player) : null,
       uImplied: implied?.u ?? null,
-      w: isJudged && normalised !== undefined ? mirroredNumber(reading.id, normalised, hand) : null,
+      w: isJudged && normalised !== undefined ? mirroredNumber(reading.id, normalised, player) : null,
       redundancy: redundancyOf(group?.at ?? last, i),
       verdict: group ? 'conflict' : isJudged ? 'fits' : 'unchecked',
     };
@@ -87,7 +87,7 @@ function presented(outcome: Outcome, hand: Situation['hand']): Agreement {
     }),
   );
   const { chiSquared, freedom, p } = first.statistics;
-  const posterior = posteriorOf(last, hand);
+  const posterior = posteriorOf(last, player);
   return { status: 'solved', chi2: chiSquared, dof: freedom, p, threshold, entries, posterior, conflicts };
 }
 
@@ -118,11 +118,11 @@ function redundancyOf(at: Reconciliation, i: number): number {
   return windows <= mostOfWindows ? redundancy : 0;
 }
 
-function bareOf({ id, reading, value, u }: Reading, hand: Situation['hand']): JudgedReading {
+function bareOf({ id, reading, value, u }: Reading, player: Player): JudgedReading {
   return {
     id,
     reading,
-    value: mirroredNumber(id, value, hand),
+    value: mirroredNumber(id, value, player),
     u,
     implied: null,
     uImplied: null,
@@ -139,7 +139,7 @@ function unsolved(readings: readonly Reading[]): Agreement {
     dof: 0,
     p: 1,
     threshold: thresholdFor(1),
-    entries: readings.map((reading) => bareOf(reading, 'right')),
+    entries: readings.map((reading) => bareOf(reading, { hand: 'right' })),
     posterior: new Map(),
     conflicts: [],
   };

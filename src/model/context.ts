@@ -5,8 +5,15 @@ import type { Situation } from './value.ts';
 
 /** Of a situation that is already as for a right-handed player. */
 export function contextOf(situation: Situation): Context {
-  const { hand, clubKind, windBearing, bodyTable, calibration } = situation;
-  return { clubKind, windBearing, bodyTable, calibration, ...(hand === undefined && { hand: 'unknown' }) };
+  const { hand, clubKind, windBearing, bodyTable, calibration, registry } = situation;
+  return {
+    clubKind,
+    windBearing,
+    bodyTable,
+    calibration,
+    registry,
+    ...(hand === undefined && { hand: 'unknown' }),
+  };
 }
 
 /** The published table that a student's file names; undefined for a word that is none. */

@@ -6,7 +6,7 @@ import { baseEstimate, propagate, type Base, type Estimate } from './estimate.ts
 import { inOrderOfMeasuring, isLeaf } from './leaves.ts';
 import { isOfUnknownHand, mirroredSituation, mirroredValue } from './mirror.ts';
 import { priorsFor } from './priors.ts';
-import { findQuantity } from '../registry/registry.ts';
+import { builtIn } from '../registry/registry.ts';
 import type { Context, Rule } from './rule.ts';
 import { rules as allRules } from './rules.ts';
 import type { Assumption, Derivation, Missing, Observation, Situation, Value } from './value.ts';
@@ -40,6 +40,7 @@ interface Settled {
  * finite, always ends; the same situation always gives the same derivation.
  */
 export function derive(situation: Situation, rules: readonly Rule[] = allRules): Derivation {
+  const { registry = builtIn } = situation;
   const workings = begin(mirroredSituation(situation), rules);
   const values = new Map<string, Value>();
   const expected = new Map<string, Value>();
@@ -49,8 +50,8 @@ export function derive(situation: Situation, rules: readonly Rule[] = allRules):
 
   const settled = settle(workings, undefined);
   const present = (id: string, rule: Rule, estimate: Estimate): Value | undefined => {
-    const value = findQuantity(id) && derivedValue(id, rule, estimate);
-    return value && mirroredValue(value, situation.hand);
+    const value = registry.find(id) && derivedValue(id, rule, estimate);
+    return value && mirroredValue(value, situation);
   };
   for (const [id, rule] of settled.chain) {
     const value = present(id, rule, settled.estimates.get(id)!);
@@ -216,6 +217,7 @@ function derivedValue(id: string, rule: Rule, estimate: Estimate): Value | undef
 }
 
 function missingFrom(workings: Workings, settled: Settled): ReadonlyMap<string, Missing> {
+  const { registry = builtIn } = workings.context;
   const given = new Set([
     ...workings.entries.keys(),
     ...workings.assumptions.keys(),
@@ -225,11 +227,11 @@ function missingFrom(workings: Workings, settled: Settled): ReadonlyMap<string, 
   const needs = needsOf([...usable, ...waitingForHand(workings)], given, isLeaf);
   const missing = new Map<string, Missing>();
   for (const [id, ids] of needs)
-    if (findQuantity(id)) missing.set(id, { id, needs: inOrderOfMeasuring(ids) });
+    if (registry.find(id)) missing.set(id, { id, needs: inOrderOfMeasuring(ids) });
   // By names alone these would follow: it is the numbers that lead nowhere.
   const atHand = new Set([...workings.entries.keys(), ...workings.assumptions.keys()]);
   for (const id of chainFrom(workings.rules, atHand).keys())
-    if (!given.has(id) && !missing.has(id) && findQuantity(id)) missing.set(id, { id, needs: [] });
+    if (!given.has(id) && !missing.has(id) && registry.find(id)) missing.set(id, { id, needs: [] });
   return missing;
 }
 

@@ -1,6 +1,6 @@
 // Says of any quantity how it came about: value, interval, steps, the share of each entry, and what it would be without each.
 import { settleAgreement } from './agreement.ts';
-import { mirroredNumber } from './mirror.ts';
+import { mirroredNumber, type Player } from './mirror.ts';
 import type { Outcome } from './elimination.ts';
 import type { Reconciliation } from './reconciliation.ts';
 import { rowDot } from './rows.ts';
@@ -47,7 +47,7 @@ const least = 0.001;
 /** The explanation of `id` after the readings in conflict were taken out; undefined where the fit has no such quantity. */
 export function explainQuantity(situation: Situation, id: string): QuantityExplanation | undefined {
   const { outcome } = settleAgreement(situation);
-  return outcome && explainFrom(outcome, id, situation.hand);
+  return outcome && explainFrom(outcome, id, situation);
 }
 
 /**
@@ -57,7 +57,7 @@ export function explainQuantity(situation: Situation, id: string): QuantityExpla
 export function explainFrom(
   { last }: Pick<Outcome, 'last'>,
   id: string,
-  hand: Situation['hand'],
+  player: Player,
 ): QuantityExplanation | undefined {
   const node = last.forward.nodeOf.get(id);
   if (node === undefined) return undefined;
@@ -75,23 +75,23 @@ export function explainFrom(
     if (redundancy < 1e-6 || (pull * pull) / variance < least) continue;
     const value = last.values[node]! - (pull * residual) / (u * redundancy);
     const spread = Math.sqrt(variance + (pull * pull) / redundancy);
-    without.push({ id: ref.id, reading: ref.reading, value: mirroredNumber(id, value, hand), u: spread });
+    without.push({ id: ref.id, reading: ref.reading, value: mirroredNumber(id, value, player), u: spread });
   }
-  const value = mirroredNumber(id, last.values[node]!, hand);
+  const value = mirroredNumber(id, last.values[node]!, player);
   const u = Math.sqrt(variance);
   without.sort((a, b) => Math.abs(b.value - value) - Math.abs(a.value - value));
-  const interval = intervalOf(last, node, hand) ?? { min: value - coverage * u, max: value + coverage * u };
+  const interval = intervalOf(last, node, player) ?? { min: value - coverage * u, max: value + coverage * u };
   return { id, value, u, interval, steps: stepsBehind(last, node, shares), shares, without };
 }
 
 function intervalOf(
   at: Reconciliation,
   node: number,
-  hand: Situation['hand'],
+  player: Player,
 ): QuantityExplanation['interval'] | undefined {
   const id = at.forward.ids[node]!;
   const drawn = nonlinear.has(id) ? drawnInterval(at, node) : undefined;
-  const ends = drawn && [drawn.min, drawn.max].map((end) => mirroredNumber(id, end, hand));
+  const ends = drawn && [drawn.min, drawn.max].map((end) => mirroredNumber(id, end, player));
   return ends && { min: Math.min(...ends), max: Math.max(...ends) };
 }
 

@@ -1,4 +1,5 @@
 // Takes the laid out steps as one differentiable function of their parameters; knows no readings.
+import { builtIn } from '../registry/registry.ts';
 import { localSlopes } from './estimate.ts';
 import { layoutOf, type Layout, type Parameter, type PlacedStep, type Reach } from './forward-layout.ts';
 import type { Context, Rule } from './rule.ts';
@@ -54,9 +55,10 @@ export function createForward(
     reach,
   );
   const { parameters, ids, nodeOf } = layout;
+  const { registry = builtIn } = context;
   const steps = layout.steps.map((step): Step => ({
     ...step,
-    widths: step.inputs.map((node) => scaleOf(ids[node]!)),
+    widths: step.inputs.map((node) => scaleOf(ids[node]!, registry)),
     at: step.inputs.map(() => 0),
     us: new Float64Array(step.outputs.length),
     centre: undefined,

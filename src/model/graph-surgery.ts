@@ -1,4 +1,5 @@
 // Sets quantities of a fitted swing to other values and recomputes what follows from them, each with its slopes; knows no plan.
+import { builtIn, type Registry } from '../registry/registry.ts';
 import { localSlopes } from './estimate.ts';
 import { computeOf } from './forward.ts';
 import type { PlacedStep } from './forward-layout.ts';
@@ -160,7 +161,7 @@ function computedAnew(
 
   function distanceOf({ inputs: nodes }: PlacedStep, to: readonly number[], { forward }: Reconciliation) {
     return nodes.reduce(
-      (d2, node, i) => d2 + ((to[i]! - values[node]!) / rangeOf(forward.ids[node]!)) ** 2,
+      (d2, node, i) => d2 + ((to[i]! - values[node]!) / rangeOf(forward.ids[node]!, registryOf(at))) ** 2,
       0,
     );
   }
@@ -190,7 +191,7 @@ function placeOfYielding(
     const change = (target - found) / slope;
     if (!Number.isFinite(change)) return undefined;
     numbers[place]! += change;
-    if (Math.abs(change) < 1e-9 * scaleOf(at.forward.ids[yields]!)) break;
+    if (Math.abs(change) < 1e-9 * scaleOf(at.forward.ids[yields]!, registryOf(at))) break;
   }
   const local = slopesAt(step, numbers, at);
   if (!local) return undefined;
@@ -238,14 +239,20 @@ function presentAnew(at: Reconciliation): Present {
 function slopesAt(
   { rule, inputs }: PlacedStep,
   numbers: readonly number[],
-  { forward: { ids, context } }: Reconciliation,
+  at: Reconciliation,
 ): readonly (readonly number[])[] | undefined {
-  const widths = inputs.map((node) => scaleOf(ids[node]!));
-  const compute = (at: readonly number[]): readonly number[] | undefined => computeOf(rule)(at, context);
+  const { ids, context } = at.forward;
+  const widths = inputs.map((node) => scaleOf(ids[node]!, registryOf(at)));
+  const compute = (point: readonly number[]): readonly number[] | undefined =>
+    computeOf(rule)(point, context);
   const local =
     rule.slopes?.(numbers, widths, context) ??
     numbers.map((_, i) => localSlopes(compute, numbers, i, widths[i]!));
   return local.every((slopes) => slopes !== undefined) ? local : undefined;
+}
+
+function registryOf({ forward: { context } }: Reconciliation): Registry {
+  return context.registry ?? builtIn;
 }
 
 function addTimes(row: Float64Array, other: Float64Array, factor: number): void {

@@ -3,12 +3,12 @@ import type { Account } from './account.ts';
 import { operate, presentRows, widthOf, type Operated, type Placed, type Setting } from './graph-surgery.ts';
 import type { Joint } from './joint.ts';
 import { dot, solved } from './linear-algebra.ts';
-import { mirroredNumber } from './mirror.ts';
+import { mirroredNumber, type Player } from './mirror.ts';
 import { mostOfWindows } from './posterior.ts';
 import { extended, type Reconciliation } from './reconciliation.ts';
 import { scaleOf } from './scales.ts';
 import { windowVariance } from './statistics.ts';
-import { findQuantity } from '../registry/registry.ts';
+import { builtIn } from '../registry/registry.ts';
 
 /** SI, signed as this player sees it. */
 export interface Change {
@@ -47,7 +47,7 @@ export interface Intervention {
 
 /** Undefined where nothing was fitted, so that there is nothing to change. */
 export function intervene(
-  { outcome, situation: { hand } }: Pick<Account, 'outcome' | 'situation'>,
+  { outcome, situation: player }: Pick<Account, 'outcome' | 'situation'>,
   changes: readonly Change[],
 ): Intervention | undefined {
   if (!outcome) return undefined;
@@ -57,16 +57,16 @@ export function intervene(
   const last = new Map(changes.map((change) => [change.id, change]));
   const settings = [...last.values()].flatMap(({ id, kind, amount, u }): Setting[] => {
     const node = nodeOf.get(id);
-    return node === undefined ? [] : [{ node, kind, amount: mirroredNumber(id, amount, hand), u }];
+    return node === undefined ? [] : [{ node, kind, amount: mirroredNumber(id, amount, player), u }];
   });
   const operated = operate(at, settings);
   const effects = new Map<string, Effect>();
   const lost: string[] = [];
   for (const [node, place] of operated) {
     const id = at.forward.ids[node]!;
-    if (!findQuantity(id)) continue;
+    if (!(player.registry ?? builtIn).find(id)) continue;
     if (!place) lost.push(id);
-    else effects.set(id, effectOf(at, node, place, hand));
+    else effects.set(id, effectOf(at, node, place, player));
   }
   return { unreached, lost, effects, joint: (ids) => jointAfter(at, operated, settings.length, ids) };
 }
@@ -96,7 +96,7 @@ export function sensitivity(
   account: Pick<Account, 'outcome' | 'situation'>,
   cause: string,
   effect: string,
-  step: number = scaleOf(cause),
+  step: number = scaleOf(cause, account.situation.registry ?? builtIn),
 ): Sensitivity | undefined {
   if (!account.outcome || step === 0) return undefined;
   if (!reachOf(account.outcome.last).forward.nodeOf.has(effect)) return undefined;
@@ -111,12 +111,7 @@ export function sensitivity(
 /** A difference that windows blur by no more than this share of itself is known, whatever else is. */
 const blurred = 0.25;
 
-function effectOf(
-  at: Reconciliation,
-  node: number,
-  { value, row }: Placed,
-  hand: Account['situation']['hand'],
-): Effect {
+function effectOf(at: Reconciliation, node: number, { value, row }: Placed, player: Player): Effect {
   const id = at.forward.ids[node]!;
   const present = presentRows(at)[node]!;
   const after = spreadOf(at, row);
@@ -130,9 +125,9 @@ function effectOf(
     Math.sqrt(between.windows) <= blurred * Math.abs(difference);
   return {
     id,
-    value: isKnown ? mirroredNumber(id, value, hand) : null,
+    value: isKnown ? mirroredNumber(id, value, player) : null,
     u: isKnown ? Math.sqrt(after.variance) : null,
-    difference: isMoveKnown ? mirroredNumber(id, difference, hand) : null,
+    difference: isMoveKnown ? mirroredNumber(id, difference, player) : null,
     uDifference: isMoveKnown ? Math.sqrt(between.variance) : null,
   };
 }

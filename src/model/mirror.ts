@@ -1,17 +1,20 @@
 // Turns a left-hander's situation into a right-hander's and the values back again; the only place that knows of hands.
-import { findQuantity } from '../registry/registry.ts';
+import { builtIn } from '../registry/registry.ts';
 import type { Situation, Value } from './value.ts';
+
+/** Who swings, and what the ids stand for. */
+export type Player = Pick<Situation, 'hand' | 'registry'>;
 
 /** The situation as for a right-handed player; what is said of left and right changes its sign, the wind its side. */
 export function mirroredSituation(situation: Situation): Situation {
   if (situation.hand !== 'left') return situation;
   const observations = [...situation.observations].map(
-    ([key, o]) => [key, isLateral(o.id) ? { ...o, value: negated(o.value) } : o] as const,
+    ([key, o]) => [key, isLateral(o.id, situation) ? { ...o, value: negated(o.value) } : o] as const,
   );
   const { windBearing, readings } = situation;
   const mirroredReadings = [...(readings ?? [])].map(
     ([id, list]) =>
-      [id, isLateral(id) ? list.map((r) => ({ ...r, value: negated(r.value) })) : list] as const,
+      [id, isLateral(id, situation) ? list.map((r) => ({ ...r, value: negated(r.value) })) : list] as const,
   );
   return {
     ...situation,
@@ -30,17 +33,19 @@ export function isOfUnknownHand(id: string, { hand }: Pick<Situation, 'hand'>): 
 }
 
 /** A plain number of that quantity from one hand to the other. */
-export function mirroredNumber(id: string, value: number, hand: Situation['hand']): number {
-  return hand === 'left' && isLateral(id) ? negated(value) : value;
+export function mirroredNumber(id: string, value: number, player: Player): number {
+  return player.hand === 'left' && isLateral(id, player) ? negated(value) : value;
 }
 
 /** A value computed as for a right-handed player, as it is for this one. */
-export function mirroredValue(value: Value, hand: Situation['hand']): Value {
-  return hand === 'left' && isLateral(value.id) ? { ...value, value: negated(value.value) } : value;
+export function mirroredValue(value: Value, player: Player): Value {
+  return player.hand === 'left' && isLateral(value.id, player)
+    ? { ...value, value: negated(value.value) }
+    : value;
 }
 
-function isLateral(id: string): boolean {
-  return findQuantity(id)?.lateral ?? false;
+function isLateral(id: string, { registry = builtIn }: Player): boolean {
+  return registry.find(id)?.lateral ?? false;
 }
 
 /** Zero stays plain zero, so that nobody reads "−0". */

@@ -1,5 +1,5 @@
 // What a fit takes of each cause before it has seen any entry: an assumption said aloud, or a wide window; knows no steps.
-import { findQuantity } from '../registry/registry.ts';
+import { builtIn } from '../registry/registry.ts';
 import type { Prior } from './least-squares.ts';
 import { priorsFor } from './priors.ts';
 import type { Context } from './rule.ts';
@@ -23,7 +23,7 @@ export function parameterPrior(id: string, context: Context, isEntered: boolean)
     const { value: mean, u, words, source } = assumed;
     return { mean, u, kind: 'evidence', words, source };
   }
-  return windowByKind(id, context) ?? windowOfPractice(id);
+  return windowByKind(id, context) ?? windowOfPractice(id, context);
 }
 
 interface Assumed {
@@ -60,8 +60,8 @@ const drift: readonly Assumed[] = [
  * The window seen in practice, or where there is none what is possible, as 95 % of a normal distribution: its middle, and a
  * quarter of its width as standard uncertainty. By judgement; swings are not drawn from it.
  */
-function windowOfPractice(id: string): ParameterPrior {
-  const quantity = findQuantity(id);
+function windowOfPractice(id: string, { registry = builtIn }: Context): ParameterPrior {
+  const quantity = registry.find(id);
   const range = quantity?.practice ?? quantity?.bounds;
   if (!range) return { mean: 0, u: 1, kind: 'window', words: 'a wide window', source: 'judgement' };
   return {

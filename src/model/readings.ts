@@ -1,4 +1,5 @@
 // The readings of a situation as measurements of their own, in order, with doubt and limits applied; knows no steps.
+import { builtIn } from '../registry/registry.ts';
 import { doubtfulFactor, type WeighedReading } from './combine.ts';
 import { isOfUnknownHand } from './mirror.ts';
 import { scaleOf } from './scales.ts';
@@ -12,6 +13,8 @@ export interface Reading {
   readonly u: number;
   /** `idle` where it cannot take part: no finite value, no uncertainty, a wind without direction, a heel without hand. */
   readonly use: 'measured' | 'idle';
+  /** What the quantity is usually read to. */
+  readonly scale: number;
 }
 
 /** Nothing is taken as sharper than this share of what the quantity is usually read to, so that no entry outweighs arithmetic. */
@@ -20,22 +23,24 @@ const bluntest = 1e6;
 
 /** Every reading, id by id in the order of the observations and then of the readings alone. */
 export function readingsOf(situation: Situation): readonly Reading[] {
+  const { registry = builtIn } = situation;
   const ids = new Set([...situation.observations.keys(), ...(situation.readings?.keys() ?? [])]);
   return [...ids].flatMap((id) => {
     const several = situation.readings?.get(id) ?? [];
     const observation = situation.observations.get(id);
     const list: readonly WeighedReading[] =
       several.length > 0 || !observation ? several : [{ ...observation, doubtful: false }];
+    const scale = scaleOf(id, registry);
     return list.map((one, reading): Reading => {
       const u = one.doubtful ? one.u * doubtfulFactor : one.u;
-      return { id, reading, value: one.value, u, use: isMeasured(id, one, situation) ? 'measured' : 'idle' };
+      const use = isMeasured(id, one, situation) ? 'measured' : 'idle';
+      return { id, reading, value: one.value, u, use, scale };
     });
   });
 }
 
 /** The standard uncertainty to weigh a reading by. */
-export function weighedUncertainty({ id, u }: Reading): number {
-  const scale = scaleOf(id);
+export function weighedUncertainty({ u, scale }: Reading): number {
   return Math.min(bluntest * scale, Math.max(sharpest * scale, u));
 }
 
@@ -45,7 +50,7 @@ export function centresOf(readings: readonly Reading[]): ReadonlyMap<string, num
   for (const reading of readings) {
     if (reading.use === 'idle') continue;
     const total = sums.get(reading.id) ?? { weight: 0, sum: 0 };
-    const weight = (scaleOf(reading.id) / weighedUncertainty(reading)) ** 2;
+    const weight = (reading.scale / weighedUncertainty(reading)) ** 2;
     sums.set(reading.id, { weight: total.weight + weight, sum: total.sum + weight * reading.value });
   }
   return new Map([...sums].map(([id, { weight, sum }]) => [id, sum / weight]));

@@ -2,6 +2,7 @@
 
 import type { BodyTableName } from '../physics/body-tables.ts';
 import type { QuantityId } from '../registry/generated.ts';
+import type { Registry } from '../registry/registry.ts';
 import type { Assumption, Calibration } from './value.ts';
 
 /** Quantities that no record has a place for and that the steps pass between them or assume. */
@@ -31,6 +32,8 @@ export interface Context {
   readonly bodyTable?: BodyTableName | undefined;
   /** Multipliers of drag and lift; the published coefficients as they are where left out. */
   readonly calibration?: Calibration | undefined;
+  /** What the ids stand for; the built-in registry where left out. */
+  readonly registry?: Registry | undefined;
 }
 
 /** How far a step may be from nature, as a standard uncertainty of each output: a parameter, not part of `compute`. */

@@ -1,5 +1,5 @@
 // How far apart two values of a quantity must lie to matter: the natural step of each unknown; knows no entries.
-import { findQuantity } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 
 const degree = Math.PI / 180;
 
@@ -17,13 +17,13 @@ const inner: Readonly<Record<string, number>> = {
 };
 
 /** How far a quantity goes from one end of what is seen in practice to the other, or of what is possible; SI. */
-export function rangeOf(id: string): number {
-  const quantity = findQuantity(id);
+export function rangeOf(id: string, registry: Registry): number {
+  const quantity = registry.find(id);
   const range = quantity?.practice ?? quantity?.bounds;
-  return range ? range.max - range.min : 4 * scaleOf(id);
+  return range ? range.max - range.min : 4 * scaleOf(id, registry);
 }
 
 /** The default standard uncertainty of the quantity, SI: what somebody without an instrument gets it to. */
-export function scaleOf(id: string): number {
-  return inner[id] ?? findQuantity(id)?.uncertainty.otherwise ?? 1;
+export function scaleOf(id: string, registry: Registry): number {
+  return inner[id] ?? registry.find(id)?.uncertainty.otherwise ?? 1;
 }

@@ -1,5 +1,6 @@
 // The shapes that the forward graph takes and gives: plain SI numbers by quantity id, with where each came from.
 import type { BodyTableName } from '../physics/body-tables.ts';
+import type { Registry } from '../registry/registry.ts';
 import type { WeighedReading } from './combine.ts';
 
 /** One entered quantity as the model sees it: SI, signed, all readings combined. */
@@ -35,6 +36,8 @@ export interface Situation {
   /** The published table of segment masses that suits the student; Winter's where left out. */
   readonly bodyTable?: BodyTableName | undefined;
   readonly calibration?: Calibration | undefined;
+  /** What the ids stand for; the built-in registry where left out. */
+  readonly registry?: Registry | undefined;
 }
 
 /** A value that nobody entered and that the model had to take: always shown as such. */

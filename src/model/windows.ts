@@ -1,6 +1,6 @@
 // Which delivery the observed flight allows, and which one a wanted flight asks for; knows no entry of path or face.
 import { contextOf } from './context.ts';
-import { mirroredNumber, mirroredSituation } from './mirror.ts';
+import { mirroredNumber, mirroredSituation, type Player } from './mirror.ts';
 import { posteriorOf } from './posterior.ts';
 import { reconcile, textOfFit, type Reconciliation } from './reconciliation.ts';
 import { rememberedByText } from './remembered.ts';
@@ -45,18 +45,15 @@ export function windowsFromFlight(
   const without = new Set<string>([...windowIds, ...otherWitnesses, ...off]);
   const plain = mirroredSituation(situation);
   const key = `${situation.hand} ${textOfFit(plain, without)}`;
-  return windowsFound(key, () => windowsFrom(reconcile(plain, without), situation.hand));
+  return windowsFound(key, () => windowsFrom(reconcile(plain, without), situation));
 }
 
 const windowsFound = rememberedByText<ReadonlyMap<WindowId, FlightWindow>>(4);
 
-function windowsFrom(
-  at: Reconciliation | undefined,
-  hand: Situation['hand'],
-): ReadonlyMap<WindowId, FlightWindow> {
+function windowsFrom(at: Reconciliation | undefined, player: Player): ReadonlyMap<WindowId, FlightWindow> {
   const windows = new Map<WindowId, FlightWindow>();
   if (!at) return windows;
-  const posterior = posteriorOf(at, hand, windowIds);
+  const posterior = posteriorOf(at, player, windowIds);
   for (const id of windowIds) {
     const known = posterior.get(id);
     if (!known) continue;
@@ -94,10 +91,10 @@ export function windowsForGoal(
   const none = new Map<WindowId, Interval>();
   if (!at) return none;
   const needed = ['delivery.club_speed', 'delivery.delivered_loft'];
-  if (posteriorOf(at, 'right', needed).size < needed.length) return none;
+  if (posteriorOf(at, { ...situation, hand: 'right' }, needed).size < needed.length) return none;
   const context = contextOf(plain);
   const shot = shotOf(at, context);
-  const wanted = shot && wantedOf(goal, situation.hand, shot);
+  const wanted = shot && wantedOf(goal, situation, shot);
   if (!shot || !wanted) return none;
 
   const corners = cornersOf(wanted.first.interval, wanted.second.interval).map(([first, second]) =>
@@ -105,7 +102,7 @@ export function windowsForGoal(
   );
   if (!corners.every((corner) => corner !== undefined)) return none;
   const put = (id: WindowId, numbers: readonly number[]): void => {
-    const shown = numbers.map((number) => mirroredNumber(id, number, situation.hand));
+    const shown = numbers.map((number) => mirroredNumber(id, number, situation));
     none.set(id, { min: Math.min(...shown), max: Math.max(...shown) });
   };
   put(
@@ -183,11 +180,11 @@ const words = {
   mostCurve: 0.2,
 };
 
-function wantedOf(goal: FlightGoal, hand: Situation['hand'], shot: Shot): Wanted | undefined {
+function wantedOf(goal: FlightGoal, player: Player, shot: Shot): Wanted | undefined {
   const own = (key: keyof Flown): Interval | undefined => {
     const interval = goal[key];
     if (!interval) return undefined;
-    const ends = [interval.min, interval.max].map((end) => mirroredNumber(`flight.${key}`, end, hand));
+    const ends = [interval.min, interval.max].map((end) => mirroredNumber(`flight.${key}`, end, player));
     return { min: Math.min(...ends), max: Math.max(...ends) };
   };
   const carry = shot(0, 0)?.carry;

@@ -1,13 +1,11 @@
 // Reads which quantity is to be changed, and to what; knows no kind of file.
 import { findNearest } from '../measure/nearest.ts';
 import { quote } from '../measure/quote.ts';
-import { quantities } from '../registry/generated.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { findQuantity } from '../registry/registry.ts';
-import type { Located, PlannedChange } from './document.ts';
-import { readTarget, type Reader } from './entry.ts';
+import type { Entry, Located, PlannedChange } from './document.ts';
+import { readEntry, readTarget, type Reader } from './entry.ts';
 import { valueAt, type Tree } from './tree.ts';
-import { wordAt, wordsOf } from './word.ts';
+import { wordAt, wordsAt, wordsOf } from './word.ts';
 
 export function readPlan(tree: Tree | undefined, reader: Reader): readonly PlannedChange[] {
   if (tree?.kind !== 'list') return [];
@@ -24,16 +22,36 @@ function readPlannedChange(tree: Tree & { kind: 'map' }, reader: Reader): Planne
     to: target && { target, span: to.value.span },
     because: wordsOf(valueAt(tree, 'because')),
     proof: wordAt(tree, 'proof'),
+    note: wordsAt(tree, 'note'),
     span: tree.span,
   };
+}
+
+/** Where a prediction comes from; in the place of the method that measured. */
+export const origins = ['model', 'belief'] as const;
+export type Origin = (typeof origins)[number];
+
+/** By the full ids that it is written with. */
+export function readPredicted(tree: Tree | undefined, reader: Reader): ReadonlyMap<string, Entry> {
+  const predicted = new Map<string, Entry>();
+  if (tree?.kind !== 'map') return predicted;
+  for (const pair of tree.pairs.values()) {
+    const quantity = findNamed({ value: pair.key, span: pair.keySpan }, reader);
+    if (quantity !== undefined)
+      predicted.set(
+        quantity.id,
+        readEntry(pair, quantity, { ...reader, registry: { ...reader.registry, methodNames: origins } }),
+      );
+  }
+  return predicted;
 }
 
 /** The quantity whose full id is written here; a problem where there is none. */
 export function findNamed(id: Located<string> | undefined, reader: Reader): Quantity | undefined {
   if (id === undefined) return undefined;
-  const quantity = findQuantity(id.value);
+  const quantity = reader.registry.find(id.value);
   if (quantity !== undefined) return quantity;
-  const ids = quantities.map((known) => known.id);
+  const ids = reader.registry.quantities.map((known) => known.id);
   // Who leaves out the section most likely means the quantity of that key.
   const nearest = ids.find((known) => known.endsWith(`.${id.value}`)) ?? findNearest(id.value, ids);
   reader.problems.push({

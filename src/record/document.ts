@@ -2,6 +2,7 @@
 import type { Measure, Problem, Span, Window } from '../measure/measure.ts';
 import type { BodyPlace } from '../registry/body.ts';
 import type { Method, Quantity } from '../registry/quantity.ts';
+import type { OwnAdditions } from './own-document.ts';
 import type { Fault } from './fault.ts';
 
 export type {
@@ -94,6 +95,8 @@ export interface StatedFault {
 
 export interface Goal {
   readonly shape: Located<string> | undefined;
+  /** The name of the club that it is for, in a student's file. */
+  readonly club: Located<string> | undefined;
   /** By flight key (`start`, `finish`, `carry`, …): a number or a window. */
   readonly targets: ReadonlyMap<
     string,
@@ -104,6 +107,8 @@ export interface Goal {
       readonly span: Span;
     }
   >;
+  /** What is wanted of the strike, in words. */
+  readonly contact: Located<string> | undefined;
   readonly span: Span;
 }
 
@@ -112,6 +117,7 @@ export interface PlannedChange {
   readonly to: { readonly target: Measure | Window; readonly span: Span } | undefined;
   readonly because: readonly Located<string>[];
   readonly proof: Located<string> | undefined;
+  readonly note: string | undefined;
   readonly span: Span;
 }
 
@@ -150,6 +156,8 @@ export interface SwingRecord extends DocumentBase {
   readonly misses: readonly StatedMiss[];
   readonly goals: readonly Goal[];
   readonly plan: readonly PlannedChange[];
+  /** What the plan as a whole leads to at the next record, by full id; its method says where it comes from, `model` or `belief`. */
+  readonly predicted: ReadonlyMap<string, Entry>;
 }
 
 export interface BagClub {
@@ -245,6 +253,8 @@ export interface WorkspaceFile extends DocumentBase {
   readonly severities: ReadonlyMap<string, { readonly severity: SeverityName; readonly keySpan: Span }>;
   /** Own default standard uncertainties: method → dimension → SI value. */
   readonly methods: ReadonlyMap<string, Method>;
+  /** Quantities, relations, checks and shown units of its own. */
+  readonly own: OwnAdditions;
   readonly shotColumns: ShotColumns;
   readonly calibration: WrittenCalibration | undefined;
 }

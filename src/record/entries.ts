@@ -1,5 +1,4 @@
 // Collects the entries below a section by their full ids; keys that the registry does not know are left to the schema.
-import { findQuantity } from '../registry/registry.ts';
 import type { Entry } from './document.ts';
 import { readEntry, type Reader } from './entry.ts';
 import { valueAt, type Tree } from './tree.ts';
@@ -16,7 +15,7 @@ export function readEntries(tree: Tree, prefix: string, entries: Map<string, Ent
     // A dotted key would look like an id that belongs further down.
     if (pair.key.includes('.')) continue;
     const id = `${prefix}.${pair.key}`;
-    const quantity = findQuantity(id);
+    const quantity = reader.registry.find(id);
     if (quantity !== undefined) entries.set(id, readEntry(pair, quantity, reader));
     else readEntries(pair.value, id, entries, reader);
   }

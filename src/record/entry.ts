@@ -4,16 +4,17 @@ import { directionWords, presumedDirection } from '../measure/bare-direction.ts'
 import { parseLongForm, type PlacedText } from '../measure/long-form.ts';
 import { quote, quoteList } from '../measure/quote.ts';
 import type { Quantity } from '../registry/quantity.ts';
+import type { Registry } from '../registry/registry.ts';
 import type { Entry, Reading } from './document.ts';
 import { measureFrom } from './known-measures.ts';
 import { noValue } from './no-value.ts';
 import { isEmpty, valueAt, type MapTree, type Pair, type ScalarTree, type Tree } from './tree.ts';
 import { wordsAt } from './word.ts';
 
-/** What every reader of a file carries along: where problems go, and the methods that may stand after `by`. */
+/** What every reader of a file carries along: where problems go, and which quantities and methods there are. */
 export interface Reader {
   readonly problems: Problem[];
-  readonly methods: readonly string[];
+  readonly registry: Registry;
 }
 
 /** Readings of one thing in one lesson; shots have a place of their own. */
@@ -55,7 +56,7 @@ export function readTarget(
   return readScalar(
     scalar,
     notation,
-    { window: key === 'value' ? 'also' : 'only', methods: reader.methods },
+    { window: key === 'value' ? 'also' : 'only', methods: reader.registry.methodNames },
     reader,
   );
 }
@@ -64,7 +65,7 @@ function readReading(tree: Tree, pair: Pair, quantity: Quantity, reader: Reader)
   if (tree.kind === 'list') return undefined;
   if (tree.kind === 'map') return readLongForm(tree, pair, quantity, reader);
   if (isEmpty(tree)) return undefined;
-  const measure = readScalar(tree, quantity, { window: 'no', methods: reader.methods }, reader);
+  const measure = readScalar(tree, quantity, { window: 'no', methods: reader.registry.methodNames }, reader);
   if (measure?.kind !== 'measure') return undefined;
   return { measure, doubtful: false, note: undefined, seen: undefined, form: 'short', span: tree.span };
 }
@@ -93,7 +94,7 @@ function readLongForm(tree: MapTree, pair: Pair, quantity: Quantity, reader: Rea
   const isReadable = value !== undefined && typeof value.plain !== 'boolean' && !isOdd;
   const parts = [isReadable ? value : undefined, scalarAt(tree, 'give_or_take'), scalarAt(tree, 'by')];
   const [placedValue, giveOrTake, by] = parts.map((part, index) => placedText(part, index));
-  const parsed = parseLongForm({ value: placedValue, giveOrTake, by }, quantity, reader.methods);
+  const parsed = parseLongForm({ value: placedValue, giveOrTake, by }, quantity, reader.registry.methodNames);
   const move = (span: Span): Span => {
     const part = parts[Math.floor(span.start / virtualRoom)];
     const base = Math.floor(span.start / virtualRoom) * virtualRoom;

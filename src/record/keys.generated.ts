@@ -31,54 +31,64 @@ const k22: KeyTree = {"[]":k21};
 const k23: KeyTree = {"[]":k0};
 const k24: KeyTree = {"change":k0,"to":k20,"because":k23,"proof":k0,"note":k0};
 const k25: KeyTree = {"[]":k24};
-const k26: KeyTree = {"swing":k0,"student":k0,"date":k0,"club":k0,"template":k0,"faults_from":k0,"conditions":k3,"checkpoints":k6,"delivery":k9,"ground":k11,"strike":k12,"flight":k13,"shots":k15,"faults":k17,"misses":k19,"goals":k22,"plan":k25,"notes":k0};
-const k27: KeyTree = {"kind":k0,"loft":k2,"lie":k2,"length":k2,"head_mass":k2,"note":k0};
-const k28: KeyTree = {"*":k27};
-const k29: KeyTree = {"part":k0,"side":k0,"since":k0,"note":k0};
-const k30: KeyTree = {"[]":k29};
-const k31: KeyTree = {"student":k0,"name":k0,"born":k0,"hand":k0,"stature":k2,"mass":k2,"body_table":k0,"bag":k28,"goals":k22,"injuries":k30,"notes":k0};
-const k32: KeyTree = {"window":k0,"strict":k0,"source":k0,"note":k0};
-const k33: KeyTree = {"head":k32,"sternum":k32,"pelvis":k32,"lead_shoulder":k32,"hands":k32,"lead_knee":k32,"lead_pressure":k32,"shoulder_turn":k32,"pelvis_turn":k32,"shoulder_tilt":k32,"spine_tilt":k32,"forward_bend":k32,"lead_arm":k32,"lead_elbow_bend":k32,"trail_elbow_bend":k32,"lead_wrist_hinge":k32,"lead_wrist_bow":k32,"shaft_lean":k32,"shaft_inclination":k32,"hand_depth":k32,"pelvis_depth":k32,"head_height":k32,"time":k32,"stance_width":k32,"lead_foot_flare":k32,"trail_foot_flare":k32,"ball_position":k32,"stance_direction":k32,"shoulder_direction":k32};
-const k34: KeyTree = {"head":k32,"sternum":k32,"pelvis":k32,"lead_shoulder":k32,"hands":k32,"lead_knee":k32,"lead_pressure":k32,"shoulder_turn":k32,"pelvis_turn":k32,"shoulder_tilt":k32,"spine_tilt":k32,"forward_bend":k32,"lead_arm":k32,"lead_elbow_bend":k32,"trail_elbow_bend":k32,"lead_wrist_hinge":k32,"lead_wrist_bow":k32,"shaft_lean":k32,"shaft_inclination":k32,"hand_depth":k32,"pelvis_depth":k32,"head_height":k32,"time":k32};
-const k35: KeyTree = {"address":k33,"takeaway":k34,"lead_arm_parallel_back":k34,"top":k34,"lead_arm_parallel_down":k34,"shaft_parallel_down":k34,"impact":k34,"shaft_parallel_through":k34,"finish":k34};
-const k36: KeyTree = {"direction":k32,"inclination":k32,"radius":k32};
-const k37: KeyTree = {"ahead":k32,"depth":k32};
-const k38: KeyTree = {"club_speed":k32,"attack":k32,"path":k32,"face":k32,"face_to_path":k32,"delivered_loft":k32,"obliquity":k32,"release_ratio":k32,"arc":k36,"low_point":k37};
-const k39: KeyTree = {"starts":k32,"length":k32,"depth":k32,"direction":k32};
-const k40: KeyTree = {"divot":k39};
-const k41: KeyTree = {"across":k32,"height":k32};
-const k42: KeyTree = {"ball_speed":k32,"speed_ratio":k32,"launch_angle":k32,"start":k32,"spin":k32,"spin_tilt":k32,"carry":k32,"total":k32,"curve":k32,"finish":k32,"apex":k32,"descent":k32,"time":k32};
-const k43: KeyTree = {"template":k0,"title":k0,"clubs":k23,"checkpoints":k35,"delivery":k38,"ground":k40,"strike":k41,"flight":k42,"notes":k0};
-const k44: KeyTree = {"expression":k0,"weight":k0};
-const k45: KeyTree = {"[]":k44};
-const k46: KeyTree = {"effect":k0,"direction":k0,"size":k0,"of":k0};
-const k47: KeyTree = {"[]":k46};
-const k48: KeyTree = {"change":k0,"to":k0,"by":k0,"when":k0};
-const k49: KeyTree = {"[]":k48};
-const k50: KeyTree = {"title":k0,"explanation":k0,"at":k23,"evidence":k45,"tends_to":k47,"changes":k49,"cautions":k23,"drills":k23};
-const k51: KeyTree = {"*":k50};
-const k52: KeyTree = {"faults":k0,"title":k0,"extends":k0,"book":k51,"notes":k0};
-const k53: KeyTree = {"author":k0,"time":k0,"text":k0};
-const k54: KeyTree = {"[]":k53};
-const k55: KeyTree = {"id":k0,"about":k0,"value":k0,"author":k0,"time":k0,"state":k0,"text":k0,"replies":k54};
-const k56: KeyTree = {"[]":k55};
-const k57: KeyTree = {"review":k0,"of":k0,"threads":k56,"notes":k0};
-const k58: KeyTree = {"*":k0};
-const k59: KeyTree = {"length":k0,"angle":k0,"speed":k0,"rotation":k0,"time":k0,"mass":k0,"inertia":k0,"temperature":k0,"pressure":k0,"fraction":k0,"ratio":k0};
-const k60: KeyTree = {"meaning":k0,"uncertainty":k59};
-const k61: KeyTree = {"eye":k60,"video":k60,"tape":k60,"ruler":k60,"alignment stick":k60,"goniometer":k60,"inclinometer":k60,"radar":k60,"camera":k60,"motion capture":k60,"pressure mat":k60,"force plate":k60,"ball mark":k60,"scale":k60,"loft and lie gauge":k60,"specification":k60,"rangefinder":k60,"pacing":k60,"map":k60,"stopwatch":k60,"weather report":k60,"anemometer":k60,"thermometer":k60,"barometer":k60,"hygrometer":k60,"*":k60};
-const k62: KeyTree = {"quantity":k0,"unit":k0,"by":k0};
-const k63: KeyTree = {"*":k62};
-const k64: KeyTree = {"by":k0,"columns":k63};
-const k65: KeyTree = {"drag":k0,"lift":k0,"correlation":k0,"shots":k0,"ball_speed":k0};
-const k66: KeyTree = {"swingwright":k0,"coverage":k0,"severities":k58,"methods":k61,"shots":k64,"calibration":k65,"notes":k0};
+const k26: KeyTree = {"*":k2};
+const k27: KeyTree = {"swing":k0,"student":k0,"date":k0,"club":k0,"template":k0,"faults_from":k0,"conditions":k3,"checkpoints":k6,"delivery":k9,"ground":k11,"strike":k12,"flight":k13,"shots":k15,"faults":k17,"misses":k19,"goals":k22,"plan":k25,"predicted":k26,"notes":k0};
+const k28: KeyTree = {"kind":k0,"loft":k2,"lie":k2,"length":k2,"head_mass":k2,"note":k0};
+const k29: KeyTree = {"*":k28};
+const k30: KeyTree = {"part":k0,"side":k0,"since":k0,"note":k0};
+const k31: KeyTree = {"[]":k30};
+const k32: KeyTree = {"student":k0,"name":k0,"born":k0,"hand":k0,"stature":k2,"mass":k2,"body_table":k0,"bag":k29,"goals":k22,"injuries":k31,"notes":k0};
+const k33: KeyTree = {"window":k0,"strict":k0,"source":k0,"note":k0};
+const k34: KeyTree = {"head":k33,"sternum":k33,"pelvis":k33,"lead_shoulder":k33,"hands":k33,"lead_knee":k33,"lead_pressure":k33,"shoulder_turn":k33,"pelvis_turn":k33,"shoulder_tilt":k33,"spine_tilt":k33,"forward_bend":k33,"lead_arm":k33,"lead_elbow_bend":k33,"trail_elbow_bend":k33,"lead_wrist_hinge":k33,"lead_wrist_bow":k33,"shaft_lean":k33,"shaft_inclination":k33,"hand_depth":k33,"pelvis_depth":k33,"head_height":k33,"time":k33,"stance_width":k33,"lead_foot_flare":k33,"trail_foot_flare":k33,"ball_position":k33,"stance_direction":k33,"shoulder_direction":k33};
+const k35: KeyTree = {"head":k33,"sternum":k33,"pelvis":k33,"lead_shoulder":k33,"hands":k33,"lead_knee":k33,"lead_pressure":k33,"shoulder_turn":k33,"pelvis_turn":k33,"shoulder_tilt":k33,"spine_tilt":k33,"forward_bend":k33,"lead_arm":k33,"lead_elbow_bend":k33,"trail_elbow_bend":k33,"lead_wrist_hinge":k33,"lead_wrist_bow":k33,"shaft_lean":k33,"shaft_inclination":k33,"hand_depth":k33,"pelvis_depth":k33,"head_height":k33,"time":k33};
+const k36: KeyTree = {"address":k34,"takeaway":k35,"lead_arm_parallel_back":k35,"top":k35,"lead_arm_parallel_down":k35,"shaft_parallel_down":k35,"impact":k35,"shaft_parallel_through":k35,"finish":k35};
+const k37: KeyTree = {"direction":k33,"inclination":k33,"radius":k33};
+const k38: KeyTree = {"ahead":k33,"depth":k33};
+const k39: KeyTree = {"club_speed":k33,"attack":k33,"path":k33,"face":k33,"face_to_path":k33,"delivered_loft":k33,"obliquity":k33,"release_ratio":k33,"arc":k37,"low_point":k38};
+const k40: KeyTree = {"starts":k33,"length":k33,"depth":k33,"direction":k33};
+const k41: KeyTree = {"divot":k40};
+const k42: KeyTree = {"across":k33,"height":k33};
+const k43: KeyTree = {"ball_speed":k33,"speed_ratio":k33,"launch_angle":k33,"start":k33,"spin":k33,"spin_tilt":k33,"carry":k33,"total":k33,"curve":k33,"finish":k33,"apex":k33,"descent":k33,"time":k33};
+const k44: KeyTree = {"template":k0,"title":k0,"clubs":k23,"checkpoints":k36,"delivery":k39,"ground":k41,"strike":k42,"flight":k43,"notes":k0};
+const k45: KeyTree = {"expression":k0,"weight":k0};
+const k46: KeyTree = {"[]":k45};
+const k47: KeyTree = {"effect":k0,"direction":k0,"size":k0,"of":k0};
+const k48: KeyTree = {"[]":k47};
+const k49: KeyTree = {"change":k0,"to":k0,"by":k0,"when":k0};
+const k50: KeyTree = {"[]":k49};
+const k51: KeyTree = {"title":k0,"explanation":k0,"at":k23,"evidence":k46,"tends_to":k48,"changes":k50,"cautions":k23,"drills":k23};
+const k52: KeyTree = {"*":k51};
+const k53: KeyTree = {"faults":k0,"title":k0,"extends":k0,"book":k52,"notes":k0};
+const k54: KeyTree = {"author":k0,"time":k0,"text":k0};
+const k55: KeyTree = {"[]":k54};
+const k56: KeyTree = {"id":k0,"about":k0,"value":k0,"author":k0,"time":k0,"state":k0,"text":k0,"replies":k55};
+const k57: KeyTree = {"[]":k56};
+const k58: KeyTree = {"review":k0,"of":k0,"threads":k57,"notes":k0};
+const k59: KeyTree = {"*":k0};
+const k60: KeyTree = {"length":k0,"angle":k0,"speed":k0,"rotation":k0,"time":k0,"mass":k0,"inertia":k0,"temperature":k0,"pressure":k0,"fraction":k0,"ratio":k0};
+const k61: KeyTree = {"meaning":k0,"uncertainty":k60};
+const k62: KeyTree = {"eye":k61,"video":k61,"tape":k61,"ruler":k61,"alignment stick":k61,"goniometer":k61,"inclinometer":k61,"radar":k61,"camera":k61,"motion capture":k61,"pressure mat":k61,"force plate":k61,"ball mark":k61,"scale":k61,"loft and lie gauge":k61,"specification":k61,"rangefinder":k61,"pacing":k61,"map":k61,"stopwatch":k61,"weather report":k61,"anemometer":k61,"thermometer":k61,"barometer":k61,"hygrometer":k61,"*":k61};
+const k63: KeyTree = {"otherwise":k0,"eye":k0,"video":k0,"tape":k0,"ruler":k0,"alignment stick":k0,"goniometer":k0,"inclinometer":k0,"radar":k0,"camera":k0,"motion capture":k0,"pressure mat":k0,"force plate":k0,"ball mark":k0,"scale":k0,"loft and lie gauge":k0,"specification":k0,"rangefinder":k0,"pacing":k0,"map":k0,"stopwatch":k0,"weather report":k0,"anemometer":k0,"thermometer":k0,"barometer":k0,"hygrometer":k0,"*":k0};
+const k64: KeyTree = {"like":k0,"title":k0,"meaning":k0,"from":k0,"to":k0,"unit":k0,"decimals":k0,"directions":k59,"lateral":k0,"bounds":k0,"practice":k0,"source":k0,"at":k23,"uncertainty":k63};
+const k65: KeyTree = {"*":k64};
+const k66: KeyTree = {"is":k0,"like":k0,"title":k0,"meaning":k0,"from":k0,"to":k0,"unit":k0,"decimals":k0,"directions":k59,"lateral":k0,"bounds":k0,"practice":k0,"source":k0,"uncertainty":k63};
+const k67: KeyTree = {"*":k66};
+const k68: KeyTree = {"says":k0,"because":k0};
+const k69: KeyTree = {"*":k68};
+const k70: KeyTree = {"when":k0,"message":k0,"severity":k0,"at":k0,"because":k0};
+const k71: KeyTree = {"*":k70};
+const k72: KeyTree = {"quantity":k0,"unit":k0,"by":k0};
+const k73: KeyTree = {"*":k72};
+const k74: KeyTree = {"by":k0,"columns":k73};
+const k75: KeyTree = {"drag":k0,"lift":k0,"correlation":k0,"shots":k0,"ball_speed":k0};
+const k76: KeyTree = {"swingwright":k0,"coverage":k0,"severities":k59,"methods":k62,"quantities":k65,"derived":k67,"relations":k69,"checks":k71,"show":k59,"shots":k74,"calibration":k75,"notes":k0};
 
 /** By kind of file, from its top-level keys on. */
 export const knownKeys = {
-  swing: k26,
-  student: k31,
-  template: k43,
-  faults: k52,
-  review: k57,
-  workspace: k66,
+  swing: k27,
+  student: k32,
+  template: k44,
+  faults: k53,
+  review: k58,
+  workspace: k76,
 } as const;

@@ -1,7 +1,7 @@
 // The one way from a file's text to its typed document; never throws, and opens no other file.
 import type { Problem } from '../measure/measure.ts';
 import { quote } from '../measure/quote.ts';
-import { methodNames } from '../registry/registry.ts';
+import { builtIn, type Registry } from '../registry/registry.ts';
 import type { FileKind, SwingwrightDocument } from './document.ts';
 import type { Reader } from './entry.ts';
 import { readFaults } from './faults.ts';
@@ -20,22 +20,19 @@ import type { ScalarTree, Tree } from './tree.ts';
 import { readWorkspace } from './workspace.ts';
 import { longestText } from './yaml.ts';
 
-/** Reads a file of this kind. `methods` are methods of measuring that the workspace adds to the registry's. */
+/** Reads a file of this kind. `registry` holds what the workspace adds to the built-in one. */
 export function parseDocument(
   kind: FileKind,
   text: string,
-  methods: readonly string[] = [],
+  registry: Registry = builtIn,
 ): SwingwrightDocument {
   const read = readTree(text, headersOf(kind));
-  const reader: Reader = {
-    problems: [],
-    methods: methodsWith(methods),
-  };
+  const reader: Reader = { problems: [], registry };
   const tree = read.tree ?? nothing;
   const isTooLong = text.length > longestText;
   const parts = readKind(kind, tree, reader);
   const versionKey = versionKeys[kind];
-  const shape = isTooLong ? [] : checkRoot(kind, tree, text);
+  const shape = isTooLong ? [] : checkRoot(kind, tree, text, registry);
   const hints = read.isDamaged ? [] : missingHints(kind, tree);
   const lineStarts = isTooLong ? [0] : lineStartsOf(text);
   return {
@@ -45,14 +42,6 @@ export function parseDocument(
     silences: silencesOf(text, read.comments, lineStarts),
     outline: outlineOf(tree, text, versionKey),
   };
-}
-
-/** The same list for the same methods, so that what was read with them may be kept. */
-let lastMethods: readonly string[] = methodNames;
-function methodsWith(further: readonly string[]): readonly string[] {
-  const all = [...new Set([...methodNames, ...further])];
-  if (all.length !== lastMethods.length || all.some((name, i) => name !== lastMethods[i])) lastMethods = all;
-  return lastMethods;
 }
 
 const nothing: ScalarTree = {
@@ -81,10 +70,10 @@ function readKind(kind: FileKind, tree: Tree, reader: Reader) {
   }
 }
 
-function checkRoot(kind: FileKind, tree: Tree, text: string): readonly Problem[] {
+function checkRoot(kind: FileKind, tree: Tree, text: string, registry: Registry): readonly Problem[] {
   const first = quote(`${versionKeys[kind]}: 1`);
   if (tree.kind === 'map') {
-    const problems: Problem[] = [...checkShape(kind, tree)];
+    const problems: Problem[] = [...checkShape(kind, tree, registry)];
     findEmpty(tree, problems);
     return problems;
   }

@@ -2,7 +2,7 @@
 import type { Problem, Span } from '../measure/measure.ts';
 import { findNearest } from '../measure/nearest.ts';
 import { quote, quoteList } from '../measure/quote.ts';
-import { quantities } from '../registry/generated.ts';
+import type { Registry } from '../registry/registry.ts';
 import type { FileKind } from './document.ts';
 import { keysAt } from './known-keys.ts';
 import type { MapTree, Tree } from './tree.ts';
@@ -39,12 +39,12 @@ export const versionKeys: Readonly<Record<FileKind, string>> = {
 /** Each costs a look at every key that is known. */
 const mostProblems = 1001;
 
-export function checkShape(kind: FileKind, tree: Tree): readonly Problem[] {
+export function checkShape(kind: FileKind, tree: Tree, registry: Registry): readonly Problem[] {
   const validate = validators[kind];
   if (validate(tree.plain)) return [];
   return (validate.errors ?? []).slice(0, mostProblems).flatMap((error) => {
     const place = placeOf(tree, pointerParts(error.instancePath));
-    const problem = place && problemOf(error, place, kind);
+    const problem = place && problemOf(error, place, kind, registry);
     return problem === undefined ? [] : [problem];
   });
 }
@@ -56,11 +56,16 @@ interface Place {
   readonly path: Path;
 }
 
-function problemOf(error: ShapeError, { tree, path }: Place, kind: FileKind): Problem | undefined {
+function problemOf(
+  error: ShapeError,
+  { tree, path }: Place,
+  kind: FileKind,
+  registry: Registry,
+): Problem | undefined {
   switch (error.keyword) {
     case 'additionalProperties':
       return tree.kind === 'map'
-        ? unknownKey(String(error.params.additionalProperty), tree, path, kind)
+        ? unknownKey(String(error.params.additionalProperty), tree, path, kind, registry)
         : undefined;
     case 'required':
       return missingKey(String(error.params.missingProperty), tree);
@@ -78,7 +83,13 @@ function problemOf(error: ShapeError, { tree, path }: Place, kind: FileKind): Pr
   }
 }
 
-function unknownKey(key: string, tree: MapTree, path: Path, kind: FileKind): Problem | undefined {
+function unknownKey(
+  key: string,
+  tree: MapTree,
+  path: Path,
+  kind: FileKind,
+  registry: Registry,
+): Problem | undefined {
   const pair = tree.pairs.get(key);
   if (pair === undefined) return undefined;
   const known = keysAt(kind, path) ?? [];
@@ -88,7 +99,7 @@ function unknownKey(key: string, tree: MapTree, path: Path, kind: FileKind): Pro
     code: 'unknown-key',
     span: pair.keySpan,
     found: `the key ${quote(key)}`,
-    expected: homeOf(key, path, kind) ?? expectKey(free, nearest),
+    expected: homeOf(key, path, kind, registry) ?? expectKey(free, nearest),
     ...(nearest === undefined ? {} : { nearest }),
   };
 }
@@ -105,18 +116,24 @@ function expectKey(free: readonly string[], nearest: string | undefined): string
 const mostOthers = 3;
 
 /** Where a quantity's key belongs that stands at the wrong place; undefined where it is no quantity's. */
-function homeOf(key: string, path: Path, kind: FileKind): string | undefined {
+function homeOf(key: string, path: Path, kind: FileKind, registry: Registry): string | undefined {
   if (kind !== 'swing' && kind !== 'template') return undefined;
   const here = path.join('.');
-  const homes = new Set((homesByKey.get(key) ?? []).filter((home) => home !== here));
+  const homes = new Set((homesIn(registry).get(key) ?? []).filter((home) => home !== here));
   if (homes.size === 0) return undefined;
   if (homes.size > 3) return `it under one of the checkpoints (${quoteList([...homes])})`;
   return `it under ${quoteList([...homes])}`;
 }
 
-const homesByKey: ReadonlyMap<string, readonly string[]> = findHomes();
+const keptHomes = new WeakMap<Registry, ReadonlyMap<string, readonly string[]>>();
 
-function findHomes(): Map<string, string[]> {
+function homesIn(registry: Registry): ReadonlyMap<string, readonly string[]> {
+  const homes = keptHomes.get(registry) ?? findHomes(registry);
+  keptHomes.set(registry, homes);
+  return homes;
+}
+
+function findHomes({ quantities }: Registry): ReadonlyMap<string, readonly string[]> {
   const homes = new Map<string, string[]>();
   for (const { id, key, section } of quantities) {
     if (section === 'student' || section === 'club') continue;

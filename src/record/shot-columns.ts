@@ -36,10 +36,10 @@ function readColumn(tree: Tree, reader: Reader): ShotColumn | undefined {
   const word = tree.kind === 'map' ? wordAt(tree, 'quantity') : locate(tree);
   if (word === undefined) return undefined;
   if (word.value === ignoreWord) return ignored;
-  const quantity = findShotQuantity(word.value);
+  const quantity = findShotQuantity(word.value, reader.registry);
   if (quantity === undefined) {
     const isLost = reader.problems.length > mostGuesses;
-    const nearest = isLost ? undefined : findNearest(word.value, [...shotKeys, ignoreWord]);
+    const nearest = isLost ? undefined : findNearest(word.value, [...shotKeys(reader.registry), ignoreWord]);
     reader.problems.push({
       code: 'unknown-word',
       span: word.span,
@@ -81,7 +81,11 @@ export function readUnit(
 
 function methodAt(word: Located<string> | undefined, reader: Reader): string | undefined {
   if (word === undefined) return undefined;
-  const { name, problem } = readMethod(word.value, { start: 0, end: word.value.length }, reader.methods);
+  const { name, problem } = readMethod(
+    word.value,
+    { start: 0, end: word.value.length },
+    reader.registry.methodNames,
+  );
   if (problem !== undefined) reader.problems.push({ ...problem, span: word.span });
   return name;
 }

@@ -4,6 +4,7 @@ import type { Measure, Problem, Span } from '../measure/measure.ts';
 import { parseMeasure } from '../measure/parse.ts';
 import { quote } from '../measure/quote.ts';
 import { showWindow } from '../measure/show.ts';
+import type { Registry } from '../registry/registry.ts';
 import type { ShotColumns } from './document.ts';
 import { readHeader, type HeaderCell, type ReadColumn } from './shots-header.ts';
 
@@ -38,9 +39,9 @@ const noValue = /^(?:|[-–—]+|n\/?a|nan)$/i;
 
 /**
  * Reads the text of a file of shots. Cells are parted by tabs if the first line has one, else by semicolons if it has one,
- * else by commas; where it is not commas, a comma in a number is its decimal point. `methods` may stand after `by`. Any text gives a result.
+ * else by commas; where it is not commas, a comma in a number is its decimal point. Any text gives a result.
  */
-export function readShotsFile(text: string, known: ShotColumns, methods: readonly string[]): ShotsFile {
+export function readShotsFile(text: string, known: ShotColumns, registry: Registry): ShotsFile {
   const begin = text.startsWith('\ufeff') ? 1 : 0;
   const delimiter = delimiterOf(text.slice(begin));
   const shots: FileShot[] = [];
@@ -65,7 +66,7 @@ export function readShotsFile(text: string, known: ShotColumns, methods: readonl
       const raw: RawRow = { text, span: trimmed(text, span), delimiter, cells: data };
       if (columns === undefined) {
         width = data.length;
-        const header = readHeader(headerCells(raw), known);
+        const header = readHeader(headerCells(raw), known, registry);
         columnProblems = header.problems;
         columns = header.columns;
         return;
@@ -77,7 +78,7 @@ export function readShotsFile(text: string, known: ShotColumns, methods: readonl
         return;
       }
       const problem = rowProblem(raw, errors.length > 0, width);
-      const shot = problem ?? readRow(raw, row, columns, methods);
+      const shot = problem ?? readRow(raw, row, columns, registry.methodNames);
       if ('code' in shot) refuse(shot);
       else if (shot.measures.size > 0) shots.push(shot);
     },

@@ -3,6 +3,7 @@ import type { Notation, Problem, Span } from '../measure/measure.ts';
 import { findNearest } from '../measure/nearest.ts';
 import { quote } from '../measure/quote.ts';
 import type { Quantity } from '../registry/quantity.ts';
+import type { Registry } from '../registry/registry.ts';
 import type { ShotColumn, ShotColumns } from './document.ts';
 import { readUnit } from './shot-columns.ts';
 import { findShotQuantity, shotKeys } from './shot-quantity.ts';
@@ -34,12 +35,12 @@ const wordColumns: ReadonlySet<string> = new Set(['shot', 'shape', 'note']);
 const withUnit = /^(.*\S)\s*(?:\[([^\][]*)\]|\(([^()]*)\))$/s;
 
 /** Names that the workspace gives come first, as a whole; then ids and short keys, with or without a unit in brackets. */
-export function readHeader(cells: readonly HeaderCell[], known: ShotColumns): Header {
+export function readHeader(cells: readonly HeaderCell[], known: ShotColumns, registry: Registry): Header {
   const named = new Map([...known.named].map(([name, column]) => [folded(name), column]));
   const columns: ReadColumn[] = [];
   const problems: Problem[] = [];
   for (const [index, cell] of cells.entries()) {
-    const read = readCell(cell, named, [...known.named.keys()]);
+    const read = readCell(cell, named, [...known.named.keys()], registry);
     if (read === undefined) continue;
     if ('code' in read) {
       problems.push(read);
@@ -68,6 +69,7 @@ function readCell(
   { text, span }: HeaderCell,
   named: ReadonlyMap<string, ShotColumn>,
   names: readonly string[],
+  registry: Registry,
 ): ColumnMeaning | Problem | undefined {
   if (text === '') return undefined;
   const mapped = named.get(folded(text));
@@ -75,9 +77,9 @@ function readCell(
   const bracketed = withUnit.exec(text);
   const name = bracketed?.[1] ?? text;
   if (wordColumns.has(folded(name))) return undefined;
-  const quantity = findShotQuantity(keyOf(name));
+  const quantity = findShotQuantity(keyOf(name), registry);
   if (quantity === undefined) {
-    const nearest = findNearest(text, names) ?? findNearest(keyOf(name), shotKeys);
+    const nearest = findNearest(text, names) ?? findNearest(keyOf(name), shotKeys(registry));
     return {
       code: 'unknown-column',
       span,

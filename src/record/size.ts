@@ -77,7 +77,10 @@ interface Placing {
 }
 
 function measureIn(text: string, notation: Quantity, { place, reader }: Placing): Measure | undefined {
-  const { value, problems } = parseMeasure(text, notation, { window: 'no', methods: reader.methods });
+  const { value, problems } = parseMeasure(text, notation, {
+    window: 'no',
+    methods: reader.registry.methodNames,
+  });
   problems.forEach(place);
   if (value?.kind !== 'measure') return undefined;
   if (value.unit === undefined && notation.dimension !== 'ratio')

@@ -1,6 +1,6 @@
 // Reads a swing record from its tree; what stands in the files that it refers to is not known here.
 import { quote } from '../measure/quote.ts';
-import { readPlan } from './change.ts';
+import { readPlan, readPredicted } from './change.ts';
 import { isDate } from './date.ts';
 import type { Entry, Located, StatedFault, StatedMiss, SwingRecord } from './document.ts';
 import { readSection } from './entries.ts';
@@ -32,6 +32,7 @@ export function readSwing(tree: Tree, reader: Reader): SwingParts {
     misses: readMisses(valueAt(tree, 'misses')),
     goals: readGoals(valueAt(tree, 'goals'), reader),
     plan: readPlan(valueAt(tree, 'plan'), reader),
+    predicted: readPredicted(valueAt(tree, 'predicted'), reader),
   };
 }
 
@@ -55,7 +56,7 @@ function readShots(tree: Tree | undefined, reader: Reader): readonly ReadonlyMap
     if (item.kind !== 'map') return [];
     const entries = new Map<string, Entry>();
     for (const pair of item.pairs.values()) {
-      const quantity = findShotQuantity(pair.key);
+      const quantity = findShotQuantity(pair.key, reader.registry);
       if (quantity !== undefined) entries.set(quantity.id, readEntry(pair, quantity, reader));
     }
     return [entries];

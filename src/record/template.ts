@@ -1,5 +1,4 @@
 // Reads a template from its tree: the kinds of club it is for and its windows; knows no record.
-import { findQuantity } from '../registry/registry.ts';
 import type { TemplateFile, TemplateWindow } from './document.ts';
 import { readTarget, type Reader } from './entry.ts';
 import { valueAt, type Tree } from './tree.ts';
@@ -25,7 +24,7 @@ function readWindows(
   for (const pair of tree.pairs.values()) {
     if (pair.key.includes('.')) continue;
     const id = `${prefix}.${pair.key}`;
-    const quantity = findQuantity(id);
+    const quantity = reader.registry.find(id);
     if (quantity === undefined) {
       readWindows(pair.value, id, windows, reader);
       continue;

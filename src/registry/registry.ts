@@ -1,20 +1,86 @@
-// Looks up quantities, methods and kinds of club in the generated table; knows nothing of records or of physics.
+// The table of quantities and methods as a value, built-in or with a workspace's own in it; knows nothing of records or of physics.
 import { comparatives, methods, misses, quantities, shapes } from './generated.ts';
 import type { DirectionWord } from '../measure/measure.ts';
 import type { Method, Miss, Quantity, Range, Shape } from './quantity.ts';
 
-const byId: ReadonlyMap<string, Quantity> = new Map(quantities.map((q) => [q.id, q]));
-const methodByName: ReadonlyMap<string, Method> = new Map(methods.map((m) => [m.name, m]));
 const shapeByWord: ReadonlyMap<string, Shape> = new Map(shapes.map((s) => [s.word, s]));
 const missByWord: ReadonlyMap<string, Miss> = new Map(misses.map((m) => [m.word, m]));
 
-/** The quantity with this full id, or undefined. */
-export function findQuantity(id: string): Quantity | undefined {
-  return byId.get(id);
+/**
+ * What can be measured, and how. It is handed from floor to floor and never changes, since two workspaces with different
+ * quantities of their own may be open side by side.
+ */
+export interface Registry {
+  /** All that it has beyond the built-in one, as text: of the same key, the same look-ups. Empty for the built-in one. */
+  readonly key: string;
+  readonly quantities: readonly Quantity[];
+  readonly methods: readonly Method[];
+  readonly methodNames: readonly string[];
+  /** The quantity with this full id, or undefined. */
+  readonly find: (id: string) => Quantity | undefined;
+  readonly findMethod: (name: string) => Method | undefined;
+  /** The workspace's own figures by method, which win over a quantity's own. */
+  readonly ownMethods: ReadonlyMap<string, Method>;
+  /** The key, so that a text that something is kept by says which registry it is good for. */
+  readonly toJSON: () => string;
 }
 
-export function findMethod(name: string): Method | undefined {
-  return methodByName.get(name);
+export const builtIn: Registry = registryOf('', quantities, []);
+
+/** The quantity with this full id in the built-in table. */
+export const findQuantity = builtIn.find;
+
+/** What a workspace adds to the built-in table; none of its quantities has the id of a built-in one. */
+export interface Additions {
+  /** One with the name of a built-in one says how sure it is in some dimensions; the others stay. */
+  readonly methods: readonly Method[];
+  readonly quantities?: readonly Quantity[];
+  /** Units in which a quantity, or else all of a dimension, is shown: by full id or dimension. */
+  readonly shown?: readonly (readonly [string, string])[];
+}
+
+/** The registries of the workspaces that were last asked for, so that the same additions give the same object. */
+const kept = new Map<string, Registry>();
+const mostKept = 16;
+
+/** The same object for the same additions, as long as no more than a few workspaces are open. */
+export function registryWith(additions: Additions): Registry {
+  const { methods: own, quantities: further = [], shown = [] } = additions;
+  if (own.length + further.length + shown.length === 0) return builtIn;
+  const key = JSON.stringify(additions);
+  const known = kept.get(key);
+  if (known !== undefined) return known;
+  const units = new Map(shown);
+  const all = [...quantities, ...further];
+  const registry = registryOf(key, units.size === 0 ? all : all.map((one) => shownIn(one, units)), own);
+  kept.set(key, registry);
+  const [oldest] = kept.keys();
+  if (kept.size > mostKept) kept.delete(oldest!);
+  return registry;
+}
+
+function shownIn(quantity: Quantity, units: ReadonlyMap<string, string>): Quantity {
+  const unit = units.get(quantity.id) ?? units.get(quantity.dimension);
+  return unit === undefined || unit === quantity.unit ? quantity : { ...quantity, shown: unit };
+}
+
+function registryOf(key: string, all: readonly Quantity[], own: readonly Method[]): Registry {
+  const byId = new Map(all.map((quantity) => [quantity.id, quantity]));
+  const byName = new Map(methods.map((method) => [method.name, method]));
+  for (const method of own) {
+    const uncertainty = { ...byName.get(method.name)?.uncertainty, ...method.uncertainty };
+    byName.set(method.name, { ...method, uncertainty });
+  }
+  return {
+    key,
+    quantities: all,
+    methods: [...byName.values()],
+    methodNames: [...byName.keys()],
+    ownMethods: new Map(own.map((method) => [method.name, method])),
+    find: (id) => byId.get(id),
+    findMethod: (name) => byName.get(name),
+    toJSON: () => key,
+  };
 }
 
 /** What a word for the shape of a shot means, or undefined where the trade has no such word. */
@@ -63,27 +129,24 @@ function findChangeWords({ id, checkpoint, directions }: Quantity): readonly Dir
   return all.filter(({ word }, at) => all.findIndex((one) => one.word === word) === at);
 }
 
-export const methodNames: readonly string[] = methods.map((m) => m.name);
-
 /**
  * The standard uncertainty (SI) to use for one measurement of `quantity`: what the coach stated, else the method's
  * for this quantity or dimension, else the quantity's own. An estimate (`~`) doubles whatever is not stated.
- * `overrides` are a workspace's own figures by method and dimension (SI).
  */
 export function standardUncertainty(
   quantity: Quantity,
   measure: { stated: number | undefined; method: string | undefined; estimate: boolean },
   coverage: number,
-  overrides: ReadonlyMap<string, Method> = new Map(),
+  registry: Registry = builtIn,
 ): { readonly u: number; readonly origin: 'stated' | 'method' | 'quantity' } {
   if (measure.stated !== undefined) return { u: measure.stated / coverage, origin: 'stated' };
   const factor = measure.estimate ? 2 : 1;
   if (measure.method !== undefined) {
-    const own = overrides.get(measure.method)?.uncertainty[quantity.dimension]?.u;
+    const own = registry.ownMethods.get(measure.method)?.uncertainty[quantity.dimension]?.u;
     const u =
       own ??
       quantity.uncertainty.by[measure.method] ??
-      findMethod(measure.method)?.uncertainty[quantity.dimension]?.u;
+      registry.findMethod(measure.method)?.uncertainty[quantity.dimension]?.u;
     if (u !== undefined) return { u: u * factor, origin: 'method' };
   }
   return { u: quantity.uncertainty.otherwise * factor, origin: 'quantity' };

@@ -8,14 +8,13 @@ import {
   TextDocumentSyncKind,
   type CancellationToken,
   type Connection,
-  type InitializeParams,
   type InitializeResult,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { URI } from 'vscode-uri';
 import {
-  explain,
   explainWhy,
+  explainWord,
   findActions,
   findDiagnostics,
   findHints,
@@ -28,7 +27,10 @@ import {
 } from '../language/index.ts';
 import { createDesk, type Result } from './desk.ts';
 import { createFiles } from './files.ts';
+import { introduced, type Client } from './client.ts';
 import { calibrateIn } from './calibrate.ts';
+import { navigationCapabilities, serveNavigation } from './navigation.ts';
+import { createRoots } from './roots.ts';
 import {
   calibrateRequest,
   codesRequest,
@@ -40,7 +42,6 @@ import {
   type ExplainParams,
   type WhyParams,
   type FileState,
-  type InitializationOptions,
 } from './protocol.ts';
 import { defaultHints, hintsSection, readHints } from './settings.ts';
 
@@ -48,18 +49,6 @@ import { defaultHints, hintsSection, readHints } from './settings.ts';
 export interface Disk {
   readonly read: (uri: string) => Promise<FileState>;
   readonly list: (folder: string) => Promise<readonly string[]>;
-}
-
-/** What is known of the client once it has introduced itself. */
-interface Client {
-  readonly reads: boolean;
-  readonly lists: boolean;
-  readonly configuration: boolean;
-  readonly registersConfiguration: boolean;
-  readonly refreshesHints: boolean;
-  readonly snippets: boolean;
-  readonly explanations: string | undefined;
-  readonly quantities: string | undefined;
 }
 
 /** Milliseconds without a keystroke before findings are shown: shorter than a person notices, longer than a fast typist's gap. */
@@ -80,6 +69,7 @@ export function serve(connection: Connection, disk: Disk): void {
     list: (folder) =>
       client.lists ? connection.sendRequest<readonly string[]>(listRequest, { folder }) : disk.list(folder),
   });
+  const roots = createRoots(connection, normal);
   const explanation = (code: string): string | undefined =>
     client.explanations?.replace('{code}', encodeURIComponent(code));
   const whyAddress =
@@ -104,9 +94,14 @@ export function serve(connection: Connection, disk: Disk): void {
 
   connection.onInitialize((params) => {
     client = introduced(params);
-    return capabilities;
+    roots.start(params);
+    return {
+      ...served,
+      capabilities: { ...served.capabilities, ...navigationCapabilities(params.capabilities) },
+    };
   });
   connection.onInitialized(() => {
+    roots.listen();
     if (client.registersConfiguration)
       connection.client
         .register(DidChangeConfigurationNotification.type, { section: hintsSection })
@@ -179,14 +174,28 @@ export function serve(connection: Connection, disk: Disk): void {
     const switches = await hintsFor(textDocument.uri);
     return answer(textDocument.uri, token, ({ analysis }) => mutable(findHints(analysis, range, switches)));
   });
-  connection.onRequest(explainRequest, ({ code }: ExplainParams) => explain(code) ?? null);
+  connection.onRequest(explainRequest, ({ code }: ExplainParams) => explainWord(code) ?? null);
   connection.onRequest(whyRequest, ({ uri, id }: WhyParams, token: CancellationToken) =>
-    answer(uri, token, ({ analysis }) => explainWhy(analysis, id) ?? null),
+    answer(uri, token, ({ analysis }) => explainWhy(analysis, id) ?? explainWord(id) ?? null),
   );
   connection.onRequest(codesRequest, () => listCodes());
   connection.onRequest(calibrateRequest, (params: CalibrateParams, token: CancellationToken) =>
     calibrateIn(params, files, signalOf(token)),
   );
+
+  serveNavigation({
+    connection,
+    files,
+    roots,
+    openAt: (uri) => open.get(uri),
+    answer,
+    signalOf,
+    pageAddress: (name, record) =>
+      client.pages
+        ?.replace('{name}', encodeURIComponent(name))
+        .concat(record === undefined ? '' : `?${encodeURIComponent(record)}`),
+    capabilities: () => client.capabilities,
+  });
 
   documents.listen(connection);
   connection.listen();
@@ -196,7 +205,7 @@ export function serve(connection: Connection, disk: Disk): void {
     uri: string,
     token: CancellationToken,
     give: (result: Result) => T,
-  ): Promise<T | null> {
+  ): Promise<Awaited<T> | null> {
     if (!open.has(normal(uri))) return null;
     let result: Result | undefined;
     try {
@@ -211,7 +220,7 @@ export function serve(connection: Connection, disk: Disk): void {
         LSPErrorCodes.ContentModified,
         'The document changed before the answer was ready.',
       );
-    return give(result);
+    return await give(result);
   }
 
   function hintsFor(uri: string): Promise<HintSwitches> {
@@ -230,9 +239,9 @@ export function serve(connection: Connection, disk: Disk): void {
   }
 }
 
-const actionKinds = ['quickfix', 'refactor.rewrite'] as const;
+const actionKinds = ['quickfix', 'refactor.rewrite', 'source.fixAll.swingwright'] as const;
 
-const capabilities: InitializeResult = {
+const served: InitializeResult = {
   serverInfo: { name: 'swingwright' },
   capabilities: {
     textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
@@ -246,24 +255,6 @@ const capabilities: InitializeResult = {
 
 function normal(uri: string): string {
   return URI.parse(uri).toString();
-}
-
-function introduced({
-  capabilities,
-  initializationOptions,
-}: Pick<InitializeParams, 'capabilities' | 'initializationOptions'>): Client {
-  const said = (initializationOptions ?? {}) as InitializationOptions;
-  const { workspace } = capabilities;
-  return {
-    reads: said.reads === true,
-    lists: said.lists === true,
-    configuration: workspace?.configuration === true,
-    registersConfiguration: workspace?.didChangeConfiguration?.dynamicRegistration === true,
-    refreshesHints: workspace?.inlayHint?.refreshSupport === true,
-    snippets: workspace?.workspaceEdit?.snippetEditSupport === true,
-    explanations: typeof said.explanations === 'string' ? said.explanations : undefined,
-    quantities: typeof said.quantities === 'string' ? said.quantities : undefined,
-  };
 }
 
 function signalOf(token: CancellationToken): AbortSignal {

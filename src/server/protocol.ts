@@ -16,7 +16,7 @@ export interface ListParams {
   readonly folder: string;
 }
 
-/** Client to server: the page that explains a finding code, as Markdown; null where there is no such code. */
+/** Client to server: the page on a finding code, a quantity or a miss, as Markdown; null where there is no such word. */
 export const explainRequest = 'swingwright/explain';
 export interface ExplainParams {
   readonly code: string;
@@ -40,6 +40,11 @@ export interface InitializationOptions {
   readonly explanations?: string;
   /** The address of pages on quantities, with `{arguments}` in it: the record's URI and the quantity's id, as JSON. */
   readonly quantities?: string;
+  /**
+   * The address at which the editor opens pages, with `{name}` in it: a finding code, a quantity or a miss. The record's URI
+   * follows as the query where the page is about a quantity of a record.
+   */
+  readonly pages?: string;
 }
 
 /** Client to server: every finding code there is, with its title. */

@@ -1,6 +1,7 @@
 // Tests of which quantity a size with `per` is for, and of what is said where that cannot be told.
 import assert from 'node:assert/strict';
 import { perQuantity } from '../../src/judgement/cause-quantity.ts';
+import { builtIn } from '../../src/registry/registry.ts';
 import { parseDocument } from '../../src/record/parse.ts';
 import { assertMarked, assertNone } from '../checks/files.ts';
 
@@ -18,7 +19,7 @@ function causeIn(effect: string): string | undefined {
   const document = parseDocument('faults', `${two}      - { effect: delivery.attack, ${effect} }\n`);
   assert.ok(document.kind === 'faults');
   const fault = document.faults.get('stays-back')!;
-  return perQuantity(fault, fault.tendsTo[0]!)?.id;
+  return perQuantity(fault, fault.tendsTo[0]!, builtIn)?.id;
 }
 
 describe('the cause that a size is for', () => {

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { explainMiss, linksBetween, loopsOf } from '../../src/judgement/causes.ts';
 import type { Fault } from '../../src/record/document.ts';
 import { parseDocument } from '../../src/record/parse.ts';
-import { findMiss } from '../../src/registry/registry.ts';
+import { builtIn, findMiss } from '../../src/registry/registry.ts';
 
 function faultsIn(book: string): readonly Fault[] {
   const document = parseDocument('faults', `faults: 1\nbook:\n${book}`);
@@ -12,7 +12,9 @@ function faultsIn(book: string): readonly Fault[] {
 }
 
 function linksIn(book: string): readonly string[] {
-  return linksBetween(faultsIn(book)).map(({ from, to, through }) => `${from} > ${to} by ${through.id}`);
+  return linksBetween(faultsIn(book), builtIn).map(
+    ({ from, to, through }) => `${from} > ${to} by ${through.id}`,
+  );
 }
 
 const effect = (quantity: string, direction: string): string =>
@@ -61,12 +63,12 @@ describe('causes', () => {
           `  ${key}:\n    evidence: flight.${key} > 20 m\n    ${effect(`flight.${keys[(i + 1) % 3]}`, 'more')}\n`,
       )
       .join('');
-    const loops = loopsOf(linksBetween(faultsIn(ring)));
+    const loops = loopsOf(linksBetween(faultsIn(ring), builtIn));
     assert.deepEqual(
       loops.map((loop) => loop.map(({ from }) => from)),
       [['carry', 'total', 'apex']],
     );
-    assert.deepEqual(loopsOf(linksBetween(faultsIn(house))), []);
+    assert.deepEqual(loopsOf(linksBetween(faultsIn(house), builtIn)), []);
   });
 
   it('are cut off in a book of which nobody could follow them all', () => {
@@ -74,14 +76,14 @@ describe('causes', () => {
       { length: 600 },
       (_, i) => `  f${i}: { evidence: flight.curve > ${i} m, ${effect('flight.curve', 'right')} }\n`,
     ).join('');
-    const links = linksBetween(faultsIn(crowd));
+    const links = linksBetween(faultsIn(crowd), builtIn);
     assert.ok(links.length > 0 && links.length <= 2000);
     assert.ok(loopsOf(links).length <= 50);
   });
 
   it('explain a miss at first hand and through other faults, the nearest first', () => {
     const faults = faultsIn(house);
-    const { by } = explainMiss(findMiss('high')!, faults, linksBetween(faults), 'right');
+    const { by } = explainMiss(findMiss('high')!, faults, linksBetween(faults, builtIn), 'right');
     assert.deepEqual(by, [
       { fault: 'handle-trails', way: [] },
       { fault: 'weight-back', way: ['handle-trails'] },

@@ -18,11 +18,12 @@ import { scaleOf } from '../../src/model/scales.ts';
 import { flightRules } from '../../src/model/rules/flight.ts';
 import type { Situation } from '../../src/model/value.ts';
 import { windowsFromFlight } from '../../src/model/windows.ts';
+import { builtIn } from '../../src/registry/registry.ts';
 
 const breeze = { clubKind: 'iron', windBearing: 0.7 };
 const still = { clubKind: 'iron', windBearing: undefined };
 const iron = [52, 0.3, 0.02, 600, -0.06, 291, 99000, 0.6, 0, 1];
-const widths = flightInputs.map((id) => scaleOf(id));
+const widths = flightInputs.map((id) => scaleOf(id, builtIn));
 
 describe('flightSlopes', () => {
   for (const [words, inputs, context] of [

@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import type { Span } from '../../src/measure/measure.ts';
 import type { Entry, SwingRecord } from '../../src/record/document.ts';
 import { parseDocument } from '../../src/record/parse.ts';
+import { registryWith } from '../../src/registry/registry.ts';
 import { assertMarked } from './marked.ts';
 
 const head = 'swing: 1\nstudent: a\ndate: 2026-05-14\nclub: b\n';
@@ -239,11 +240,12 @@ describe('a list of readings', () => {
 describe('methods of the workspace', () => {
   it('may stand after by', () => {
     const text = `${head}flight:\n  carry: 171 m by old laser\n`;
+    const laser = { name: 'old laser', meaning: '', uncertainty: {} };
     assert.deepEqual(
       parseDocument('swing', text).problems.map(({ code }) => code),
       ['unknown-method'],
     );
-    const document = parseDocument('swing', text, ['old laser']) as SwingRecord;
+    const document = parseDocument('swing', text, registryWith({ methods: [laser] })) as SwingRecord;
     assert.deepEqual(document.problems, []);
     assert.equal(document.entries.get('flight.carry')?.readings[0]?.measure.method, 'old laser');
   });

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { parseMeasure } from '../../src/measure/parse.ts';
 import { measureFrom } from '../../src/record/known-measures.ts';
-import { methodNames } from '../../src/registry/registry.ts';
+import { builtIn } from '../../src/registry/registry.ts';
 import { quantities } from '../../src/registry/generated.ts';
 
 describe('measureFrom', () => {
@@ -24,7 +24,7 @@ describe('measureFrom', () => {
       text,
       notation: fc.constantFrom(...quantities.slice(0, 3)),
       window: fc.constantFrom('no', 'also', 'only' as const),
-      methods: fc.constantFrom(methodNames, [...methodNames, 'ruler']),
+      methods: fc.constantFrom(builtIn.methodNames, [...builtIn.methodNames, 'ruler']),
     });
     fc.assert(
       fc.property(fc.array(asked, { maxLength: 60 }), (all) => {

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { noColumns } from '../../src/record/shot-columns.ts';
 import { mostRows, readShotsFile, type ShotsFile } from '../../src/record/shots-file.ts';
 import { parseDocument } from '../../src/record/parse.ts';
-import { methodNames } from '../../src/registry/registry.ts';
+import { builtIn } from '../../src/registry/registry.ts';
 
 function read(text: string, workspace = ''): ShotsFile {
   const document = parseDocument('workspace', `swingwright: 1\n${workspace}`);
@@ -13,7 +13,7 @@ function read(text: string, workspace = ''): ShotsFile {
     [],
   );
   const columns = document.kind === 'workspace' ? document.shotColumns : noColumns;
-  return readShotsFile(text, columns, methodNames);
+  return readShotsFile(text, columns, builtIn);
 }
 
 function valuesOf({ shots }: ShotsFile, id: string): (number | undefined)[] {
@@ -163,7 +163,7 @@ describe('a file of shots', () => {
         fc.array(fc.oneof(piece, fc.string({ unit: 'binary', maxLength: 3 })), { maxLength: 40 }),
         (parts) => {
           const text = parts.join('');
-          const { shots, columnProblems, rowProblems } = readShotsFile(text, noColumns, methodNames);
+          const { shots, columnProblems, rowProblems } = readShotsFile(text, noColumns, builtIn);
           for (const { span } of [...columnProblems, ...rowProblems, ...shots])
             assert.ok(0 <= span.start && span.start <= span.end && span.end <= text.length);
           for (const { measures } of shots)

@@ -134,6 +134,31 @@ describe('a swing record', () => {
     assert.equal(near.problems[0]?.nearest, 'delivery.attack');
   });
 
+  it('predicts quantities by their full ids, and says where each comes from', () => {
+    const document = assertMarked(
+      'swing',
+      `${head}predicted:
+  delivery.low_point.ahead: 6.1 cm ahead ± 1.4 cm by model
+  flight.curve: 2 m right ± 3 m by belief
+  flight.cary: 170 m
+  ^^^^^^^^^^^ unknown-word
+  delivery.attack: 3 deg down by radar
+                                 ^^^^^ unknown-method
+`,
+    ) as SwingRecord;
+    assert.deepEqual(
+      [...document.predicted].map(([id, { readings }]) => [id, readings[0]?.measure.method]),
+      [
+        ['delivery.low_point.ahead', 'model'],
+        ['flight.curve', 'belief'],
+        ['delivery.attack', undefined],
+      ],
+    );
+    const stated = document.predicted.get('delivery.low_point.ahead')?.readings[0]?.measure.stated;
+    assert.ok(Math.abs(stated! - 0.014) < 1e-12);
+    assert.equal(document.entries.size, 0);
+  });
+
   it('has the word for the shape of its flight', () => {
     const document = assertMarked('swing', `${head}flight: { shape: push draw }\n`) as SwingRecord;
     assert.equal(document.shape?.value, 'push draw');

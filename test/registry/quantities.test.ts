@@ -4,7 +4,7 @@ import { findUnit, toSI } from '../../src/measure/units.ts';
 import { parseMeasure } from '../../src/measure/parse.ts';
 import { methods, quantities, type QuantityId } from '../../src/registry/generated.ts';
 import { checkpoints } from '../../src/registry/quantity.ts';
-import { findQuantity, methodNames } from '../../src/registry/registry.ts';
+import { builtIn, findQuantity } from '../../src/registry/registry.ts';
 
 const everyCheckpoint = [
   ...['head', 'sternum', 'pelvis', 'lead_shoulder', 'hands', 'lead_knee', 'lead_pressure', 'shoulder_turn'],
@@ -128,7 +128,7 @@ describe('table of quantities', () => {
     for (const { id, uncertainty } of quantities) {
       assert.ok(uncertainty.otherwise > 0, id);
       for (const [method, u] of Object.entries(uncertainty.by)) {
-        assert.ok(methodNames.includes(method), `${id} by ${method}`);
+        assert.ok(builtIn.methodNames.includes(method), `${id} by ${method}`);
         assert.ok(u > 0, `${id} by ${method}`);
       }
     }
@@ -211,10 +211,10 @@ describe('table of quantities', () => {
       quantities.flatMap((q) => q.directions.map((d) => [`${q.unit} ${d.word}`, [q, d] as const])),
     );
     for (const [written, [quantity, direction]] of words) {
-      for (const method of methodNames) {
+      for (const method of builtIn.methodNames) {
         const parsed = parseMeasure(`3 ${written} by ${method}`, quantity, {
           window: 'no',
-          methods: methodNames,
+          methods: builtIn.methodNames,
         });
         assert.deepEqual(parsed.problems, [], written);
         assert.ok(parsed.value?.kind === 'measure');

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { differenceToSI } from '../../src/measure/units.ts';
 import type { Method, Quantity } from '../../src/registry/quantity.ts';
-import { findMethod, findQuantity, standardUncertainty } from '../../src/registry/registry.ts';
+import { builtIn, findQuantity, registryWith, standardUncertainty } from '../../src/registry/registry.ts';
 
 function quantity(id: string): Quantity {
   const found = findQuantity(id);
@@ -37,7 +37,7 @@ describe('standard uncertainty', () => {
 
   it("falls back on the method's figure for the dimension", () => {
     const found = standardUncertainty(head, { ...unstated, method: 'tape' }, 1);
-    assert.deepEqual(found, { u: findMethod('tape')?.uncertainty.length?.u, origin: 'method' });
+    assert.deepEqual(found, { u: builtIn.findMethod('tape')?.uncertainty.length?.u, origin: 'method' });
   });
 
   it('falls back on the quantity where there is no method, or none that measures such a thing', () => {
@@ -66,7 +66,12 @@ describe('standard uncertainty', () => {
       meaning: 'our camera',
       uncertainty: { length: { u: 0.01, source: 'swingwright.yaml' } },
     };
-    const found = standardUncertainty(head, { ...unstated, method: 'video' }, 1, new Map([['video', own]]));
+    const found = standardUncertainty(
+      head,
+      { ...unstated, method: 'video' },
+      1,
+      registryWith({ methods: [own] }),
+    );
     assert.deepEqual(found, { u: 0.01, origin: 'method' });
   });
 

@@ -45,6 +45,7 @@ goals:
 plan:
   - { change: checkpoints.address.ball_position, to: 7 cm behind, because: [early-lift], proof: divot ahead of the ball }
   - { change: checkpoints.impact.shaft_lean, to: 6..10 deg forward, because: early-lift }
+predicted: { delivery.low_point.ahead: 6.1 cm ahead ± 1.4 cm by model, flight.curve: { value: 2 m right, by: belief } }
 notes: windy after the fourth ball
 `,
   },

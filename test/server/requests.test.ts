@@ -164,10 +164,11 @@ describe('the server', () => {
     assert.deepEqual(await titles(['source']), []);
   });
 
-  it('answers the page that says why, and null for what the record says nothing of', async () => {
+  it('answers the page that says why, the page on what the record says nothing of, and null for no quantity', async () => {
     const why = (id: string) => session.connection.sendRequest<string | null>(whyRequest, { uri, id });
     assert.match((await why('delivery.face_to_path')) ?? '', /^# Face to path: 4\.0 deg left ± 1\.4 deg\n/);
-    assert.equal(await why('flight.carry'), null);
+    assert.match((await why('flight.carry')) ?? '', /^# Carry\n\n`flight\.carry`\n/);
+    assert.equal(await why('flight.unheard_of'), null);
   });
 
   it('refuses an answer about a text that changed while a file was awaited', async () => {

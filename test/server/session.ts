@@ -11,7 +11,13 @@ import {
 } from 'vscode-languageserver/node';
 import type { FileState } from '../../src/analysis/result.ts';
 import { serve } from '../../src/server/connection.ts';
-import { listRequest, readRequest, type ListParams, type ReadParams } from '../../src/server/protocol.ts';
+import {
+  listRequest,
+  readRequest,
+  type ListParams,
+  type InitializationOptions,
+  type ReadParams,
+} from '../../src/server/protocol.ts';
 
 export const folder = 'file:///lessons/';
 
@@ -43,6 +49,7 @@ export interface Session {
 export async function startSession(
   files: Readonly<Record<string, string>> = {},
   capabilities: ClientCapabilities = everything,
+  options: InitializationOptions = {},
 ): Promise<Session> {
   const toServer = new PassThrough();
   const toClient = new PassThrough();
@@ -89,9 +96,9 @@ export async function startSession(
   connection.listen();
   await connection.sendRequest('initialize', {
     processId: null,
-    rootUri: null,
+    rootUri: folder.slice(0, -1),
     capabilities,
-    initializationOptions: { reads: true, lists: true, explanations: 'explanation:{code}' },
+    initializationOptions: { reads: true, lists: true, explanations: 'explanation:{code}', ...options },
   });
   await connection.sendNotification('initialized', {});
 
@@ -166,4 +173,5 @@ const everything: ClientCapabilities = {
     inlayHint: { refreshSupport: true },
     workspaceEdit: { documentChanges: true, snippetEditSupport: true },
   },
+  textDocument: { rename: { prepareSupport: true } },
 };

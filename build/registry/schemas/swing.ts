@@ -1,7 +1,18 @@
 // The JSON Schema of a swing record; knows nothing of how records are read.
 import type { Quantity, Shape } from '../../../src/registry/quantity.ts';
 import { checkpoints } from '../../../src/registry/quantity.ts';
-import { file, listOf, mapping, oneWordOf, quantityTree, text, use, word, type Schema } from './parts.ts';
+import {
+  file,
+  listOf,
+  mapping,
+  mappingOf,
+  oneWordOf,
+  quantityTree,
+  text,
+  use,
+  word,
+  type Schema,
+} from './parts.ts';
 import { below, checkpointMappings, ofSection, type Vocabulary } from './vocabulary.ts';
 
 export function swingSchema(vocabulary: Vocabulary): Schema {
@@ -69,9 +80,15 @@ export function swingSchema(vocabulary: Vocabulary): Schema {
             ...listOf('The faults that it is to mend.', word('The name of a fault.')),
             type: ['string', 'array', 'null'],
           },
-          proof: text('What shall be seen when it has worked.'),
+          proof: text(
+            'What the next record must meet, as a condition over quantities: checkpoints.impact.lead_pressure > 70 %.',
+          ),
           note: text('Anything worth knowing about this change.'),
         }),
+      ),
+      predicted: mappingOf(
+        'What the plan as a whole leads to at the next record, by the full id of the quantity; written by the tool.',
+        use('measure', 'A value with its ± and where it comes from: by model, or by belief.'),
       ),
       notes: text('Anything else.'),
     },

@@ -1,0 +1,140 @@
+// What is kept of each file of a workspace to find things across them: who it is, and what it mentions; reads no file itself.
+import type { FileKind, Located, SwingwrightDocument } from '../record/document.ts';
+import { kindOf } from '../record/kind.ts';
+import { parseDocument } from '../record/parse.ts';
+import { resolveReference } from '../record/reference.ts';
+import { mentionsIn, type Mention } from './mentions.ts';
+import type { FileState } from './result.ts';
+import type { Cancellation, FileStore } from './settle.ts';
+
+export interface Card {
+  readonly uri: string;
+  readonly kind: FileKind;
+  readonly text: string;
+  readonly mentions: readonly Mention[];
+  /** Of a fault book, the one that it extends. */
+  readonly extends: string | undefined;
+  /** Of a record, the student's file. */
+  readonly student: string | undefined;
+  /** Of a record, its day and its club; of the others, what they call themselves. */
+  readonly date: string | undefined;
+  readonly club: string | undefined;
+  readonly title: Located<string> | undefined;
+  /** Of a fault book, what each fault is called, by its id. */
+  readonly faults: ReadonlyMap<string, { readonly id: Located<string>; readonly title: string | undefined }>;
+}
+
+/** By URI; a card is good for as long as the text is the same. */
+export type CardCache = Map<string, Card>;
+
+/** How the files of a workspace are come by. */
+export interface Archive {
+  readonly files: Pick<FileStore, 'get'>;
+  readonly load: (uri: string) => Promise<FileState>;
+  readonly signal: Cancellation;
+  /** Lets others have a turn, so that a long look through many files can be cancelled. */
+  readonly rest: () => Promise<void>;
+  readonly cards: CardCache;
+}
+
+/** So many are read from the disk at a time. */
+const readTogether = 32;
+/** After so many characters others have a turn: some ten milliseconds. */
+const restAfter = 20_000;
+
+/**
+ * The cards of those of these files that can be read, and of the files that they refer to, wherever these lie. With a word, files
+ * that cannot hold it are left out, unless they are fault books, which lead to one another. Rejects with the signal's reason when
+ * it is aborted, and otherwise never.
+ */
+export async function cardsOf(
+  uris: readonly string[],
+  archive: Archive,
+  word?: string,
+): Promise<readonly Card[]> {
+  const cards: Card[] = [];
+  const seen = new Set<string>();
+  for (let next = uris; next.length > 0;) {
+    const ours = next.filter((uri) => kindOf(uri) !== undefined && !seen.has(uri));
+    for (const uri of ours) seen.add(uri);
+    const found = await cardsAt(ours, archive, word);
+    cards.push(...found);
+    next = [...new Set(found.flatMap(referredTo))];
+  }
+  return cards;
+}
+
+async function cardsAt(uris: readonly string[], archive: Archive, word: string | undefined): Promise<Card[]> {
+  const cards: Card[] = [];
+  let read = 0;
+  for (let from = 0; from < uris.length; from += readTogether) {
+    archive.signal.throwIfAborted();
+    const some = uris.slice(from, from + readTogether);
+    const states = await Promise.all(some.map((uri) => stateOf(uri, archive)));
+    for (const [place, uri] of some.entries()) {
+      const state = states[place];
+      if (state?.kind !== 'text') continue;
+      const kept = archive.cards.get(uri);
+      const known = kept?.text === state.text ? kept : undefined;
+      if (known === undefined && !mayHold(uri, state.text, word)) continue;
+      if (known === undefined) read += state.text.length;
+      cards.push(known ?? keptCard(uri, state.text, archive.cards));
+      if (read < restAfter) continue;
+      read = 0;
+      await archive.rest();
+      archive.signal.throwIfAborted();
+    }
+  }
+  return cards;
+}
+
+function referredTo({ mentions }: Card): readonly string[] {
+  return mentions.flatMap(({ thing }) => (thing.kind === 'file' ? [thing.name] : []));
+}
+
+/** Of a text that is at hand; of a URI that is none of ours a card with nothing on it. */
+export function cardOf(uri: string, document: SwingwrightDocument): Card {
+  const { kind, text } = document;
+  const follow = (path: Located<string> | undefined): string | undefined =>
+    path && resolveReference(uri, path.value);
+  return {
+    uri,
+    kind,
+    text,
+    mentions: mentionsIn(uri, document),
+    extends: kind === 'faults' ? follow(document.extends) : undefined,
+    student: kind === 'swing' ? follow(document.student) : undefined,
+    date: kind === 'swing' ? document.date?.value : undefined,
+    club: kind === 'swing' ? document.club?.value : undefined,
+    title: titleOf(document),
+    faults: new Map(
+      kind === 'faults'
+        ? [...document.faults].map(([id, fault]) => [id, { id: fault.id, title: fault.title }])
+        : [],
+    ),
+  };
+}
+
+function titleOf(document: SwingwrightDocument): Located<string> | undefined {
+  if (document.kind === 'student') return document.name;
+  if (document.kind !== 'template' || document.title === undefined) return undefined;
+  const node = document.outline.find(({ name }) => name === 'title');
+  return node && { value: document.title, span: node.span };
+}
+
+function keptCard(uri: string, text: string, cards: CardCache): Card {
+  const card = cardOf(uri, parseDocument(kindOf(uri) ?? 'review', text));
+  cards.set(uri, card);
+  return card;
+}
+
+async function stateOf(uri: string, { files, load }: Archive): Promise<FileState | undefined> {
+  return files.get(uri) ?? (await load(uri).catch(() => undefined));
+}
+
+/** YAML may break a text between words, and in double quotes write any letter as a number. */
+function mayHold(uri: string, text: string, word: string | undefined): boolean {
+  if (word === undefined || kindOf(uri) === 'faults' || text.includes('\\')) return true;
+  const longest = word.split(/\s+/).reduce((one, other) => (other.length > one.length ? other : one), '');
+  return text.includes(longest);
+}

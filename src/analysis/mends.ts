@@ -1,0 +1,27 @@
+// Chooses the mends that can be made at once: the one preferred fix of each finding, within the file itself, none touching another.
+import type { Fix } from '../checks/check.ts';
+import type { Analysis, Finding } from './result.ts';
+
+export interface Mend {
+  readonly finding: Finding;
+  readonly fix: Fix;
+}
+
+/** In the order of the findings; `isWanted` says which codes. What has several obvious mends has none. */
+export function mendsOf({ uri, findings }: Analysis, isWanted: (code: string) => boolean): readonly Mend[] {
+  const chosen: Mend[] = [];
+  for (const finding of findings) {
+    const [fix, ...others] = finding.fixes.filter(({ preferred }) => preferred);
+    if (fix === undefined || others.length > 0 || !isWanted(finding.code)) continue;
+    if (fix.edits.some((edit) => edit.uri !== uri)) continue;
+    if (chosen.every((mend) => !meet(mend.fix, fix))) chosen.push({ finding, fix });
+  }
+  return chosen;
+}
+
+/** Edits that touch are made one after the other, for the second may be another one by then. */
+function meet(a: Fix, b: Fix): boolean {
+  return a.edits.some(({ span }) =>
+    b.edits.some((other) => span.start <= other.span.end && other.span.start <= span.end),
+  );
+}

@@ -1,0 +1,178 @@
+// Renames a fault or a club wherever it is mentioned, or says in a sentence why that cannot be; writes nothing itself.
+import type { Span } from '../measure/measure.ts';
+import { collapseSpaces, quote } from '../measure/quote.ts';
+import { parseDocument } from '../record/parse.ts';
+import { cardOf, type Card } from './cards.ts';
+import type { Mention, Thing } from './mentions.ts';
+import { booksFrom, definersOf, occurrencesOf } from './occurrences.ts';
+
+export interface FileEdits {
+  readonly uri: string;
+  /** Before the edits. */
+  readonly text: string;
+  /** In the order of the text; none meets another. */
+  readonly edits: readonly { readonly span: Span; readonly text: string }[];
+}
+
+export type Renaming =
+  | { readonly kind: 'edits'; readonly files: readonly FileEdits[] }
+  | { readonly kind: 'refused'; readonly reason: string };
+
+/** Nobody says more when a club or a fault is spoken of. */
+const longestName = 80;
+
+/** Why what stands here cannot be renamed at all; undefined where it can. */
+export function whyNotRenamed(mention: Mention | undefined, cards: readonly Card[]): string | undefined {
+  if (mention === undefined)
+    return 'Only faults and clubs can be renamed, and the cursor is on neither; put it on the name of one.';
+  const { thing } = mention;
+  switch (thing.kind) {
+    case 'quantity':
+      return `${quote(thing.name)} is a quantity of the format, whose name is the same in all records; only faults and clubs can be renamed.`;
+    case 'miss':
+      return `${quote(thing.name)} is a word of the trade for a miss; only faults and clubs can be renamed.`;
+    case 'file':
+      return 'A file is renamed where files are listed; here only faults and clubs can be renamed.';
+    case 'fault':
+      return definersOf(thing, cards).size > 0
+        ? undefined
+        : `${quote(thing.name)} stands in no fault book that this file leads to; write it into the book first, or correct it here.`;
+    case 'club':
+      return bagOf(thing, cards).has(thing.name)
+        ? undefined
+        : `${quote(thing.name)} is not in the student's bag; write it into the bag first, or correct it here.`;
+  }
+}
+
+/** Every edit that gives this fault or club another name in these files, each read back before it is given out. */
+export function rename(mention: Mention | undefined, to: string, cards: readonly Card[]): Renaming {
+  const name = collapseSpaces(to);
+  const reason =
+    whyNotRenamed(mention, cards) ?? whyNotCalled(name, to) ?? whyTaken(mention!.thing, name, cards);
+  if (reason !== undefined) return { kind: 'refused', reason };
+  const { thing } = mention!;
+  if (name === thing.name) return { kind: 'edits', files: [] };
+  const occurrences = occurrencesOf(thing, cards);
+  const files: FileEdits[] = [];
+  for (const card of cards) {
+    const spans = unique(occurrences.filter(({ uri }) => uri === card.uri).map(({ span }) => span));
+    if (spans.length === 0) continue;
+    const edits = spans.map((span) => rewrite(card.text, span, name));
+    if (!isReadBack(card, thing, name, spans, edits))
+      return {
+        kind: 'refused',
+        reason: `${quote(thing.name)} cannot be replaced in ${quote(fileName(card.uri))}, where it is written in a way of its own; write it there as a plain word first.`,
+      };
+    files.push({ uri: card.uri, text: card.text, edits });
+  }
+  return { kind: 'edits', files };
+}
+
+export function applyEdits({ text, edits }: Pick<FileEdits, 'text' | 'edits'>): string {
+  let changed = '';
+  let from = 0;
+  for (const { span, text: written } of edits) {
+    changed += text.slice(from, span.start) + written;
+    from = span.end;
+  }
+  return changed + text.slice(from);
+}
+
+function whyNotCalled(name: string, to: string): string | undefined {
+  if (name === '') return 'Nothing was typed; expected the new name.';
+  // eslint-disable-next-line no-control-regex -- these are what a name must not hold
+  if (/[\u0000-\u001f\u007f-\u009f\u2028\u2029\ufeff]|[\ud800-\udbff](?![\udc00-\udfff])/.test(to.trim()))
+    return `${quote(name)} holds characters that cannot be seen; expected a name in one line.`;
+  if (name.length > longestName)
+    return `The new name has ${name.length} characters; expected at most ${longestName}.`;
+  return undefined;
+}
+
+function whyTaken(thing: Thing, name: string, cards: readonly Card[]): string | undefined {
+  if (name === thing.name) return undefined;
+  if (thing.kind === 'club')
+    return bagOf(thing, cards).has(name)
+      ? `${quote(name)} is in the student's bag already; expected a name that no other club has.`
+      : undefined;
+  if (thing.kind !== 'fault') return undefined;
+  const books = new Map(cards.filter(({ kind }) => kind === 'faults').map((card) => [card.uri, card]));
+  const definers = definersOf(thing, cards);
+  // Wherever the fault is reached, the new name must not reach another one.
+  const starts = new Set([
+    ...books.keys(),
+    ...cards.flatMap(({ mentions }) =>
+      mentions.flatMap((one) =>
+        one.thing.kind === 'fault' && one.thing.book !== undefined ? [one.thing.book] : [],
+      ),
+    ),
+  ]);
+  for (const start of starts) {
+    const reached = booksFrom(start, books);
+    if (!reached.some((uri) => definers.has(uri))) continue;
+    const holder = reached.find((uri) => books.get(uri)?.faults.has(name) === true);
+    if (holder !== undefined)
+      return `${quote(name)} stands in ${quote(fileName(holder))} already; expected a name that no other fault has.`;
+  }
+  return undefined;
+}
+
+function bagOf({ student }: Thing & { kind: 'club' }, cards: readonly Card[]): ReadonlySet<string> {
+  const card = cards.find(({ uri }) => uri === student);
+  return new Set(
+    card?.mentions.flatMap(({ thing, role }) =>
+      thing.kind === 'club' && role === 'definition' ? [thing.name] : [],
+    ),
+  );
+}
+
+function unique(spans: readonly Span[]): readonly Span[] {
+  const sorted = [...spans].sort((a, b) => a.start - b.start);
+  return sorted.filter((span, place) => place === 0 || span.start >= (sorted[place - 1]?.end ?? 0));
+}
+
+/** Within its quotes where it has some; with quotes where it has none and YAML would take the new name for something else. */
+function rewrite(text: string, span: Span, name: string): { readonly span: Span; readonly text: string } {
+  const [before, first] = [text.charAt(span.start - 1), text.charAt(span.start)];
+  if (before === text.charAt(span.end) && (before === '"' || before === "'"))
+    return { span, text: before === '"' ? inDoubleQuotes(name) : name.replaceAll("'", "''") };
+  if (first === '"' || first === "'" || !isPlain(name)) return { span, text: `"${inDoubleQuotes(name)}"` };
+  return { span, text: name };
+}
+
+function inDoubleQuotes(name: string): string {
+  return name.replace(/["\\]/g, '\\$&');
+}
+
+/** Words that stay words without quotes, in brackets and out of them; narrower than YAML's own rule, which no reader knows by heart. */
+function isPlain(name: string): boolean {
+  if (!/^[\p{L}\p{N}][\p{L}\p{N}\p{M}_ .'/()+-]*$/u.test(name)) return false;
+  if (/^(true|false|null|yes|no|on|off|y|n)$/i.test(name)) return false;
+  return !/^[\d.][\d._a-fox+-]*$/i.test(name);
+}
+
+/** The same mentions as before, but for the new name: anything else would be damage. */
+function isReadBack(
+  card: Card,
+  thing: Thing,
+  name: string,
+  spans: readonly Span[],
+  edits: FileEdits['edits'],
+): boolean {
+  const changed = cardOf(card.uri, parseDocument(card.kind, applyEdits({ text: card.text, edits })));
+  const starts = new Set(spans.map(({ start }) => start));
+  const expected = card.mentions.map((mention) =>
+    mention.thing.kind === thing.kind && mention.thing.name === thing.name && starts.has(mention.span.start)
+      ? keyOf({ ...mention, thing: { ...mention.thing, name } })
+      : keyOf(mention),
+  );
+  const found = changed.mentions.map(keyOf);
+  return expected.length === found.length && expected.every((key, place) => key === found[place]);
+}
+
+function keyOf({ thing, role }: Mention): string {
+  return `${role} ${thing.kind} ${thing.name}`;
+}
+
+function fileName(uri: string): string {
+  return decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
+}

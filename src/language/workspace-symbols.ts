@@ -1,0 +1,86 @@
+// Students, lessons, faults and templates of a workspace by name, for an editor's search; reads no file.
+import type { Card } from '../analysis/cards.ts';
+import { lineTableOf, rangeOf } from '../analysis/positions.ts';
+import type { Span } from '../measure/measure.ts';
+import type { WorkspaceSymbol } from './shapes.ts';
+
+const kinds = { student: 5, template: 11, quantity: 16, fault: 20, record: 24 } as const;
+
+/** More than this nobody looks through. */
+const mostSymbols = 500;
+
+/** Those whose name or place holds the letters of the query one after another, newest lessons first. */
+export function findWorkspaceSymbols(cards: readonly Card[], query: string): WorkspaceSymbol[] {
+  const students = new Map(
+    cards.filter(({ kind }) => kind === 'student').map((card) => [card.uri, nameOf(card)]),
+  );
+  const wanted = [...query.toLowerCase()].filter((letter) => letter.trim() !== '');
+  const found: WorkspaceSymbol[] = [];
+  for (const card of [...cards].sort(byUse)) {
+    for (const symbol of symbolsOn(card, students)) {
+      if (found.length === mostSymbols) return found;
+      if (holdsInOrder(`${symbol.name} ${symbol.containerName}`.toLowerCase(), wanted)) found.push(symbol);
+    }
+  }
+  return found;
+}
+
+/** What a file is called, else its name without its suffix. */
+export function nameOf({ title, uri }: Pick<Card, 'title' | 'uri'>): string {
+  if (title !== undefined && title.value.trim() !== '') return title.value;
+  return fileName(uri).replace(/\.[a-z]+\.yaml$/, '');
+}
+
+function symbolsOn(card: Card, students: ReadonlyMap<string, string>): readonly WorkspaceSymbol[] {
+  switch (card.kind) {
+    case 'student':
+      return [symbol(card, nameOf(card), kinds.student, card.title?.span, 'student')];
+    case 'template':
+      return [symbol(card, nameOf(card), kinds.template, card.title?.span, 'template')];
+    case 'swing': {
+      const name = [card.date, card.club].filter((word) => word !== undefined).join(' ');
+      const whose = card.student === undefined ? undefined : students.get(card.student);
+      return [symbol(card, name === '' ? nameOf(card) : name, kinds.record, undefined, whose ?? 'record')];
+    }
+    case 'faults':
+      return [...card.faults.values()].map(({ id, title }) =>
+        symbol(card, id.value, kinds.fault, id.span, title ?? fileName(card.uri)),
+      );
+    case 'review':
+    case 'workspace':
+      return [];
+  }
+}
+
+function symbol(
+  { uri, text }: Card,
+  name: string,
+  kind: WorkspaceSymbol['kind'],
+  span: Span | undefined,
+  containerName: string,
+): WorkspaceSymbol {
+  const start = { line: 0, character: 0 };
+  const range = span === undefined ? { start, end: start } : rangeOf(lineTableOf(text), span);
+  return { name: name === '' ? '…' : name, kind, location: { uri, range }, containerName };
+}
+
+/** What is looked for more often first: all that is not a lesson, by its place, then lessons with the newest first. */
+function byUse(a: Card, b: Card): number {
+  if ((a.kind === 'swing') !== (b.kind === 'swing')) return a.kind === 'swing' ? 1 : -1;
+  const [one, other] = [a.date ?? '', b.date ?? ''];
+  if (one !== other) return one < other ? 1 : -1;
+  return a.uri < b.uri ? -1 : a.uri > b.uri ? 1 : 0;
+}
+
+function holdsInOrder(text: string, letters: readonly string[]): boolean {
+  let at = 0;
+  for (const letter of letters) {
+    at = text.indexOf(letter, at) + 1;
+    if (at === 0) return false;
+  }
+  return true;
+}
+
+function fileName(uri: string): string {
+  return decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
+}

@@ -1,0 +1,37 @@
+// What a client says of itself when it introduces itself, with what holds where it says nothing.
+import type { ClientCapabilities, InitializeParams } from 'vscode-languageserver';
+import type { InitializationOptions } from './protocol.ts';
+
+/** What is known of the client once it has introduced itself. */
+export interface Client {
+  readonly reads: boolean;
+  readonly lists: boolean;
+  readonly configuration: boolean;
+  readonly registersConfiguration: boolean;
+  readonly refreshesHints: boolean;
+  readonly snippets: boolean;
+  readonly explanations: string | undefined;
+  readonly quantities: string | undefined;
+  readonly pages: string | undefined;
+  readonly capabilities: ClientCapabilities;
+}
+
+export function introduced({
+  capabilities,
+  initializationOptions,
+}: Pick<InitializeParams, 'capabilities' | 'initializationOptions'>): Client {
+  const said = (initializationOptions ?? {}) as InitializationOptions;
+  const { workspace } = capabilities;
+  return {
+    reads: said.reads === true,
+    lists: said.lists === true,
+    configuration: workspace?.configuration === true,
+    registersConfiguration: workspace?.didChangeConfiguration?.dynamicRegistration === true,
+    refreshesHints: workspace?.inlayHint?.refreshSupport === true,
+    snippets: workspace?.workspaceEdit?.snippetEditSupport === true,
+    explanations: typeof said.explanations === 'string' ? said.explanations : undefined,
+    quantities: typeof said.quantities === 'string' ? said.quantities : undefined,
+    pages: typeof said.pages === 'string' ? said.pages : undefined,
+    capabilities,
+  };
+}

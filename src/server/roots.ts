@@ -1,0 +1,42 @@
+// The folders that the editor has open, and the one around a file that lies in none of them; lists nothing.
+import type { Connection, InitializeParams } from 'vscode-languageserver';
+import type { Analysis } from '../analysis/result.ts';
+
+export interface Roots {
+  /** All open folders, and the folder of this file's workspace file (else its own) where it lies outside of them. */
+  readonly around: (of: Analysis | undefined) => readonly string[];
+  readonly start: (params: Pick<InitializeParams, 'capabilities' | 'workspaceFolders' | 'rootUri'>) => void;
+  /** To be called once the client is ready. */
+  readonly listen: () => void;
+}
+
+/** `normal` gives the one spelling of a URI that the analysis knows. */
+export function createRoots(connection: Connection, normal: (uri: string) => string): Roots {
+  const roots = new Set<string>();
+  let tellsChanges = false;
+  const withoutSlash = (uri: string): string => normal(uri).replace(/\/+$/, '');
+  return {
+    around: (of) => {
+      if (of === undefined) return [...roots];
+      const isInside = [...roots].some((root) => of.uri.startsWith(`${root}/`));
+      return isInside ? [...roots] : [...roots, folderOf(of.subject.workspace?.uri ?? of.uri)];
+    },
+    // The older parameter still comes from clients that open one folder only.
+    start: ({ capabilities, workspaceFolders, rootUri }) => {
+      for (const { uri } of workspaceFolders ?? []) roots.add(withoutSlash(uri));
+      if (roots.size === 0 && typeof rootUri === 'string') roots.add(withoutSlash(rootUri));
+      tellsChanges = capabilities.workspace?.workspaceFolders === true;
+    },
+    listen: () => {
+      if (!tellsChanges) return;
+      connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
+        for (const { uri } of removed) roots.delete(withoutSlash(uri));
+        for (const { uri } of added) roots.add(withoutSlash(uri));
+      });
+    },
+  };
+}
+
+function folderOf(uri: string): string {
+  return uri.slice(0, uri.lastIndexOf('/'));
+}

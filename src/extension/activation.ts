@@ -13,6 +13,7 @@ import { explainCommand, pageAddress, registerExplanations, whyCommand } from '.
 import { filePatterns, listFiles, readFile } from './files.ts';
 import { registerLessons } from './lessons.ts';
 import { registerSample } from './sample.ts';
+import { registerNewFiles } from './new-files.ts';
 import { registerStatus } from './status.ts';
 import { registerStatusBar } from './status-bar.ts';
 
@@ -51,6 +52,7 @@ export async function runClient(
     registerExplanations(client),
     registerLessons(client, watchers),
     registerSample(context.extensionUri),
+    registerNewFiles(client),
     registerStatus(client),
     registerStatusBar(client),
     vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),

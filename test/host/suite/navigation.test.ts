@@ -109,11 +109,15 @@ describe('finding the way', () => {
         ? files[name].replace('driver:', 'big stick:')
         : files[name].replace('driver', 'big stick');
       assert.equal(changed.getText(), expected, name);
-      await vscode.window.showTextDocument(changed);
-      await vscode.commands.executeCommand('workbench.action.files.revert');
     }
-    await vscode.window.showTextDocument(document);
-    await until(() => document.getText() === files['two.swing.yaml']);
+    const back = await run<vscode.WorkspaceEdit>(
+      'executeDocumentRenameProvider',
+      positionOf('big stick'),
+      'driver',
+    );
+    assert.ok(await vscode.workspace.applyEdit(back));
+    assert.ok(await vscode.workspace.saveAll());
+    assert.equal(document.getText(), files['two.swing.yaml']);
   });
 
   it('says why something cannot be renamed', async () => {
@@ -154,7 +158,9 @@ describe('finding the way', () => {
   describe('on the page', () => {
     before(needsStage);
     const texts = async (): Promise<string> =>
-      (await stage.texts('[id="workbench.view.explorer"] .monaco-list-row')).join('\n').replace(/\s+/g, ' ');
+      (await stage.texts('.pane:has(.pane-header[aria-label^="Lessons"]) .monaco-list-row'))
+        .join('\n')
+        .replace(/\s+/g, ' ');
 
     it('shows in the status bar what conflicts and what is due, and opens the problems', async () => {
       const item = async (): Promise<string> =>
@@ -168,7 +174,7 @@ describe('finding the way', () => {
     it('shows students, their lessons and how each stands, and follows a change', async () => {
       await vscode.commands.executeCommand('swingwright.lessons.focus');
       await until(async () => (await texts()).includes('Rika'));
-      await stage.click('[id="workbench.view.explorer"] .monaco-list-row:has-text("Rika") >> nth=-1');
+      await stage.click('.pane:has(.pane-header[aria-label^="Lessons"]) .monaco-list-row:has-text("Rika")');
       await until(async () => (await texts()).includes('2026-04-20 driver'));
       const seen = await texts();
       assert.match(seen, /2026-04-20 driver ?1 conflict, 1 due/);

@@ -12,6 +12,8 @@ import { keepAnalysis, keptAccount, parsedDocument, shotsOf, unchangedAnalysis }
 import type { AnalysisCache } from './cache.ts';
 import { findingsOf } from './findings.ts';
 import { judgementOf } from './judge.ts';
+import { forecastOf } from './plan.ts';
+import { proofProblems } from '../judgement/proof.ts';
 import { followReferences } from './references.ts';
 import { lookoutOver } from './lookout.ts';
 import type { Lookout } from './lookout.ts';
@@ -54,11 +56,12 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
           situationOf(document, followed.student?.document, followed.club, workspace?.document, registry),
         )
       : undefined;
-  const subject: Subject = {
+  const bare: Omit<Subject, 'forecast'> = {
     uri,
     document,
     problems: [
       ...document.problems,
+      ...(document.kind === 'swing' ? proofProblems(document, registry) : []),
       ...nearest.problems,
       ...followed.problems,
       ...(document.kind === 'faults'
@@ -83,6 +86,8 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
         : undefined,
     show: showValue,
   };
+  const hasPlan = document.kind === 'swing' && document.plan.length > 0;
+  const subject: Subject = { ...bare, forecast: hasPlan ? forecastOf(bare, account) : undefined };
   return {
     uri,
     document,
@@ -112,6 +117,7 @@ function analysisOfNothing(uri: string, kind: FileKind | undefined, lookout: Loo
     derivation: undefined,
     agreement: undefined,
     judgement: undefined,
+    forecast: undefined,
     show: showValue,
   };
   const wanted = kind === undefined ? [] : lookout.wanted();

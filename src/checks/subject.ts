@@ -1,5 +1,6 @@
 // What a check may look at: one document, the documents it refers to, and what the model made of it.
 import type { Agreement } from '../model/agreement-result.ts';
+import type { Forecast } from '../judgement/forecast.ts';
 import type { Judgement } from '../judgement/judgement.ts';
 import type { ShotSummary } from '../model/shots.ts';
 import type { Derivation } from '../model/value.ts';
@@ -54,6 +55,8 @@ export interface Subject {
   readonly agreement: Agreement | undefined;
   /** The coach's faults, judged; only for swing records with a fault book. */
   readonly judgement: Judgement | undefined;
+  /** What the plan leads to and how the goals stand; only for swing records with a plan. */
+  readonly forecast: Forecast | undefined;
   /** A value as the coach reads it, in the quantity's unit and direction words: "8.9 cm ahead ± 2.1 cm". */
   readonly show: (quantity: Quantity, value: number, u?: number | null) => string;
 }

@@ -6,6 +6,12 @@ import { entriesDoNotAgree } from './entries-do-not-agree.ts';
 import { bareNumber } from './bare-number.ts';
 import { caution } from './caution.ts';
 import type { Check } from './check.ts';
+import { changeWithoutReason } from './change-without-reason.ts';
+import { goalOutOfReach } from './goal-out-of-reach.ts';
+import { planLoadsInjury } from './plan-loads-injury.ts';
+import { planLeadsAway } from './plan-leads-away.ts';
+import { tooManyChanges } from './too-many-changes.ts';
+import { unknownReason } from './unknown-reason.ts';
 import { circularCauses } from './circular-causes.ts';
 import { circularReference } from './circular-reference.ts';
 import { consentAndPrivacy } from './consent-and-privacy.ts';
@@ -137,6 +143,12 @@ export const checks: readonly Check[] = [
   faultNotStated,
   missNotExplained,
   caution,
+  changeWithoutReason,
+  goalOutOfReach,
+  planLoadsInjury,
+  planLeadsAway,
+  tooManyChanges,
+  unknownReason,
   consentAndPrivacy,
   silenceWithoutReason,
   unknownCode,

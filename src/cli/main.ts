@@ -7,6 +7,7 @@ import { derive } from './derive.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { faults } from './faults.ts';
+import { plan } from './plan.ts';
 import { fixCommand } from './fix.ts';
 import { references } from './references.ts';
 import { renameCommand } from './rename.ts';
@@ -69,6 +70,28 @@ program
   )
   .action(async (folder: string, options: { write?: true }) => {
     process.exitCode = await calibrateCommand(folder, options.write ? 'write' : 'print', stop.signal);
+  });
+
+program
+  .command('plan')
+  .description('say what the plan of one record leads to and how its goals stand')
+  .argument('<file>', 'a swing record', nonEmpty)
+  .option('--propose', 'propose the smallest set of changes that brings the goals inside their windows')
+  .option('--write', 'keep the proposal, and what it is predicted to lead to, in the record')
+  .addOption(
+    new Option('--format <format>', 'how to print the plan').choices(['text', 'json']).default('text'),
+  )
+  .addHelpText(
+    'after',
+    '\nExit code: 0 done, 1 nothing that is known helps, 2 the record could not be read or says too little.',
+  )
+  .action(async (file: string, options: { propose?: true; write?: true; format: 'text' | 'json' }) => {
+    const request = {
+      format: options.format,
+      what: options.propose ? 'proposed' : 'stated',
+      keep: options.write ? 'write' : 'print',
+    } as const;
+    process.exitCode = await plan(file, request, stop.signal);
   });
 
 program

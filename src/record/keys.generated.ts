@@ -72,7 +72,7 @@ const k63: KeyTree = {"quantity":k0,"unit":k0,"by":k0};
 const k64: KeyTree = {"*":k63};
 const k65: KeyTree = {"by":k0,"columns":k64};
 const k66: KeyTree = {"drag":k0,"lift":k0,"correlation":k0,"shots":k0,"ball_speed":k0};
-const k67: KeyTree = {"swingwright":k0,"coverage":k0,"severities":k59,"methods":k62,"shots":k65,"calibration":k66,"notes":k0};
+const k67: KeyTree = {"swingwright":k0,"coverage":k0,"most_changes":k0,"severities":k59,"methods":k62,"shots":k65,"calibration":k66,"notes":k0};
 
 /** By kind of file, from its top-level keys on. */
 export const knownKeys = {

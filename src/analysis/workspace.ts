@@ -3,7 +3,8 @@ import type { Followed } from '../checks/subject.ts';
 import type { Problem } from '../measure/measure.ts';
 import type { WorkspaceFile } from '../record/document.ts';
 import { resolveReference } from '../record/reference.ts';
-import { builtIn, registryWith, type Registry } from '../registry/registry.ts';
+import { registryOf } from '../record/workspace.ts';
+import { builtIn, type Registry } from '../registry/registry.ts';
 import { parsedDocument } from './cache.ts';
 import type { AnalysisCache } from './cache.ts';
 import type { Lookout } from './lookout.ts';
@@ -47,7 +48,7 @@ const none: NearestWorkspace = { workspace: undefined, registry: builtIn, proble
 const registries = new WeakMap<WorkspaceFile, Registry>();
 
 export function registryIn(document: WorkspaceFile): Registry {
-  const registry = registries.get(document) ?? registryWith({ methods: [...document.methods.values()] });
+  const registry = registries.get(document) ?? registryOf(document);
   registries.set(document, registry);
   return registry;
 }

@@ -60,7 +60,7 @@ export function predict(made: readonly Made[], foreseer: Foreseer): Prediction {
       quantity,
       origin: 'belief',
       value: isKnown ? now.value + amount : null,
-      u: isKnown ? Math.hypot(now.u!, u) : null,
+      u: isKnown ? Math.hypot(now.u, u) : null,
       difference: amount,
       uDifference: u,
     });

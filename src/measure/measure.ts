@@ -36,6 +36,8 @@ export interface Notation {
   readonly directions: readonly DirectionWord[];
   /** Decimals shown where the uncertainty does not say better. */
   readonly decimals: number;
+  /** The unit shown, where it is not that of a bare number. */
+  readonly shown?: string;
 }
 
 /** One measured number. `value` and `uncertainty` are in the coherent SI unit (m, rad, m/s, rad/s, s, kg, kg m², K, Pa; fractions and ratios are plain numbers, 50 % is 0.5), signed by the direction word. */

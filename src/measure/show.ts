@@ -41,9 +41,17 @@ export function showWindow(notation: Notation, from: number, to: number, unit?: 
   return `${numbers}${suffix(shown)}${suffix(word)}`;
 }
 
+/** "0.4 deg": an uncertainty alone, in the quantity's own unit, with the digits that `showValue` would give it. */
+export function showSpread(notation: Notation, u: number): string {
+  const shown = unitToShow(undefined, notation);
+  const spread = differenceFromSI(u, shown);
+  const decimals = Math.min(decimalsOf(spread) ?? usualDecimals(notation, shown), 15);
+  return Number.isFinite(spread) ? `${fixed(spread, decimals)}${suffix(shown)}` : noValue;
+}
+
 /** The other unit that a hover shows beside the quantity's own, if there is a sensible one. */
 export function secondUnit(notation: Notation): string | undefined {
-  return counterparts[findUnit(notation.unit)?.name ?? ''];
+  return counterparts[findUnit(notation.shown ?? notation.unit)?.name ?? ''];
 }
 
 /** The unit that coaches used to the other system would say. */
@@ -101,7 +109,7 @@ function signWord(notation: Notation, value: number): DirectionWord | undefined 
 function unitToShow(unit: string | undefined, notation: Notation): string {
   const wanted = unit === undefined ? undefined : findUnit(unit);
   if (wanted?.dimension === notation.dimension) return wanted.name;
-  return findUnit(notation.unit)?.name ?? notation.unit;
+  return notation.shown ?? findUnit(notation.unit)?.name ?? notation.unit;
 }
 
 /** The notation's decimals, moved by the powers of ten between its own unit and the one shown. */

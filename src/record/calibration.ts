@@ -1,10 +1,10 @@
 // Reads the calibration of the flight from the workspace file; how it is fitted and used is not known here.
-import type { Notation, ParseOptions } from '../measure/measure.ts';
-import { parseMeasure } from '../measure/parse.ts';
+import type { Notation } from '../measure/measure.ts';
 import { quote } from '../measure/quote.ts';
 import type { WrittenCalibration } from './document.ts';
 import type { Reader } from './entry.ts';
-import { isEmpty, valueAt, type ScalarTree, type Tree } from './tree.ts';
+import { readHere } from './read-here.ts';
+import { valueAt, type ScalarTree, type Tree } from './tree.ts';
 
 const factor: Notation = { dimension: 'ratio', unit: '', directions: [], decimals: 3 };
 const speed: Notation = { dimension: 'speed', unit: 'm/s', directions: [], decimals: 1 };
@@ -36,7 +36,7 @@ export function readCalibration(tree: Tree, reader: Reader): WrittenCalibration 
 }
 
 function readFactor(tree: Tree | undefined, reader: Reader): WrittenCalibration['lift'] {
-  const read = readScalar(tree, factor, { window: 'no', methods: reader.registry.methodNames }, reader);
+  const read = readHere(tree, factor, { window: 'no', methods: reader.registry.methodNames }, reader);
   if (read?.kind !== 'measure') return undefined;
   if (read.value >= least && read.value <= most)
     return { value: read.value, u: read.stated ?? unstated * read.value };
@@ -50,20 +50,8 @@ function readFactor(tree: Tree | undefined, reader: Reader): WrittenCalibration[
 }
 
 function readSpeeds(tree: Tree | undefined, reader: Reader): WrittenCalibration['ballSpeed'] {
-  const read = readScalar(tree, speed, { window: 'only', methods: reader.registry.methodNames }, reader);
+  const read = readHere(tree, speed, { window: 'only', methods: reader.registry.methodNames }, reader);
   return read?.kind === 'window' ? { from: read.from, to: read.to } : undefined;
-}
-
-function readScalar(tree: Tree | undefined, notation: Notation, options: ParseOptions, reader: Reader) {
-  if (tree?.kind !== 'scalar' || isEmpty(tree) || typeof tree.plain === 'boolean') return undefined;
-  const { value, problems } = parseMeasure(tree.source, notation, options);
-  const { offset, span } = tree;
-  for (const problem of problems) {
-    const at =
-      offset === undefined ? span : { start: problem.span.start + offset, end: problem.span.end + offset };
-    reader.problems.push({ ...problem, span: at });
-  }
-  return value;
 }
 
 function numberAt(tree: Tree, key: string): number | undefined {

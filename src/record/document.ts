@@ -2,6 +2,7 @@
 import type { Measure, Problem, Span, Window } from '../measure/measure.ts';
 import type { BodyPlace } from '../registry/body.ts';
 import type { Method, Quantity } from '../registry/quantity.ts';
+import type { OwnAdditions } from './own-document.ts';
 import type { Fault } from './fault.ts';
 
 export type {
@@ -254,6 +255,8 @@ export interface WorkspaceFile extends DocumentBase {
   readonly severities: ReadonlyMap<string, { readonly severity: SeverityName; readonly keySpan: Span }>;
   /** Own default standard uncertainties: method → dimension → SI value. */
   readonly methods: ReadonlyMap<string, Method>;
+  /** Quantities, relations, checks and shown units of its own. */
+  readonly own: OwnAdditions;
   readonly shotColumns: ShotColumns;
   readonly calibration: WrittenCalibration | undefined;
 }

@@ -1,15 +1,15 @@
 // Reads the workspace file from its tree: coverage, how loud each finding is, how good each method is, shots, flight; knows no record.
-import { parseLongForm } from '../measure/long-form.ts';
-import type { Dimension, Problem, Span } from '../measure/measure.ts';
-import { quote } from '../measure/quote.ts';
+import type { Dimension, Span } from '../measure/measure.ts';
 import { siUnits } from '../measure/unit-table.ts';
 import type { Method } from '../registry/quantity.ts';
-import { registryWith } from '../registry/registry.ts';
+import { registryWith, type Registry } from '../registry/registry.ts';
 import { readCalibration } from './calibration.ts';
 import type { SeverityName, WorkspaceFile } from './document.ts';
 import type { Reader } from './entry.ts';
 import { readShotColumns } from './shot-columns.ts';
-import { isEmpty, valueAt, type ScalarTree, type Tree } from './tree.ts';
+import { readFigure } from './figure.ts';
+import { readOwn } from './own.ts';
+import { isEmpty, valueAt, type Tree } from './tree.ts';
 import { wordsAt } from './word.ts';
 
 export type WorkspaceParts = Omit<WorkspaceFile, 'text' | 'problems' | 'silences' | 'outline'>;
@@ -24,6 +24,8 @@ const severityNames: readonly string[] = [
 
 export function readWorkspace(tree: Tree, reader: Reader): WorkspaceParts {
   const methods = readMethods(valueAt(tree, 'methods'), reader);
+  const withMethods = { ...reader, registry: registryWith({ methods: [...methods.values()] }) };
+  const own = readOwn(tree, withMethods);
   return {
     kind: 'workspace',
     coverage: readCoverage(valueAt(tree, 'coverage')),
@@ -32,10 +34,20 @@ export function readWorkspace(tree: Tree, reader: Reader): WorkspaceParts {
     methods,
     shotColumns: readShotColumns(valueAt(tree, 'shots'), {
       ...reader,
-      registry: registryWith({ methods: [...methods.values()] }),
+      registry: registryOf({ methods, own }),
     }),
+    own,
     calibration: readCalibration(tree, reader),
   };
+}
+
+/** The built-in registry with what this workspace has of its own. */
+export function registryOf({ methods, own }: Pick<WorkspaceFile, 'methods' | 'own'>): Registry {
+  return registryWith({
+    methods: [...methods.values()],
+    quantities: [...own.quantities, ...own.derived].map(({ quantity }) => quantity),
+    shown: own.shown,
+  });
 }
 
 function readCoverage(tree: Tree | undefined): number {
@@ -85,32 +97,4 @@ function readUncertainties(tree: Tree | undefined, reader: Reader): Method['unce
 
 function isDimension(key: string): key is Dimension {
   return Object.hasOwn(siUnits, key);
-}
-
-/** One standard uncertainty in SI; a difference where the dimension is temperature. */
-function readFigure(scalar: ScalarTree, dimension: Dimension, reader: Reader): number | undefined {
-  const { source, span } = scalar;
-  if (dimension !== 'ratio' && typeof scalar.plain === 'number') {
-    reader.problems.push(withoutUnit(source, span, dimension));
-    return undefined;
-  }
-  const notation = { dimension, unit: siUnits[dimension], directions: [], decimals: 2 };
-  const form = {
-    value: { text: '0', offset: 0 },
-    giveOrTake: { text: source, offset: scalar.offset ?? 0 },
-    by: undefined,
-  };
-  const { value, problems } = parseLongForm(form, notation, reader.registry.methodNames);
-  for (const problem of problems)
-    reader.problems.push(scalar.offset === undefined ? { ...problem, span } : problem);
-  return value?.kind === 'measure' ? value.stated : undefined;
-}
-
-function withoutUnit(source: string, span: Span, dimension: Dimension): Problem {
-  return {
-    code: 'unreadable-measure',
-    span,
-    found: `${quote(source)} without a unit`,
-    expected: `a number and a unit of ${dimension}`,
-  };
 }

@@ -34,6 +34,9 @@ export const findQuantity = builtIn.find;
 export interface Additions {
   /** One with the name of a built-in one says how sure it is in some dimensions; the others stay. */
   readonly methods: readonly Method[];
+  readonly quantities?: readonly Quantity[];
+  /** Units in which a quantity, or else all of a dimension, is shown: by full id or dimension. */
+  readonly shown?: readonly (readonly [string, string])[];
 }
 
 /** The registries of the workspaces that were last asked for, so that the same additions give the same object. */
@@ -42,15 +45,23 @@ const mostKept = 16;
 
 /** The same object for the same additions, as long as no more than a few workspaces are open. */
 export function registryWith(additions: Additions): Registry {
-  if (additions.methods.length === 0) return builtIn;
+  const { methods: own, quantities: further = [], shown = [] } = additions;
+  if (own.length + further.length + shown.length === 0) return builtIn;
   const key = JSON.stringify(additions);
   const known = kept.get(key);
   if (known !== undefined) return known;
-  const registry = registryOf(key, quantities, additions.methods);
+  const units = new Map(shown);
+  const all = [...quantities, ...further];
+  const registry = registryOf(key, units.size === 0 ? all : all.map((one) => shownIn(one, units)), own);
   kept.set(key, registry);
   const [oldest] = kept.keys();
   if (kept.size > mostKept) kept.delete(oldest!);
   return registry;
+}
+
+function shownIn(quantity: Quantity, units: ReadonlyMap<string, string>): Quantity {
+  const unit = units.get(quantity.id) ?? units.get(quantity.dimension);
+  return unit === undefined || unit === quantity.unit ? quantity : { ...quantity, shown: unit };
 }
 
 function registryOf(key: string, all: readonly Quantity[], own: readonly Method[]): Registry {

@@ -13,6 +13,7 @@ import {
   wordsOf,
   type Schema,
 } from './parts.ts';
+import { ownProperties } from './own.ts';
 import { goals } from './swing.ts';
 import { below, checkpointMappings, ofSection, type Vocabulary } from './vocabulary.ts';
 
@@ -168,7 +169,8 @@ export function reviewSchema(): Schema {
   );
 }
 
-export function workspaceSchema({ methods, dimensions }: Vocabulary): Schema {
+export function workspaceSchema(vocabulary: Vocabulary): Schema {
+  const { methods, dimensions } = vocabulary;
   const figures = Object.fromEntries(
     dimensions.map((dimension) => [
       dimension,
@@ -205,6 +207,7 @@ export function workspaceSchema({ methods, dimensions }: Vocabulary): Schema {
         ),
         additionalProperties: { $ref: '#/definitions/method' },
       },
+      ...ownProperties(vocabulary),
       shots: mapping('How files of shots are read.', {
         by: word('The method by which the shots were measured, where a column or a cell does not say.'),
         columns: mappingOf('What each column holds, by the words in the first line of the file.', {

@@ -8,6 +8,8 @@ import { drawCommand, pictureNames, themeNames, type DrawOptions } from './draw.
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { faults } from './faults.ts';
+import { addNewCommands } from './new-commands.ts';
+import { next } from './next.ts';
 import { lessons } from './lessons.ts';
 import { outcome } from './outcome.ts';
 import { predictions } from './predictions.ts';
@@ -238,6 +240,20 @@ program
       process.exitCode = await renameCommand({ kind, from, to, path, of }, stop.signal);
     },
   );
+
+program
+  .command('next')
+  .description('say what one record still has to measure, the most telling first')
+  .argument('<file>', 'a swing record', nonEmpty)
+  .addOption(
+    new Option('--format <format>', 'how to print the entries').choices(['text', 'json']).default('text'),
+  )
+  .addHelpText('after', '\nExit code: 0, or 2 where the record could not be read.')
+  .action(async (file: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await next(file, options.format, stop.signal);
+  });
+
+addNewCommands(program, nonEmpty, stop.signal);
 
 program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);

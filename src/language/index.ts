@@ -14,3 +14,4 @@ export { findSymbols } from './symbols.ts';
 export { explainWhy } from './why.ts';
 export { findCompletions, type CompletionRequest } from './completion.ts';
 export { findWorkspaceSymbols } from './workspace-symbols.ts';
+export { isAtPart, nextSymbols } from './measure-next.ts';

@@ -22,14 +22,19 @@ import {
   findHover,
   findLinks,
   findSymbols,
+  isAtPart,
+  nextSymbols,
   listCodes,
   type HintSwitches,
 } from '../language/index.ts';
 import { createDesk, type Result } from './desk.ts';
 import { createFiles } from './files.ts';
 import { introduced, type Client } from './client.ts';
+import { answerNewFiles } from './new-files.ts';
+import { nextAtRest, nextNow } from './next.ts';
 import { calibrateIn } from './calibrate.ts';
 import { surroundingsOf } from './completion.ts';
+import { signalOf } from './signal.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
 import { createRoots } from './roots.ts';
 import {
@@ -149,20 +154,28 @@ export function serve(connection: Connection, disk: Disk): void {
     const { proposesSnippets: snippets, asksAgain } = client;
     return mutable(findCompletions(result.analysis, { ...around, position, snippets, asksAgain }));
   });
-  connection.onDocumentSymbol(({ textDocument }, token) =>
-    answer(textDocument.uri, token, ({ analysis }) => mutable(findSymbols(analysis))),
-  );
+  connection.onDocumentSymbol(async ({ textDocument }, token) => {
+    const next = await nextAtRest(desk, normal(textDocument.uri), signalOf(token));
+    return answer(textDocument.uri, token, ({ analysis }) =>
+      mutable([...findSymbols(analysis), ...nextSymbols(analysis, next)]),
+    );
+  });
   connection.onDocumentLinks(({ textDocument }, token) =>
     answer(textDocument.uri, token, ({ analysis }) => findLinks(analysis)),
   );
-  connection.onCodeAction(({ textDocument, range, context }, token) => {
+  connection.onCodeAction(async ({ textDocument, range, context }, token) => {
     const { only } = context;
     const isWanted = (kind: string): boolean =>
       only === undefined || only.some((wanted) => wanted === '' || `${kind}.`.startsWith(`${wanted}.`));
     if (!actionKinds.some(isWanted)) return [];
+    const isAsked =
+      isWanted('refactor.rewrite') &&
+      (await answer(textDocument.uri, token, ({ analysis }) => isAtPart(analysis, range)));
+    const next = isAsked ? await nextNow(desk, normal(textDocument.uri), signalOf(token)) : [];
     return answer(textDocument.uri, token, ({ analysis, version }) =>
       mutable(
         findActions(analysis, {
+          next,
           range,
           version,
           edits: client.snippets ? 'snippet' : 'plain',
@@ -184,6 +197,7 @@ export function serve(connection: Connection, disk: Disk): void {
     answer(uri, token, ({ analysis }) => explainWhy(analysis, id) ?? explainWord(id) ?? null),
   );
   connection.onRequest(codesRequest, () => listCodes());
+  answerNewFiles(connection, files);
   connection.onRequest(calibrateRequest, (params: CalibrateParams, token: CancellationToken) =>
     calibrateIn(params, files, signalOf(token)),
   );
@@ -261,13 +275,6 @@ const served: InitializeResult = {
 
 function normal(uri: string): string {
   return URI.parse(uri).toString();
-}
-
-function signalOf(token: CancellationToken): AbortSignal {
-  const stop = new AbortController();
-  if (token.isCancellationRequested) stop.abort();
-  token.onCancellationRequested(() => stop.abort());
-  return stop.signal;
 }
 
 /** The protocol library's types are writable; nothing writes to what is sent. */

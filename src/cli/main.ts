@@ -3,6 +3,7 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { calibrateCommand } from './calibrate.ts';
 import { check, formats, type Format } from './check.ts';
+import { claims } from './claims.ts';
 import { derive } from './derive.ts';
 import { drawCommand, pictureNames, themeNames, type DrawOptions } from './draw.ts';
 import { explainQuantity } from './explain-quantity.ts';
@@ -92,6 +93,18 @@ program
   )
   .action(async (file: string, options: { format: 'text' | 'json' }) => {
     process.exitCode = await faults(file, options.format, stop.signal);
+  });
+
+program
+  .command('claims')
+  .description(
+    'hold what stated faults are believed to do against the model and the other records of the student',
+  )
+  .argument('<file>', 'a swing record', nonEmpty)
+  .addOption(formatOption('how to print the claims'))
+  .addHelpText('after', '\nExit code: 0 printed, 2 the record or its fault book could not be read.')
+  .action(async (file: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await claims(file, options.format, stop.signal);
   });
 
 program

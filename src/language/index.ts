@@ -5,7 +5,7 @@ export { findDefinitions, type PageAddress } from './definition.ts';
 export { findDiagnostics } from './diagnostics.ts';
 export { findFoldingRanges } from './folding.ts';
 export { findHints, type HintSwitches } from './hints.ts';
-export { findHover } from './hover.ts';
+export { findHover, wantsLessons } from './hover.ts';
 export { findLinks } from './links.ts';
 export { findHighlights, findMention, findOccurrences } from './occurrences.ts';
 export { findRename, findRenamed, prepareRename, type Refusal } from './rename.ts';

@@ -25,6 +25,7 @@ import {
   isAtPart,
   nextSymbols,
   listCodes,
+  wantsLessons,
   type HintSwitches,
 } from '../language/index.ts';
 import { createDesk, type Result } from './desk.ts';
@@ -140,13 +141,16 @@ export function serve(connection: Connection, disk: Disk): void {
     if (client.refreshesHints) connection.languages.inlayHint.refresh().catch(report);
   });
 
-  connection.onHover(({ textDocument, position }, token) =>
-    answer(
-      textDocument.uri,
+  connection.onHover(async ({ textDocument: { uri }, position }, token) => {
+    const isWanted = await answer(uri, token, ({ analysis }) => wantsLessons(analysis, position));
+    const lessons =
+      isWanted === true ? await desk.lessons(normal(uri), signalOf(token)).catch(() => undefined) : undefined;
+    return answer(
+      uri,
       token,
-      ({ analysis }) => findHover(analysis, position, whyAddress(textDocument.uri)) ?? null,
-    ),
-  );
+      ({ analysis }) => findHover(analysis, position, whyAddress(uri), lessons) ?? null,
+    );
+  });
   connection.onCompletion(async ({ textDocument, position }, token) => {
     const result = await answer(textDocument.uri, token, (found) => found);
     if (result === null) return null;

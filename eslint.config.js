@@ -16,7 +16,7 @@ export default tseslint.config(
   },
   js.configs.recommended,
   {
-    files: ['src/**/*.ts', 'test/**/*.ts', 'build/**/*.ts'],
+    files: ['src/**/*.{ts,tsx}', 'test/**/*.{ts,tsx}', 'build/**/*.{ts,tsx}'],
     extends: [...tseslint.configs.recommendedTypeChecked],
     languageOptions: { parserOptions: { project: './tsconfig.json', tsconfigRootDir: import.meta.dirname } },
     rules: {
@@ -29,7 +29,7 @@ export default tseslint.config(
     },
   },
   {
-    files: ['src/**/*.ts'],
+    files: ['src/**/*.{ts,tsx}'],
     ignores: ['src/cli/**'],
     rules: { 'no-console': 'error' },
   },

@@ -22,7 +22,7 @@ function allowedByFloor(): Map<string, Set<string>> {
 
 function sourceFiles(folder: string): string[] {
   return readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile() && /\.(ts|js|mjs)$/.test(entry.name))
+    .filter((entry) => entry.isFile() && /\.(tsx?|js|mjs)$/.test(entry.name))
     .map((entry) => join(entry.parentPath, entry.name));
 }
 

@@ -4,12 +4,18 @@ import { Command, InvalidArgumentError, Option } from 'commander';
 import { calibrateCommand } from './calibrate.ts';
 import { check, formats, type Format } from './check.ts';
 import { derive } from './derive.ts';
+import { drawCommand, pictureNames, themeNames, type DrawOptions } from './draw.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { faults } from './faults.ts';
+import { lessons } from './lessons.ts';
+import { outcome } from './outcome.ts';
+import { predictions } from './predictions.ts';
 import { fixCommand } from './fix.ts';
+import { migrateCommand } from './migrate.ts';
 import { references } from './references.ts';
 import { renameCommand } from './rename.ts';
+import { serve } from './serve.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -87,6 +93,53 @@ program
   });
 
 program
+  .command('lessons')
+  .description('list the students of a folder with their lessons by club and date, and where each stands')
+  .argument('[path]', 'a folder of records', '.')
+  .addOption(formatOption('how to print the lessons'))
+  .addHelpText('after', '\nExit code: 0 listed, 2 something could not be read.')
+  .action(async (path: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await lessons(path, options.format, stop.signal);
+  });
+
+program
+  .command('outcome')
+  .description(
+    'hold the plan of one record against the lesson after it, or the last plan against this record',
+  )
+  .argument('<file>', 'a swing record', nonEmpty)
+  .addOption(formatOption('how to print the outcome'))
+  .addHelpText(
+    'after',
+    '\nExit code: 0 there is a plan, here or before, 1 there is none, 2 the record could not be read.',
+  )
+  .action(async (file: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await outcome(file, options.format, stop.signal);
+  });
+
+program
+  .command('predictions')
+  .description('say how good the predictions of a folder have been')
+  .argument('[path]', 'a folder of records', '.')
+  .addOption(formatOption('how to print the shares'))
+  .addHelpText('after', '\nExit code: 0 said, 2 something could not be read.')
+  .action(async (path: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await predictions(path, options.format, stop.signal);
+  });
+
+program
+  .command('draw')
+  .description('draw the pictures of one record as SVG files')
+  .argument('<file>', 'a swing record', nonEmpty)
+  .addOption(new Option('--picture <name>', 'this one only').choices(pictureNames))
+  .addOption(new Option('--theme <theme>', 'the colours').choices(themeNames).default('light'))
+  .option('--out <folder>', 'where to write them', '.')
+  .addHelpText('after', '\nExit code: 0 written, 2 the record could not be read or a file not be written.')
+  .action(async (file: string, options: DrawOptions) => {
+    process.exitCode = await drawCommand(file, options, stop.signal);
+  });
+
+program
   .command('fix')
   .description('make the one obvious mend of each finding that has one, and change nothing else')
   .argument('<paths...>', 'files, or folders to look through')
@@ -97,6 +150,25 @@ program
     const keep = options.dryRun ? 'print' : 'write';
     process.exitCode = await fixCommand(paths, { only: options.code, keep }, stop.signal);
   });
+
+program
+  .command('migrate')
+  .description('bring files from an older version of the format to the present one')
+  .argument('<paths...>', 'files, or folders to look through')
+  .option('--write', 'write them; otherwise it is only said what would be done')
+  .addHelpText(
+    'after',
+    '\nExit code: 0 all are of the present version or could be, 1 one cannot, 2 something could not be read or written.',
+  )
+  .action(async (paths: string[], options: { write?: true }) => {
+    process.exitCode = await migrateCommand(paths, options.write ? 'write' : 'print');
+  });
+
+program
+  .command('serve')
+  .description('run the language server on standard input and output, for editors other than VS Code')
+  .option('--stdio', 'what many editors add by themselves; it changes nothing')
+  .action(serve);
 
 program
   .command('explain')
@@ -171,6 +243,10 @@ program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);
   process.exitCode = couldNotRun;
 });
+
+function formatOption(description: string): Option {
+  return new Option('--format <format>', description).choices(['text', 'json']).default('text');
+}
 
 function collect(code: string, before: readonly string[]): readonly string[] {
   return [...before, code];

@@ -1,6 +1,6 @@
 // The mends of findings: each takes its finding away and changes only what it says.
 import assert from 'node:assert/strict';
-import { analyseFiles, applied, assertFixedTo, type Files } from './files.ts';
+import { analyseFiles, applied, assertFixedTo, messageOf, type Files } from './files.ts';
 
 function titlesOf(code: string, source: string | Files): readonly string[] {
   return analyseFiles(source)
@@ -60,6 +60,13 @@ describe('the mend of', () => {
       ['swing: 1\nclub: "hybrid\ndate: 2026-05-14\n', 'swing: 1\nclub: "hybrid"\ndate: 2026-05-14\n'],
     ] as const)
       assertFixedTo('yaml-syntax', source, mended);
+  });
+
+  it('unsupported-version writes the present one as a number, and leaves a newer one alone', () => {
+    assertFixedTo('unsupported-version', 'swing: "1" # first\n', 'swing: 1 # first\n');
+    assert.deepEqual(titlesOf('unsupported-version', 'swing: 2\n'), []);
+    const message = messageOf(analyseFiles('swing: 2\n'), 'unsupported-version');
+    assert.match(message, /version `2` of the format, newer than this Swingwright; expected `1`/);
   });
 
   it('missing-reference turns the backslashes of a path', () => {

@@ -1,0 +1,139 @@
+// Which lesson decides a plan: the next one of the same student with the same club; holds the one against the other. Reads no file.
+import { measuredOf, type Measured } from '../judgement/measured.ts';
+import { judgeOutcome, saysAnything, type Outcome } from '../judgement/outcome.ts';
+import type { BagClub, SwingRecord } from '../record/document.ts';
+import type { Lesson } from './lessons.ts';
+import type { Analysis } from './result.ts';
+
+/** A plan held against a lesson that came after it. */
+export interface HeldPlan {
+  readonly plan: Lesson;
+  readonly next: Lesson;
+  readonly outcome: Outcome;
+}
+
+/** What became of the plan of a lesson. */
+export interface Course {
+  readonly plan: Lesson;
+  /**
+   * `open`: nothing of it was measured yet; `replaced`: neither before a later lesson brought a plan of its own; `undated`: nobody
+   * can tell which lessons are later.
+   */
+  readonly state: 'held' | 'open' | 'replaced' | 'undated';
+  /** Against the first later lesson that measured anything of it. */
+  readonly held: HeldPlan | undefined;
+  /** Whether no later lesson with the same club has a plan of its own. */
+  readonly isLast: boolean;
+  /** Later lessons before that, which measured nothing of it. */
+  readonly silent: readonly Lesson[];
+  /** The first later lesson with another club, where there is none with this one. */
+  readonly otherClub: Lesson | undefined;
+  /** Other lessons of the same club and day, of which nobody can tell whether they are later. */
+  readonly sameDay: readonly Lesson[];
+}
+
+export function hasPlan({ analysis: { document } }: Lesson): boolean {
+  return document.kind === 'swing' && (document.plan.length > 0 || document.predicted.size > 0);
+}
+
+/**
+ * What became of the plan of this lesson; undefined where it has none. A plan stays the last one until a later lesson with the
+ * same club brings another; that lesson itself still shows what became of the one before.
+ */
+export function courseOf(plan: Lesson, lessons: readonly Lesson[]): Course | undefined {
+  if (!hasPlan(plan)) return undefined;
+  const sameClub = lessons.filter((one) => one.uri !== plan.uri && isSameClub(one, plan));
+  const sameDay = plan.date === undefined ? [] : sameClub.filter(({ date }) => date === plan.date);
+  const none = { plan, held: undefined, silent: [], otherClub: undefined, sameDay };
+  if (plan.date === undefined) return { ...none, state: 'undated', isLast: true };
+  const later = sameClub.filter((one) => isLater(one, plan));
+  const end = later.findIndex(hasPlan);
+  const span = end < 0 ? later : later.slice(0, lastOfDay(later, end) + 1);
+  const silent: Lesson[] = [];
+  for (const next of span) {
+    const held = hold(plan, next);
+    if (held !== undefined && saysAnything(held.outcome))
+      return { ...none, state: 'held', held, silent, isLast: end < 0 };
+    if (measuresAnything(next.analysis)) silent.push(next);
+  }
+  const otherClub =
+    later.length > 0 ? undefined : lessons.find((one) => isLater(one, plan) && !isSameClub(one, plan));
+  return { ...none, state: end < 0 ? 'open' : 'replaced', silent, otherClub, isLast: end < 0 };
+}
+
+/** The last plan before this lesson with the same club, held against it; undefined where there is none. */
+export function lastPlanOf(lesson: Lesson, lessons: readonly Lesson[]): HeldPlan | undefined {
+  const plan = lessons.findLast((one) => hasPlan(one) && isLater(lesson, one) && isSameClub(one, lesson));
+  return plan && hold(plan, lesson);
+}
+
+/** By analyses, which stay the same objects while nothing that they depend on has changed. */
+const kept = new WeakMap<Analysis, WeakMap<Analysis, Outcome>>();
+
+function hold(plan: Lesson, next: Lesson): HeldPlan | undefined {
+  const outcomes = kept.get(plan.analysis) ?? new WeakMap<Analysis, Outcome>();
+  kept.set(plan.analysis, outcomes);
+  const outcome = outcomes.get(next.analysis) ?? outcomeOf(plan.analysis, next.analysis);
+  if (outcome === undefined) return undefined;
+  outcomes.set(next.analysis, outcome);
+  return { plan, next, outcome };
+}
+
+function outcomeOf(plan: Analysis, next: Analysis): Outcome | undefined {
+  const [before, after] = [measuredIn(plan), measuredIn(next)];
+  if (plan.document.kind !== 'swing' || before === undefined || after === undefined) return undefined;
+  const { plan: changes, predicted } = plan.document;
+  const coverage = plan.subject.workspace?.document.coverage ?? 1;
+  return judgeOutcome(
+    { plan: changes, predicted, measured: before, coverage, registry: plan.subject.registry },
+    after,
+  );
+}
+
+function measuredIn({ account, subject }: Analysis): Measured | undefined {
+  return account && measuredOf(account, subject.shots?.summary);
+}
+
+function isLater({ date }: Lesson, than: Lesson): boolean {
+  return date !== undefined && than.date !== undefined && date > than.date;
+}
+
+/** Lessons of one day have no order: all of the day on which a new plan came may still speak of the old one. */
+function lastOfDay(later: readonly Lesson[], at: number): number {
+  return later.findLastIndex(({ date }) => date === later[at]!.date);
+}
+
+/** The same name, or another name for the same club: a bag may keep the old one beside the new one. Two lessons without a club match. */
+function isSameClub(one: Lesson, other: Lesson): boolean {
+  if (folded(one.club) === folded(other.club)) return true;
+  const [a, b] = [one.analysis.subject.club, other.analysis.subject.club];
+  return a !== undefined && b !== undefined && isSameMake(a, b);
+}
+
+function folded(club: string | undefined): string | undefined {
+  return club?.trim().replace(/\s+/g, ' ').toLowerCase();
+}
+
+function isSameMake(a: BagClub, b: BagClub): boolean {
+  if (a.entries.size === 0 || a.kind?.value !== b.kind?.value || a.entries.size !== b.entries.size)
+    return false;
+  return [...a.entries].every(([id, { readings }]) => {
+    const others = b.entries.get(id)?.readings;
+    return (
+      others?.length === readings.length &&
+      readings.every(({ measure }, place) => measure.value === others[place]!.measure.value)
+    );
+  });
+}
+
+/** Whether the record measured anything of the swing or its shots. */
+function measuresAnything({ document, subject }: Analysis): boolean {
+  if (document.kind !== 'swing') return false;
+  return (subject.shots?.summary?.count ?? 0) > 0 || hasReadings(document);
+}
+
+function hasReadings({ entries }: SwingRecord): boolean {
+  return [...entries.values()].some(
+    ({ id, readings }) => !id.startsWith('conditions.') && readings.length > 0,
+  );
+}

@@ -1,0 +1,43 @@
+// The `draw` command: the pictures of one record as SVG files.
+import { mkdir, writeFile } from 'node:fs/promises';
+import { basename, join } from 'node:path';
+import { URI } from 'vscode-uri';
+import { svgOf } from '../draw/picture.tsx';
+import { pictures } from '../draw/pictures.tsx';
+import { themes, type ThemeName } from '../draw/theme.ts';
+import { printable } from './formats/text.ts';
+import { analyseRecord } from './record.ts';
+
+export const pictureNames: readonly string[] = pictures.map(({ name }) => name);
+export const themeNames = Object.keys(themes) as readonly ThemeName[];
+
+export interface DrawOptions {
+  readonly picture?: string | undefined;
+  readonly theme: ThemeName;
+  readonly out: string;
+}
+
+/** Writes `<record>.<picture>.svg` into the folder; 2 where the record cannot be read or a file not be written. */
+export async function drawCommand(
+  path: string,
+  { picture, theme, out }: DrawOptions,
+  signal: AbortSignal,
+): Promise<number> {
+  const analysis = await analyseRecord(path, signal);
+  if (analysis === undefined) return 2;
+  const record = basename(URI.parse(analysis.uri).fsPath, '.swing.yaml');
+  for (const { name, draw } of pictures.filter((one) => picture === undefined || one.name === picture)) {
+    const file = join(out, `${record}.${name}.svg`);
+    const svg = svgOf(draw({ analysis, theme: themes[theme] }));
+    try {
+      await mkdir(out, { recursive: true });
+      await writeFile(file, `<?xml version="1.0" encoding="UTF-8"?>\n${svg}\n`);
+    } catch (error) {
+      const reason = error instanceof Error ? error.message : String(error);
+      process.stderr.write(`swingwright: cannot write \`${printable(file)}\`: ${printable(reason)}.\n`);
+      return 2;
+    }
+    process.stdout.write(`${printable(file)}\n`);
+  }
+  return 0;
+}

@@ -1,0 +1,172 @@
+// Rows of one dimension against one scale: a dot with its spread, or a window, each with name and number; knows no quantity.
+import { scaleLinear } from 'd3-scale';
+import { fixed } from './geometry.ts';
+import { areaStyle, lineStyle, type Hatched, type Picture } from './picture.tsx';
+import type { Theme } from './theme.ts';
+
+export interface IntervalRow {
+  readonly name: string;
+  readonly number: string;
+  /** The quantity's id, for whoever wants to go to its entry. */
+  readonly id?: string | undefined;
+  readonly mark: Mark;
+}
+
+/** In the unit of the scale; `u` is one standard uncertainty. */
+export type Mark =
+  | { readonly kind: 'entered' | 'expected'; readonly value: number; readonly u: number | undefined }
+  | { readonly kind: Hatched; readonly min: number; readonly max: number };
+
+export interface RowsProps {
+  readonly rows: readonly IntervalRow[];
+  /** Of a number on the scale, without its side: "5°". */
+  readonly tick: (value: number) => string;
+  /** What the two ends of the scale are called: "left", "right". */
+  readonly ends: readonly [string, string];
+  /** Where the positive end lies on the picture; to the right where left out. */
+  readonly positive?: 'rightward' | 'leftward';
+  readonly x: number;
+  readonly y: number;
+  /** Of names and numbers; the scale is to the right of them. */
+  readonly labelWidth: number;
+  readonly scaleWidth: number;
+  /** The name of the picture, whose hatching is used. */
+  readonly picture: string;
+  readonly theme: Theme;
+}
+
+const rowHeight = 36;
+const head = 36;
+
+export function rowsHeight(rows: readonly IntervalRow[]): number {
+  return head + rows.length * rowHeight;
+}
+
+export function IntervalRows({
+  rows,
+  tick,
+  ends,
+  positive = 'rightward',
+  x,
+  y,
+  labelWidth,
+  scaleWidth,
+  picture,
+  theme,
+}: RowsProps): Picture {
+  const scale = scaleLinear(
+    domainOf(rows),
+    positive === 'rightward' ? [labelWidth, labelWidth + scaleWidth] : [labelWidth + scaleWidth, labelWidth],
+  ).nice(4);
+  const ticks = scale.ticks(4);
+  const bottom = rowsHeight(rows);
+  const [from, to] = scale.domain();
+  return (
+    <g transform={`translate(${x} ${y})`}>
+      {from! < 0 && (
+        <text
+          x={fixed(scale(from!))}
+          y="10"
+          text-anchor={positive === 'rightward' ? 'start' : 'end'}
+          fill={theme.soft}
+          font-size="10"
+        >
+          {positive === 'rightward' ? `← ${ends[0]}` : `${ends[0]} →`}
+        </text>
+      )}
+      {to! > 0 && (
+        <text
+          x={fixed(scale(to!))}
+          y="10"
+          text-anchor={positive === 'rightward' ? 'end' : 'start'}
+          fill={theme.soft}
+          font-size="10"
+        >
+          {positive === 'rightward' ? `${ends[1]} →` : `← ${ends[1]}`}
+        </text>
+      )}
+      {ticks.map((value) => (
+        <g key={value}>
+          <path
+            d={`M ${fixed(scale(value))} ${head - 6} L ${fixed(scale(value))} ${bottom}`}
+            stroke={value === 0 ? theme.soft : theme.faint}
+            stroke-width={value === 0 ? 1.2 : 0.8}
+          />
+          <text x={fixed(scale(value))} y={head - 12} text-anchor="middle" fill={theme.soft} font-size="10">
+            {tick(Math.abs(value))}
+          </text>
+        </g>
+      ))}
+      {rows.map((row, i) => (
+        <g key={i} transform={`translate(0 ${head + i * rowHeight})`} data-id={row.id}>
+          <text x="0" y="14" fill={theme.soft} font-size="11">
+            {row.name}
+          </text>
+          <text x="0" y="28" fill={theme.ink}>
+            {row.number}
+          </text>
+          <Marked mark={row.mark} at={scale} picture={picture} theme={theme} />
+        </g>
+      ))}
+    </g>
+  );
+}
+
+/** Round for what was written down, a diamond for what was computed: the two differ without colour. */
+function Marked({
+  mark,
+  at,
+  picture,
+  theme,
+}: {
+  readonly mark: Mark;
+  readonly at: (value: number) => number;
+  readonly picture: string;
+  readonly theme: Theme;
+}): Picture {
+  const middle = rowHeight / 2;
+  if (!('value' in mark)) {
+    const [from, to] = [fixed(at(mark.min)), fixed(at(mark.max))];
+    return (
+      <rect
+        x={Math.min(from, to)}
+        y={middle - 6}
+        width={fixed(Math.max(2, Math.abs(to - from)))}
+        height="12"
+        {...areaStyle(mark.kind, picture, theme)}
+      />
+    );
+  }
+  const [x, u] = [fixed(at(mark.value)), mark.u ?? 0];
+  const colour = mark.kind === 'entered' ? theme.entered : theme.expected;
+  return (
+    <g>
+      {u > 0 && (
+        <path
+          d={`M ${fixed(at(mark.value - u))} ${middle} L ${fixed(at(mark.value + u))} ${middle}`}
+          {...lineStyle(mark.kind, theme)}
+        />
+      )}
+      {mark.kind === 'entered' ? (
+        <circle cx={x} cy={middle} r="5" fill={colour} />
+      ) : (
+        <path
+          d={`M ${x} ${middle - 6} l 6 6 l -6 6 l -6 -6 Z`}
+          fill={theme.paper}
+          stroke={colour}
+          stroke-width="1.8"
+        />
+      )}
+    </g>
+  );
+}
+
+/** Zero is always on the scale, since all offsets and directions are told from it. */
+function domainOf(rows: readonly IntervalRow[]): readonly [number, number] {
+  const ends = rows.flatMap(({ mark }) =>
+    'value' in mark ? [mark.value - (mark.u ?? 0), mark.value + (mark.u ?? 0)] : [mark.min, mark.max],
+  );
+  const known = ends.filter(Number.isFinite);
+  const [from, to] = [Math.min(0, ...known), Math.max(0, ...known)];
+  return from < to ? [from, to] : [-1, 1];
+}

@@ -1,0 +1,105 @@
+// The frame of every picture: size, words for those who cannot see it, lettering, hatching, and the key beside it; knows no quantity.
+import type { ComponentChildren, JSX } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { fixed } from './geometry.ts';
+import type { Theme } from './theme.ts';
+
+export interface PictureProps {
+  /** Kebab-case, unique among the pictures of a page: ids inside hang on it. */
+  readonly name: string;
+  /** A few words. */
+  readonly title: string;
+  /** What is to be seen, in sentences. */
+  readonly words: string;
+  readonly width: number;
+  readonly height: number;
+  readonly theme: Theme;
+  readonly children: ComponentChildren;
+}
+
+export type Picture = JSX.Element;
+
+export function Frame({ name, title, words, width, height, theme, children }: PictureProps): Picture {
+  return (
+    <svg
+      xmlns="http://www.w3.org/2000/svg"
+      viewBox={`0 0 ${fixed(width)} ${fixed(height)}`}
+      width={fixed(width)}
+      height={fixed(height)}
+      role="img"
+      aria-labelledby={`${name}-title ${name}-words`}
+      font-family="var(--sw-font, system-ui, sans-serif)"
+      font-size="12"
+      fill="none"
+      stroke-linecap="round"
+      stroke-linejoin="round"
+      data-picture={name}
+    >
+      <title id={`${name}-title`}>{title}</title>
+      <desc id={`${name}-words`}>{words}</desc>
+      <defs>
+        {(Object.keys(hatching) as Hatched[]).map((of) => (
+          <Hatch
+            key={of}
+            id={hatchId(name, of)}
+            colour={theme[hatching[of].colour]}
+            turn={hatching[of].turn}
+          />
+        ))}
+      </defs>
+      {children}
+    </svg>
+  );
+}
+
+/** The same text for the same picture, for files, hovers and pages. */
+export function svgOf(picture: Picture): string {
+  return renderToString(picture);
+}
+
+/** Windows: what is taught, what a goal asks for, what the flight allows. */
+export type Hatched = keyof typeof hatching;
+
+const hatching = {
+  taught: { colour: 'taught', turn: 45 },
+  goal: { colour: 'goal', turn: -45 },
+  allowed: { colour: 'expected', turn: 0 },
+} as const satisfies Record<string, { colour: keyof Theme; turn: number }>;
+
+/** Filled with hatching, so that it is told from others without colour. */
+export function areaStyle(
+  of: Hatched,
+  picture: string,
+  theme: Theme,
+): Readonly<Record<string, string | number>> {
+  return { fill: `url(#${hatchId(picture, of)})`, stroke: theme[hatching[of].colour], 'stroke-width': 1 };
+}
+
+function hatchId(name: string, of: Hatched): string {
+  return `${name}-hatch-${of}`;
+}
+
+function Hatch({
+  id,
+  colour,
+  turn,
+}: {
+  readonly id: string;
+  readonly colour: string;
+  readonly turn: number;
+}): Picture {
+  return (
+    <pattern id={id} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform={`rotate(${turn})`}>
+      <path d="M 0 0 L 0 5" stroke={colour} stroke-width="1.4" />
+    </pattern>
+  );
+}
+
+/** How sure a line is: written down, computed, or only there to be measured from. */
+export type LineKind = 'entered' | 'expected' | 'rule';
+
+export function lineStyle(kind: LineKind, theme: Theme): Readonly<Record<string, string | number>> {
+  if (kind === 'entered') return { stroke: theme.entered, 'stroke-width': 2.2 };
+  if (kind === 'expected') return { stroke: theme.expected, 'stroke-width': 2, 'stroke-dasharray': '6 4' };
+  return { stroke: theme.soft, 'stroke-width': 1, 'stroke-dasharray': '10 4 2 4' };
+}

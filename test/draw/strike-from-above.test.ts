@@ -1,0 +1,67 @@
+// The strike from above is true to its angles, and says in words what it cannot show.
+import assert from 'node:assert/strict';
+import { analysed, student } from '../language/analysed.ts';
+import { angleOf, assertKept, drawn, part, places } from './drawn.ts';
+
+const name = 'strike-from-above';
+const record = `swing: 1
+student: mira.student.yaml
+club: hybrid
+delivery:
+  club_speed: 41 m/s ± 0.5 m/s
+  attack: 3.5 deg down
+  path: 5 deg right ± 1 deg
+  face: 2 deg left ± 1 deg
+flight: { start: 1 deg left ± 1 deg, curve: 12 m left, carry: 171 m }
+goals: [{ start: 1 deg right, curve: 0..5 m left }]
+`;
+const files = { 'mira.student.yaml': student };
+
+describe('the strike from above', () => {
+  const svg = drawn(name, analysed(record, { files }));
+
+  it('draws path and face in their directions, to half a degree', () => {
+    const path = places(part(svg, 'data-id="delivery.path"'), 1);
+    assert.ok(Math.abs(angleOf(path) - 5) < 0.5, `${angleOf(path)}`);
+    const face = part(svg, 'data-id="delivery.face"');
+    assert.ok(Math.abs(angleOf(places(face, 1)) - -2) < 0.5);
+    // The face itself lies across its direction.
+    assert.ok(Math.abs(angleOf(places(face, 0)) - (90 - 2)) < 0.5);
+  });
+
+  it('starts the ball in its direction and ends it where start and curve lead', () => {
+    const [, x0, y0, x1, y1, x2, y2] = /M ([\d.]+) ([\d.]+) Q ([\d.]+) ([\d.]+) ([\d.]+) ([\d.]+)/
+      .exec(part(svg, 'data-id="flight.start"'))!
+      .map(Number);
+    const from = { x: x0!, y: y0! };
+    assert.ok(Math.abs(angleOf([from, { x: x1!, y: y1! }]) - -1) < 0.5);
+    const chord = -1 - (Math.asin(12 / 171) * 180) / Math.PI;
+    assert.ok(Math.abs(angleOf([from, { x: x2!, y: y2! }]) - chord) < 0.5);
+  });
+
+  it('shows the windows of flight and goal', () => {
+    assert.ok(part(svg, 'data-window="flight"').includes('hatch-allowed'));
+    assert.ok(part(svg, 'data-window="goal"').includes('hatch-goal'));
+  });
+
+  it('draws solid what was written down and dashed what was computed', () => {
+    const computed = drawn(
+      name,
+      analysed('swing: 1\ndelivery: { path: 5 deg right, face_to_path: 2 deg left }\n'),
+    );
+    assert.ok(part(computed, 'data-id="delivery.face"').includes('stroke-dasharray="6 4"'));
+    assert.ok(!part(svg, 'data-id="delivery.path"').includes('stroke-dasharray="6 4"'));
+  });
+
+  it('draws what can be drawn of little or nothing, and says what is not known', () => {
+    const nothing = drawn(name, analysed('swing: 1\n'));
+    assert.ok(nothing.includes('Not known: path, face, start of the ball'));
+    const absurd = drawn(
+      name,
+      analysed('swing: 1\ndelivery: { path: 5000 deg right, face: ~1e300 deg left }\n'),
+    );
+    for (const one of [nothing, absurd]) assert.doesNotMatch(one, /NaN|Infinity|undefined/);
+  });
+
+  it('looks as it was found good', () => assertKept(name, svg));
+});

@@ -1,0 +1,66 @@
+// The strike from the front is true to scale, whichever hand plays, and says what it cannot show.
+import assert from 'node:assert/strict';
+import { analysed, student } from '../language/analysed.ts';
+import { assertKept, drawn, numberAt, part, places } from './drawn.ts';
+
+const name = 'strike-from-front';
+const record = `swing: 1
+student: mira.student.yaml
+club: hybrid
+delivery:
+  club_speed: 41 m/s
+  attack: 4 deg down
+  arc: { inclination: 60 deg, radius: 1.5 m }
+  low_point: { ahead: 6 cm ahead ± 1 cm, depth: 5 mm below }
+ground: { divot: { starts: 2 cm behind, length: 12 cm, depth: 6 mm } }
+`;
+
+/** Units of the picture for a centimetre, from the bar of 10 cm. */
+function centimetre(svg: string): number {
+  const bar = places(part(svg, 'data-part="scale"'));
+  return (bar.at(-1)!.x - bar[0]!.x) / 10;
+}
+
+describe('the strike from the front', () => {
+  const svg = drawn(name, analysed(record, { files: { 'mira.student.yaml': student } }));
+  const ball = 250;
+
+  it('draws a low point 6 cm ahead 6 cm of its scale from the ball', () => {
+    const low = numberAt(part(svg, 'data-part="low-point"'), 'cx');
+    assert.ok(Math.abs((low - ball) / centimetre(svg) - 6) < 0.05);
+  });
+
+  it('draws the divot where it starts and as long as it is', () => {
+    const [from] = places(part(svg, 'data-id="ground.divot.starts"'));
+    assert.ok(Math.abs((from!.x - ball) / centimetre(svg) - -2) < 0.05);
+    const [, end] = /Q [\d.]+ [\d.]+ ([\d.]+)/.exec(part(svg, 'data-id="ground.divot.starts"'))!;
+    assert.ok(Math.abs((Number(end) - ball) / centimetre(svg) - 10) < 0.05);
+  });
+
+  it('draws the arc through its lowest point, rising as its radius and plane say', () => {
+    const arc = places(part(svg, 'data-part="arc"'));
+    const lowest = Math.max(...arc.map(({ y }) => y));
+    const unit = centimetre(svg);
+    const first = arc[0]!;
+    const sine = ((first.x - ball) / unit / 100 - 0.06) / 1.5;
+    const rise = 1.5 * (1 - Math.sqrt(1 - sine * sine)) * Math.sin(Math.PI / 3) * 100;
+    assert.ok(Math.abs((lowest - first.y) / unit - rise) < 0.1);
+  });
+
+  it('has the target on the left for a left-handed player, as the camera sees it', () => {
+    const left = student.replace('hand: right', 'hand: left');
+    const mirrored = drawn(name, analysed(record, { files: { 'mira.student.yaml': left } }));
+    const low = numberAt(part(mirrored, 'data-part="low-point"'), 'cx');
+    assert.ok(Math.abs((low - ball) / centimetre(mirrored) - -6) < 0.05);
+    assert.ok(mirrored.includes('← target'));
+  });
+
+  it('draws what can be drawn of little or nothing, and says what is not known', () => {
+    const nothing = drawn(name, analysed('swing: 1\n'));
+    assert.ok(nothing.includes('Not known: low point, arc, attack angle'));
+    const absurd = drawn(name, analysed('swing: 1\ndelivery: { low_point: { ahead: 1e300 cm ahead } }\n'));
+    for (const one of [nothing, absurd]) assert.doesNotMatch(one, /NaN|Infinity|undefined/);
+  });
+
+  it('looks as it was found good', () => assertKept(name, svg));
+});

@@ -1,0 +1,302 @@
+// A plan is held against what was measured: changes, proofs and predictions, where the truth of generated lessons is known.
+import assert from 'node:assert/strict';
+import { analysed } from '../language/analysed.ts';
+import { normals, uniforms } from '../model/draws.ts';
+import { measuredOf, type Measured } from '../../src/judgement/measured.ts';
+import { judgeOutcome, saysAnything, type Outcome } from '../../src/judgement/outcome.ts';
+import { builtIn } from '../../src/registry/registry.ts';
+import type { Entry } from '../../src/record/document.ts';
+import { parseDocument } from '../../src/record/parse.ts';
+import { assessPredictions, type Tested } from '../../src/judgement/predictions.ts';
+
+const students = {
+  'left.student.yaml': 'student: 1\nhand: left\nbag: { hybrid: { kind: hybrid } }\n',
+  'right.student.yaml': 'student: 1\nhand: right\nbag: { hybrid: { kind: hybrid } }\n',
+};
+
+function analysisOf(rest: string, hand: 'left' | 'right' = 'right') {
+  const analysis = analysed(
+    `swing: 1\nstudent: ${hand}.student.yaml\ndate: 2026-05-14\nclub: hybrid\n${rest}`,
+    {
+      files: students,
+    },
+  );
+  assert.equal(analysis.document.kind, 'swing');
+  const record = analysis.document as typeof analysis.document & { kind: 'swing' };
+  return { record, measured: measuredOf(analysis.account!, analysis.subject.shots?.summary) };
+}
+
+function outcomeOf(
+  plan: string,
+  next: string,
+  { hand = 'right', coverage = 1 }: { hand?: 'left' | 'right'; coverage?: number } = {},
+): Outcome {
+  const { record, measured } = analysisOf(plan, hand);
+  return judgeOutcome(
+    { plan: record.plan, predicted: record.predicted, measured, coverage, registry: builtIn },
+    analysisOf(next, hand).measured,
+  );
+}
+
+describe('changes', () => {
+  const wide = 'checkpoints: { address: { stance_width: 50 cm ± 1 cm } }\n';
+  const to = (target: string): string =>
+    `${wide}plan: [{ change: checkpoints.address.stance_width, to: ${target} }]\n`;
+  const now = (text: string): string => `checkpoints: { address: { stance_width: ${text} ± 1 cm } }\n`;
+  const state = (plan: string, next: string): string | undefined => outcomeOf(plan, next).changes[0]?.state;
+
+  it('are made, made in part, gone too far or not made, by what was measured before and after', () => {
+    assert.equal(state(to('40 cm'), now('41 cm')), 'made');
+    assert.equal(state(to('40 cm'), now('45 cm')), 'in part');
+    assert.equal(state(to('40 cm'), now('35 cm')), 'too far');
+    assert.equal(state(to('40 cm'), now('50 cm')), 'not made');
+    assert.equal(state(to('40 cm'), now('55 cm')), 'not made');
+    assert.equal(outcomeOf(to('40 cm'), now('45 cm')).changes[0]?.share, 0.5);
+  });
+
+  it('may end anywhere in a window', () => {
+    assert.equal(state(to('36..42 cm'), now('37 cm')), 'made');
+    assert.equal(state(to('36..42 cm'), now('46 cm')), 'in part');
+    assert.equal(state(to('36..42 cm'), now('30 cm')), 'too far');
+    assert.equal(state(to('48..52 cm'), now('51 cm')), 'made');
+    assert.equal(state(to('48..52 cm'), now('60 cm')), 'too far');
+  });
+
+  it('cannot be told where the measurement fits what was before as well', () => {
+    assert.equal(state(to('48 cm'), now('49 cm')), 'cannot tell');
+  });
+
+  it('are not measured where the next lesson says nothing of them', () => {
+    const outcome = outcomeOf(to('40 cm'), 'delivery: { path: 1 deg right }\n');
+    assert.equal(outcome.changes[0]?.state, 'not measured');
+    assert.equal(saysAnything(outcome), false);
+  });
+
+  it('need no value from before to be there', () => {
+    const plan = 'plan: [{ change: checkpoints.address.stance_width, to: 40 cm }]\n';
+    assert.equal(state(plan, now('41 cm')), 'made');
+    assert.equal(state(plan, now('45 cm')), 'not made');
+  });
+});
+
+describe('proofs', () => {
+  const proof = (expression: string): string => `plan: [{ proof: "${expression}" }]\n`;
+  const judged = (expression: string, next: string, hand?: 'left' | 'right') =>
+    outcomeOf(proof(expression), next, hand === undefined ? {} : { hand }).proofs[0]!;
+
+  it('are met or not, with a probability', () => {
+    const next = 'delivery: { path: 3 deg right ± 1 deg }\n';
+    const met = judged('delivery.path < 4 deg', next);
+    assert.equal(met.state, 'met');
+    // Φ(1), from a table: 0.8413.
+    assert.ok(Math.abs(met.probability! - 0.8413) < 1e-4);
+    assert.equal(judged('delivery.path < 2 deg', next).state, 'not met');
+  });
+
+  it('take left and right as the player sees them, for both hands', () => {
+    const next = 'delivery: { path: 3 deg left ± 1 deg }\n';
+    assert.equal(judged('delivery.path < 0 deg', next, 'left').state, 'met');
+    assert.equal(judged('delivery.path < 0 deg', next, 'right').state, 'met');
+  });
+
+  it('are judged by what follows from entries alone', () => {
+    const next = 'delivery: { path: 3 deg left ± 1 deg, face: 1 deg right ± 1 deg }\n';
+    const { state, values } = judged('delivery.face_to_path > 2 deg', next, 'left');
+    assert.deepEqual([state, values[0]?.value.how], ['met', 'computed']);
+    // 4 deg with √2 deg: d/u = 1.414, Φ from a table: 0.9214.
+    assert.ok(Math.abs(judged('delivery.face_to_path > 2 deg', next).probability! - 0.9214) < 2e-3);
+  });
+
+  it('know that what is computed hangs together with the entries that it came from', () => {
+    // face − (face − path) is the path, whose uncertainty is 1 deg and not √(1² + √2²) deg.
+    const next = 'delivery: { path: 3 deg left ± 1 deg, face: 1 deg right ± 1 deg }\n';
+    const { probability } = judged('delivery.face - delivery.face_to_path < -2 deg', next);
+    assert.ok(Math.abs(probability! - 0.8413) < 0.02, String(probability));
+  });
+
+  it('are not measured by what only usual swings would say', () => {
+    const next = 'delivery: { club_speed: 41 m/s, attack: 3 deg down }\n';
+    const { state, missing, probability } = judged('delivery.low_point.ahead > 2 cm', next);
+    assert.deepEqual(
+      [state, probability, missing.map(({ id }) => id)],
+      ['not measured', undefined, ['delivery.low_point.ahead']],
+    );
+  });
+
+  it('take the mean of four shots or more', () => {
+    const shots = (count: number): string =>
+      `shots: [${Array.from({ length: count }, (_, i) => `{ carry: ${170 + (i % 3)} m }`).join(', ')}]\n`;
+    assert.equal(judged('flight.carry > 165 m', shots(3)).state, 'not measured');
+    const { state, values } = judged('flight.carry > 165 m', shots(6));
+    assert.deepEqual([state, values[0]?.value.how, values[0]?.value.shots], ['met', 'shots', 6]);
+  });
+
+  it('that cannot be read are said to be so, whatever stands there', () => {
+    const hostile = [
+      'lead pressure over 65 %',
+      'cos.constructor(1)',
+      'f(x)=x',
+      '',
+      '(((((',
+      'delivery.path',
+      '1 < ',
+      '__proto__ < 1',
+    ];
+    for (const text of hostile)
+      assert.ok(
+        ['unreadable', undefined].includes(
+          outcomeOf(proof(text), 'delivery: { path: 1 deg right }\n').proofs[0]?.state,
+        ),
+        text,
+      );
+  });
+
+  it('whose number cannot be told are not measured', () => {
+    assert.equal(
+      judged('delivery.path / (0 * 1 deg) > 2', 'delivery: { path: 1 deg right }\n').state,
+      'not measured',
+    );
+  });
+});
+
+describe('predictions', () => {
+  const path = 'predicted: { delivery.path: 2 deg right ± 1 deg by belief }\n';
+  const came = (text: string): string => `delivery: { path: ${text} }\n`;
+
+  it('are inside where the difference is below 1.96 of its standard uncertainty', () => {
+    const inside = outcomeOf(path, came('4.7 deg right ± 1 deg')).predictions[0]!;
+    assert.deepEqual([inside.state, inside.origin], ['inside', 'belief']);
+    assert.ok(Math.abs(inside.u! - Math.SQRT2 * (Math.PI / 180)) < 1e-12);
+    assert.equal(outcomeOf(path, came('4.8 deg right ± 1 deg')).predictions[0]?.state, 'outside');
+    assert.equal(
+      outcomeOf(path, came('2 deg left ± 1 deg'), { hand: 'left' }).predictions[0]?.state,
+      'outside',
+    );
+  });
+
+  it('read ± as the workspace covers it', () => {
+    assert.equal(
+      outcomeOf(path, came('4.7 deg right ± 1 deg'), { coverage: 2 }).predictions[0]?.state,
+      'outside',
+    );
+  });
+
+  it('are not measured where nothing was entered, nor follows from entries', () => {
+    assert.equal(outcomeOf(path, 'delivery: { face: 1 deg right }\n').predictions[0]?.state, 'not measured');
+    const low = 'predicted: { delivery.low_point.ahead: 5 cm ahead ± 2 cm by model }\n';
+    assert.equal(
+      outcomeOf(low, 'delivery: { club_speed: 41 m/s, attack: 3 deg down }\n').predictions[0]?.state,
+      'not measured',
+    );
+  });
+
+  it('are not tested where a change was not made, and say where it was made in part', () => {
+    const plan = `checkpoints: { address: { stance_width: 50 cm ± 1 cm } }\n${path}plan: [{ change: checkpoints.address.stance_width, to: 40 cm }]\n`;
+    const next = (width: string): string =>
+      `checkpoints: { address: { stance_width: ${width} ± 1 cm } }\n${came('2 deg right ± 1 deg')}`;
+    const of = (width: string): readonly unknown[] => {
+      const { followed, predictions } = outcomeOf(plan, next(width));
+      return [followed, predictions[0]?.state];
+    };
+    assert.deepEqual(of('50 cm'), ['not at all', 'not tested']);
+    assert.deepEqual(of('45 cm'), ['in part', 'inside']);
+    assert.deepEqual(of('40 cm'), ['as planned', 'inside']);
+    assert.deepEqual([outcomeOf(plan, came('2 deg right')).followed], ['not known']);
+  });
+
+  it('have no interval without ±', () => {
+    const bare = 'predicted: { delivery.path: 2 deg right by model }\n';
+    assert.equal(outcomeOf(bare, came('2 deg right')).predictions[0]?.state, 'no interval');
+  });
+
+  it('need no plan, and a plan needs none', () => {
+    assert.equal(outcomeOf(path, came('2 deg right')).changes.length, 0);
+    assert.equal(
+      outcomeOf('plan: [{ proof: delivery.path > 0 deg }]\n', came('2 deg right')).predictions.length,
+      0,
+    );
+    assert.equal(saysAnything(outcomeOf('notes: none\n', came('2 deg right'))), false);
+  });
+});
+
+describe('many predictions', () => {
+  // Truths are drawn, predicted with one error and measured with another; both state their standard deviations honestly.
+  const generated = (count: number, stated: number, lean = 0): readonly Tested[] => {
+    const [normal, uniform] = [normals(7), uniforms(11)];
+    return Array.from({ length: count }, (_, n) => {
+      const hand = n % 3 === 0 ? 'left' : 'right';
+      const [up, um] = [1 + uniform(), 0.5 + uniform()];
+      const truth = 4 * normal();
+      const predicted = truth + up * normal() + lean;
+      const text = `predicted: { delivery.path: ${written(predicted)} ± ${(up * stated).toFixed(4)} deg by ${n % 2 === 0 ? 'model' : 'belief'} }\n`;
+      const value: Measured = known(((truth + um * normal()) * Math.PI) / 180, (um * Math.PI) / 180);
+      const outcome = judgeOutcome(
+        { plan: [], predicted: predictedIn(text), measured: value, coverage: 1, registry: builtIn },
+        value,
+      );
+      return {
+        outcome: outcome.predictions[0]!,
+        lesson: `lesson ${Math.floor(n / 4)}`,
+        hand,
+        followed: outcome.followed,
+      };
+    });
+  };
+  const predictedIn = (text: string): ReadonlyMap<string, Entry> => {
+    const document = parseDocument('swing', text);
+    return document.kind === 'swing' ? document.predicted : new Map();
+  };
+  const written = (degrees: number): string =>
+    `${Math.abs(degrees).toFixed(4)} deg ${degrees < 0 ? 'left' : 'right'}`;
+  const known = (value: number, u: number): Measured => ({
+    of: () => ({ value, u, how: 'entered', shots: undefined, isInDoubt: false }),
+    joint: () => ({ means: Float64Array.of(value), covariance: Float64Array.of(u * u) }),
+  });
+
+  it('with honest intervals are inside 95 times in 100, and nothing leans', () => {
+    const { all, byOrigin, byQuantity } = assessPredictions(generated(600, 1));
+    const share = all.inside / all.tested;
+    // 600 trials at 0.95 have a standard deviation of 0.0089.
+    assert.ok(Math.abs(share - 0.95) < 0.027, String(share));
+    assert.ok(all.interval!.min < 0.95 && all.interval!.max > 0.95);
+    assert.equal(all.trust, 'as good as said');
+    assert.ok(Math.abs(all.spread! - 1) < 0.1, String(all.spread));
+    assert.deepEqual(
+      [...byOrigin].map(([origin, { tested }]) => [origin, tested]),
+      [
+        ['belief', 300],
+        ['model', 300],
+      ],
+    );
+    assert.equal(byQuantity[0]?.lean, 'none seen');
+  });
+
+  it('with intervals of a third of their width are too sure', () => {
+    assert.equal(assessPredictions(generated(120, 0.33)).all.trust, 'too sure');
+  });
+
+  it('with intervals three times as wide are too careful', () => {
+    assert.equal(assessPredictions(generated(200, 4)).all.trust, 'too careful');
+  });
+
+  it('that lie too far right are said to lean', () => {
+    const same = generated(80, 1, 2).map((one) => ({ ...one, hand: 'right' as const }));
+    const [tally] = assessPredictions(same).byQuantity;
+    assert.equal(tally?.lean, 'too high');
+    // Two degrees, with a standard deviation of about 1.8 deg/√80.
+    assert.ok(Math.abs(tally.miss + (2 * Math.PI) / 180) < (0.7 * Math.PI) / 180, String(tally.miss));
+    assert.equal(tally.isMirrored, false);
+  });
+
+  it('change sides for left-handers where both hands play', () => {
+    const [tally] = assessPredictions(generated(80, 1)).byQuantity;
+    assert.equal(tally?.isMirrored, true);
+  });
+
+  it('that are few say nothing yet', () => {
+    assert.equal(assessPredictions(generated(8, 1)).all.trust, 'cannot tell');
+    assert.equal(assessPredictions([]).all.interval, undefined);
+    const oneLesson = generated(40, 1).map((one) => ({ ...one, lesson: 'one' }));
+    assert.equal(assessPredictions(oneLesson).all.trust, 'cannot tell');
+  });
+});

@@ -12,4 +12,5 @@ export { findRename, findRenamed, prepareRename, type Refusal } from './rename.t
 export { findSelectionRanges } from './selection.ts';
 export { findSymbols } from './symbols.ts';
 export { explainWhy } from './why.ts';
+export { findCompletions, type CompletionRequest } from './completion.ts';
 export { findWorkspaceSymbols } from './workspace-symbols.ts';

@@ -16,6 +16,7 @@ import {
   explainWhy,
   explainWord,
   findActions,
+  findCompletions,
   findDiagnostics,
   findHints,
   findHover,
@@ -28,6 +29,7 @@ import { createDesk, type Result } from './desk.ts';
 import { createFiles } from './files.ts';
 import { introduced, type Client } from './client.ts';
 import { calibrateIn } from './calibrate.ts';
+import { surroundingsOf } from './completion.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
 import { createRoots } from './roots.ts';
 import {
@@ -140,6 +142,13 @@ export function serve(connection: Connection, disk: Disk): void {
       ({ analysis }) => findHover(analysis, position, whyAddress(textDocument.uri)) ?? null,
     ),
   );
+  connection.onCompletion(async ({ textDocument, position }, token) => {
+    const result = await answer(textDocument.uri, token, (found) => found);
+    if (result === null) return null;
+    const around = await surroundingsOf(result.analysis, files, roots.around(result.analysis), new Date());
+    const { proposesSnippets: snippets, asksAgain } = client;
+    return mutable(findCompletions(result.analysis, { ...around, position, snippets, asksAgain }));
+  });
   connection.onDocumentSymbol(({ textDocument }, token) =>
     answer(textDocument.uri, token, ({ analysis }) => mutable(findSymbols(analysis))),
   );
@@ -242,6 +251,7 @@ const served: InitializeResult = {
   capabilities: {
     textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
     hoverProvider: true,
+    completionProvider: { triggerCharacters: [' ', '[', '{', '.', '/'] },
     documentSymbolProvider: true,
     documentLinkProvider: {},
     codeActionProvider: { codeActionKinds: [...actionKinds] },

@@ -11,6 +11,7 @@ import {
 import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { filePatterns, listFiles, readFile } from './files.ts';
+import { registerNewFiles } from './new-files.ts';
 import { registerStatus } from './status.ts';
 
 export const language = 'swing-yaml';
@@ -46,6 +47,7 @@ export async function runClient(
     client,
     registerCalibration(client),
     registerExplanations(client),
+    registerNewFiles(client),
     registerStatus(client),
     vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),
     vscode.commands.registerCommand('swingwright.showOutput', () => output.show()),

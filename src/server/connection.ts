@@ -22,14 +22,20 @@ import {
   findHover,
   findLinks,
   findSymbols,
+  isAtPart,
+  nextSymbols,
   listCodes,
+  wantsLessons,
   type HintSwitches,
 } from '../language/index.ts';
 import { createDesk, type Result } from './desk.ts';
 import { createFiles } from './files.ts';
 import { introduced, type Client } from './client.ts';
+import { answerNewFiles } from './new-files.ts';
+import { nextAtRest, nextNow } from './next.ts';
 import { calibrateIn } from './calibrate.ts';
 import { surroundingsOf } from './completion.ts';
+import { signalOf } from './signal.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
 import { createRoots } from './roots.ts';
 import {
@@ -135,13 +141,16 @@ export function serve(connection: Connection, disk: Disk): void {
     if (client.refreshesHints) connection.languages.inlayHint.refresh().catch(report);
   });
 
-  connection.onHover(({ textDocument, position }, token) =>
-    answer(
-      textDocument.uri,
+  connection.onHover(async ({ textDocument: { uri }, position }, token) => {
+    const isWanted = await answer(uri, token, ({ analysis }) => wantsLessons(analysis, position));
+    const lessons =
+      isWanted === true ? await desk.lessons(normal(uri), signalOf(token)).catch(() => undefined) : undefined;
+    return answer(
+      uri,
       token,
-      ({ analysis }) => findHover(analysis, position, whyAddress(textDocument.uri)) ?? null,
-    ),
-  );
+      ({ analysis }) => findHover(analysis, position, whyAddress(uri), lessons) ?? null,
+    );
+  });
   connection.onCompletion(async ({ textDocument, position }, token) => {
     const result = await answer(textDocument.uri, token, (found) => found);
     if (result === null) return null;
@@ -149,20 +158,28 @@ export function serve(connection: Connection, disk: Disk): void {
     const { proposesSnippets: snippets, asksAgain } = client;
     return mutable(findCompletions(result.analysis, { ...around, position, snippets, asksAgain }));
   });
-  connection.onDocumentSymbol(({ textDocument }, token) =>
-    answer(textDocument.uri, token, ({ analysis }) => mutable(findSymbols(analysis))),
-  );
+  connection.onDocumentSymbol(async ({ textDocument }, token) => {
+    const next = await nextAtRest(desk, normal(textDocument.uri), signalOf(token));
+    return answer(textDocument.uri, token, ({ analysis }) =>
+      mutable([...findSymbols(analysis), ...nextSymbols(analysis, next)]),
+    );
+  });
   connection.onDocumentLinks(({ textDocument }, token) =>
     answer(textDocument.uri, token, ({ analysis }) => findLinks(analysis)),
   );
-  connection.onCodeAction(({ textDocument, range, context }, token) => {
+  connection.onCodeAction(async ({ textDocument, range, context }, token) => {
     const { only } = context;
     const isWanted = (kind: string): boolean =>
       only === undefined || only.some((wanted) => wanted === '' || `${kind}.`.startsWith(`${wanted}.`));
     if (!actionKinds.some(isWanted)) return [];
+    const isAsked =
+      isWanted('refactor.rewrite') &&
+      (await answer(textDocument.uri, token, ({ analysis }) => isAtPart(analysis, range)));
+    const next = isAsked ? await nextNow(desk, normal(textDocument.uri), signalOf(token)) : [];
     return answer(textDocument.uri, token, ({ analysis, version }) =>
       mutable(
         findActions(analysis, {
+          next,
           range,
           version,
           edits: client.snippets ? 'snippet' : 'plain',
@@ -184,6 +201,7 @@ export function serve(connection: Connection, disk: Disk): void {
     answer(uri, token, ({ analysis }) => explainWhy(analysis, id) ?? explainWord(id) ?? null),
   );
   connection.onRequest(codesRequest, () => listCodes());
+  answerNewFiles(connection, files);
   connection.onRequest(calibrateRequest, (params: CalibrateParams, token: CancellationToken) =>
     calibrateIn(params, files, signalOf(token)),
   );
@@ -261,13 +279,6 @@ const served: InitializeResult = {
 
 function normal(uri: string): string {
   return URI.parse(uri).toString();
-}
-
-function signalOf(token: CancellationToken): AbortSignal {
-  const stop = new AbortController();
-  if (token.isCancellationRequested) stop.abort();
-  token.onCancellationRequested(() => stop.abort());
-  return stop.signal;
 }
 
 /** The protocol library's types are writable; nothing writes to what is sent. */

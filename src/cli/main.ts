@@ -9,7 +9,7 @@ import { drawCommand, pictureNames, themeNames, type DrawOptions } from './draw.
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { faults } from './faults.ts';
-import { plan } from './plan.ts';
+import { addPlanCommand } from './plan-command.ts';
 import { addNewCommands } from './new-commands.ts';
 import { next } from './next.ts';
 import { lessons } from './lessons.ts';
@@ -20,6 +20,7 @@ import { migrateCommand } from './migrate.ts';
 import { references } from './references.ts';
 import { renameCommand } from './rename.ts';
 import { serve } from './serve.ts';
+import { schemaCommand } from './schema.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -81,27 +82,7 @@ program
     process.exitCode = await calibrateCommand(folder, options.write ? 'write' : 'print', stop.signal);
   });
 
-program
-  .command('plan')
-  .description('say what the plan of one record leads to and how its goals stand')
-  .argument('<file>', 'a swing record', nonEmpty)
-  .option('--propose', 'propose the smallest set of changes that brings the goals inside their windows')
-  .option('--write', 'keep the proposal, and what it is predicted to lead to, in the record')
-  .addOption(
-    new Option('--format <format>', 'how to print the plan').choices(['text', 'json']).default('text'),
-  )
-  .addHelpText(
-    'after',
-    '\nExit code: 0 done, 1 nothing that is known helps, 2 the record could not be read or says too little.',
-  )
-  .action(async (file: string, options: { propose?: true; write?: true; format: 'text' | 'json' }) => {
-    const request = {
-      format: options.format,
-      what: options.propose ? 'proposed' : 'stated',
-      keep: options.write ? 'write' : 'print',
-    } as const;
-    process.exitCode = await plan(file, request, stop.signal);
-  });
+addPlanCommand(program, stop.signal);
 
 program
   .command('faults')
@@ -207,6 +188,18 @@ program
   .description('run the language server on standard input and output, for editors other than VS Code')
   .option('--stdio', 'what many editors add by themselves; it changes nothing')
   .action(serve);
+
+program
+  .command('schema')
+  .description(
+    'write the JSON Schemas of a folder, its own quantities included, for any YAML editor or validator',
+  )
+  .argument('[folder]', 'a folder of records', '.')
+  .requiredOption('--out <dir>', 'the folder to write them to')
+  .addHelpText('after', '\nExit code: 0 written, 2 something could not be read or written.')
+  .action(async (folder: string, options: { out: string }) => {
+    process.exitCode = await schemaCommand(folder, options.out, stop.signal);
+  });
 
 program
   .command('explain')

@@ -191,9 +191,7 @@ program
 
 program
   .command('schema')
-  .description(
-    'write the JSON Schemas of a folder, its own quantities included, for any YAML editor or validator',
-  )
+  .description('write the JSON Schemas of a folder, its own quantities included, for any YAML tool')
   .argument('[folder]', 'a folder of records', '.')
   .requiredOption('--out <dir>', 'the folder to write them to')
   .addHelpText('after', '\nExit code: 0 written, 2 something could not be read or written.')

@@ -8,8 +8,7 @@ import { derive } from './derive.ts';
 import { drawCommand, pictureNames, themeNames, type DrawOptions } from './draw.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
-import { faults } from './faults.ts';
-import { addPlanCommand } from './plan-command.ts';
+import { addJudgementCommands } from './judgement-commands.ts';
 import { addNewCommands } from './new-commands.ts';
 import { next } from './next.ts';
 import { lessons } from './lessons.ts';
@@ -82,22 +81,7 @@ program
     process.exitCode = await calibrateCommand(folder, options.write ? 'write' : 'print', stop.signal);
   });
 
-addPlanCommand(program, stop.signal);
-
-program
-  .command('faults')
-  .description('hold the stated faults of one record against its numbers, and say what causes what')
-  .argument('<file>', 'a swing record', nonEmpty)
-  .addOption(
-    new Option('--format <format>', 'how to print the verdicts').choices(['text', 'json']).default('text'),
-  )
-  .addHelpText(
-    'after',
-    '\nExit code: 0 no finding is an error, 1 at least one is, 2 the record or its fault book could not be read.',
-  )
-  .action(async (file: string, options: { format: 'text' | 'json' }) => {
-    process.exitCode = await faults(file, options.format, stop.signal);
-  });
+addJudgementCommands(program, nonEmpty, stop.signal);
 
 program
   .command('claims')

@@ -40,7 +40,8 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
   if (kind === undefined || state?.kind !== 'text') return analysisOfNothing(uri, kind, lookout);
 
   const nearest = findWorkspace(uri, lookout, cache);
-  const { workspace, registry } = nearest;
+  const { workspace, own } = nearest;
+  const { registry } = own;
   // The workspace file itself is what the registry comes from.
   const document = parsedDocument(cache, uri, kind, state.text, kind === 'workspace' ? builtIn : registry);
   const followed = followReferences(uri, document, lookout, (at, of, text) =>
@@ -51,7 +52,7 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
       ? keptAccount(
           cache,
           uri,
-          situationOf(document, followed.student?.document, followed.club, workspace?.document, registry),
+          situationOf(document, followed.student?.document, followed.club, workspace?.document, own),
         )
       : undefined;
   const subject: Subject = {
@@ -60,6 +61,7 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
     problems: [
       ...document.problems,
       ...nearest.problems,
+      ...(document.kind === 'workspace' ? own.problems : []),
       ...followed.problems,
       ...(document.kind === 'faults'
         ? [...expressionProblems(document, registry), ...sizeProblems(document, registry)]
@@ -71,6 +73,7 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
     faultBooks: followed.faultBooks,
     workspace,
     registry,
+    own: { checks: own.checks, relations: own.model?.relations ?? [] },
     shots:
       followed.shotsFile === undefined
         ? shotsInList(uri, document)
@@ -115,6 +118,7 @@ function analysisOfNothing(uri: string, kind: FileKind | undefined, lookout: Loo
     faultBooks: [],
     workspace: undefined,
     registry: builtIn,
+    own: { checks: [], relations: [] },
     shots: undefined,
     derivation: undefined,
     agreement: undefined,

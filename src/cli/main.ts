@@ -19,6 +19,7 @@ import { migrateCommand } from './migrate.ts';
 import { references } from './references.ts';
 import { renameCommand } from './rename.ts';
 import { serve } from './serve.ts';
+import { schemaCommand } from './schema.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -184,6 +185,16 @@ program
   .description('run the language server on standard input and output, for editors other than VS Code')
   .option('--stdio', 'what many editors add by themselves; it changes nothing')
   .action(serve);
+
+program
+  .command('schema')
+  .description('write the JSON Schemas of a folder, its own quantities included, for any YAML tool')
+  .argument('[folder]', 'a folder of records', '.')
+  .requiredOption('--out <dir>', 'the folder to write them to')
+  .addHelpText('after', '\nExit code: 0 written, 2 something could not be read or written.')
+  .action(async (folder: string, options: { out: string }) => {
+    process.exitCode = await schemaCommand(folder, options.out, stop.signal);
+  });
 
 program
   .command('explain')

@@ -156,7 +156,7 @@ function registriesIn(archive: Archive): Registries {
       known.set(candidate, (await state) ?? { kind: 'missing' });
       if (known.get(candidate)?.kind !== 'missing') break;
     }
-    return findWorkspace(uri, lookoutOver({ file: (at) => known.get(at) }), undefined).registry;
+    return findWorkspace(uri, lookoutOver({ file: (at) => known.get(at) }), undefined).own.registry;
   };
   return (uri) => {
     // The workspace file itself is what a registry comes from.

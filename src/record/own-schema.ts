@@ -9,7 +9,7 @@ export type JsonSchema = { readonly [keyword: string]: unknown };
 export function schemaWith(kind: FileKind, schema: JsonSchema, { own }: Registry): JsonSchema {
   const isOfQuantities = kind === 'swing' || kind === 'template' || kind === 'student';
   if (!isOfQuantities || own.length === 0) return schema;
-  const copy = structuredClone(schema) as Mutable;
+  const copy = structuredClone<Mutable>(schema);
   for (const quantity of own) {
     if (kind === 'student') addTo(copy, placeInStudent(quantity), quantity, 'measure');
     else addTo(copy, quantity.id.split('.'), quantity, kind === 'swing' ? 'measure' : 'window');

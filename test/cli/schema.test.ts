@@ -72,13 +72,12 @@ describe('swingwright schema', () => {
 });
 
 async function quietly(run: () => Promise<number>): Promise<number> {
-  const [print, complain] = [process.stdout.write, process.stderr.write];
-  process.stdout.write = () => true;
-  process.stderr.write = () => true;
+  const streams = [process.stdout, process.stderr];
+  for (const stream of streams) stream.write = () => true;
   try {
     return await run();
   } finally {
-    process.stdout.write = print;
-    process.stderr.write = complain;
+    // The method itself is the prototype's; only what stands in for it goes.
+    for (const stream of streams) Reflect.deleteProperty(stream, 'write');
   }
 }

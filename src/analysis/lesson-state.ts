@@ -1,11 +1,11 @@
 // How each lesson of a student stands: entries in conflict, a plan that no later lesson has followed up, proofs that are due; judges nothing anew.
 import { conflictKinds } from '../checks/conflict-kinds.ts';
 import type { Span } from '../measure/measure.ts';
-import type { PlannedChange, SwingRecord } from '../record/document.ts';
+import type { Located, SwingRecord } from '../record/document.ts';
+import { courseOf, lastPlanOf, type Course, type HeldPlan } from './courses.ts';
 import type { Lesson } from './lessons.ts';
-import { mentionsIn } from './mentions.ts';
 import { lineTableOf, rangeOf } from './positions.ts';
-import type { Analysis, TextRange } from './result.ts';
+import type { TextRange } from './result.ts';
 
 /** Something to be done, and where it stands. */
 export interface StateItem {
@@ -21,7 +21,7 @@ export interface LessonState {
   readonly errors: number;
   /** Entries that cannot be true together with the others, and were not accepted. */
   readonly conflicts: readonly StateItem[];
-  /** The planned changes, while no later lesson has a plan of its own. */
+  /** The planned changes, while no later lesson with the same club has a plan of its own. */
   readonly plan: readonly StateItem[];
   /**
    * What was to be seen by now: of the lesson with the open plan, the proofs that no later one has measured; of a later one, those
@@ -37,24 +37,21 @@ const conflictCodes: ReadonlySet<string> = new Set([
 
 /** In the order of the lessons, which is the order of their days. */
 export function lessonStates(lessons: readonly Lesson[]): readonly LessonState[] {
-  const planned = lessons.findLastIndex(({ analysis: { document } }) => planOf(document).length > 0);
-  return lessons.map(({ uri, date, club, analysis }, place) => {
+  return lessons.map((lesson) => {
+    const { uri, date, club, analysis } = lesson;
     const { document, findings } = analysis;
     const conflicts = findings.filter(({ code }) => conflictCodes.has(code));
+    const course = courseOf(lesson, lessons);
     return {
       uri,
       date,
       club,
       errors: findings.filter(({ severity }) => severity === 'error').length,
       conflicts: conflicts.map(({ message, range }) => ({ words: message, uri, range })),
-      plan: place === planned && document.kind === 'swing' ? planItems(uri, document) : [],
-      due: dueIn(lessons, planned, place),
+      plan: course?.isLast === true && document.kind === 'swing' ? planItems(uri, document) : [],
+      due: course === undefined ? dueAt(lesson, lessons) : dueOf(course),
     };
   });
-}
-
-function planOf(document: Lesson['analysis']['document']): readonly PlannedChange[] {
-  return document.kind === 'swing' ? document.plan : [];
 }
 
 function planItems(uri: string, { plan, text }: SwingRecord): readonly StateItem[] {
@@ -66,32 +63,34 @@ function planItems(uri: string, { plan, text }: SwingRecord): readonly StateItem
   }));
 }
 
-/** A proof is measured where a lesson has a value for all that it names; one in free words, where it has one for what was changed. */
-function dueIn(lessons: readonly Lesson[], planned: number, place: number): readonly StateItem[] {
-  const lesson = lessons[planned];
-  if (lesson === undefined || place < planned) return [];
-  const { uri, analysis } = lesson;
-  const { document } = analysis;
-  if (document.kind !== 'swing') return [];
-  const later = place === planned ? lessons.slice(planned + 1) : lessons.slice(place, place + 1);
-  const table = lineTableOf(document.text);
-  return document.plan.flatMap(({ change, proof }): StateItem[] => {
-    if (proof === undefined) return [];
-    const named = quantitiesIn(analysis, proof.span);
-    const wanted = named.length > 0 ? named : change === undefined ? [] : [change.value];
-    const isMeasured = later.some(({ analysis: { document: record } }) =>
-      record.kind === 'swing' && wanted.length > 0
-        ? wanted.every((id) => (record.entries.get(id)?.readings.length ?? 0) > 0)
-        : false,
-    );
-    return isMeasured ? [] : [{ words: proof.value, uri, range: rangeOf(table, proof.span) }];
-  });
+/** Of the last plan: what no later lesson has measured. */
+function dueOf({ plan, isLast, held }: Course): readonly StateItem[] {
+  const { document } = plan.analysis;
+  if (!isLast || document.kind !== 'swing') return [];
+  if (held !== undefined) return dueIn(held);
+  return proofItems(
+    plan,
+    document.plan.flatMap(({ proof }) => proof ?? []),
+  );
 }
 
-function quantitiesIn({ uri, document, subject }: Analysis, { start, end }: Span): readonly string[] {
-  return mentionsIn(uri, document, subject.registry).flatMap(({ thing, span }) =>
-    thing.kind === 'quantity' && span.start >= start && span.end <= end ? [thing.name] : [],
+/** Of a lesson after it: what this one has not measured itself. */
+function dueAt(lesson: Lesson, lessons: readonly Lesson[]): readonly StateItem[] {
+  const held = lastPlanOf(lesson, lessons);
+  return held === undefined ? [] : dueIn(held);
+}
+
+function dueIn({ plan, outcome }: HeldPlan): readonly StateItem[] {
+  const open = outcome.proofs.filter(({ state }) => state === 'not measured');
+  return proofItems(
+    plan,
+    open.map(({ proof }) => proof),
   );
+}
+
+function proofItems({ uri, analysis }: Lesson, proofs: readonly Located<string>[]): readonly StateItem[] {
+  const table = lineTableOf(analysis.document.text);
+  return proofs.map(({ value, span }) => ({ words: value, uri, range: rangeOf(table, span) }));
 }
 
 function textAt(text: string, { start, end }: Span): string {

@@ -6,7 +6,7 @@ import type { FileState } from '../../src/analysis/result.ts';
 
 const plan = `plan:
   - { change: checkpoints.address.stance_width, to: 45 cm, proof: checkpoints.impact.lead_pressure > 75 % }
-  - { change: delivery.attack, to: 2 deg down, proof: flatter divots }
+  - { change: delivery.attack, to: 2 deg down, proof: ground.divot.depth < 6 mm }
   - { change: delivery.path }
 `;
 
@@ -24,7 +24,7 @@ function states(...texts: readonly string[]): string[] {
   );
 }
 
-const both = 'checkpoints.impact.lead_pressure > 75 %; flatter divots';
+const both = 'checkpoints.impact.lead_pressure > 75 %; ground.divot.depth < 6 mm';
 
 describe('the state of lessons', () => {
   it('counts errors, and conflicts that were not accepted', () => {
@@ -45,14 +45,14 @@ describe('the state of lessons', () => {
     assert.deepEqual(states(plan), [`0 0 3 ${both}`]);
     assert.deepEqual(states(plan, 'delivery: { path: }\n'), [`0 0 3 ${both}`, `0 0 0 ${both}`]);
     assert.deepEqual(states(plan, 'checkpoints: { impact: { lead_pressure: 80 % } }\n'), [
-      '0 0 3 flatter divots',
-      '0 0 0 flatter divots',
+      '0 0 3 ground.divot.depth < 6 mm',
+      '0 0 0 ground.divot.depth < 6 mm',
     ]);
     assert.deepEqual(states(plan, plan), ['0 0 0 ', `0 0 3 ${both}`]);
   });
 
   it('asks of each later lesson what it has not measured itself', () => {
-    const measured = 'checkpoints: { impact: { lead_pressure: 80 % } }\ndelivery: { attack: 3 deg down }\n';
+    const measured = 'checkpoints: { impact: { lead_pressure: 80 % } }\nground: { divot: { depth: 4 mm } }\n';
     assert.deepEqual(states(plan, measured, ''), ['0 0 3 ', '0 0 0 ', `0 0 0 ${both}`]);
   });
 });

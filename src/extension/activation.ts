@@ -11,6 +11,7 @@ import {
 import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { filePatterns, listFiles, readFile } from './files.ts';
+import { openCommand, registerPredictions } from './predictions.ts';
 import { registerStatus } from './status.ts';
 
 export const language = 'swing-yaml';
@@ -28,6 +29,7 @@ export async function runClient(
     explanations: `command:${explainCommand}?${encodeURIComponent('["')}{code}${encodeURIComponent('"]')}`,
     quantities: `command:${whyCommand}?{arguments}`,
     pages: pageAddress,
+    opener: openCommand,
   };
   const client = await createClient({
     documentSelector: [{ language }],
@@ -45,6 +47,7 @@ export async function runClient(
     client,
     registerCalibration(client),
     registerExplanations(client),
+    registerPredictions(client),
     registerStatus(client),
     vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),
     vscode.commands.registerCommand('swingwright.showOutput', () => output.show()),

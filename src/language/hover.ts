@@ -1,4 +1,5 @@
 // What a hover says, wherever the cursor stands: asks each kind of place in turn; computes nothing.
+import type { Lesson } from '../analysis/lessons.ts';
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
 import type { Analysis } from '../analysis/result.ts';
 import type { Span } from '../measure/measure.ts';
@@ -7,6 +8,7 @@ import { hoverOnEntry } from './hover-entry.ts';
 import { hoverOnFault } from './hover-fault.ts';
 import { hoverOnFaultBook } from './hover-fault-book.ts';
 import { hoverOnKey } from './hover-key.ts';
+import { hoverOnOutcome } from './hover-outcome.ts';
 import { hoverOnReference } from './hover-reference.ts';
 import { hoverOnShots } from './shots.ts';
 import { hoverOnTarget } from './hover-target.ts';
@@ -44,11 +46,13 @@ export function findHover(
   analysis: Analysis,
   position: Position,
   whyAddress: WhyAddress = () => undefined,
+  lessons: readonly Lesson[] = [],
 ): Hover | undefined {
   const table = lineTableOf(analysis.document.text);
   const offset = offsetAt(table, position);
-  for (const place of places) {
-    const remark = place(analysis, offset);
+  const outcome = hoverOnOutcome(analysis, offset, lessons);
+  for (const place of [...places, () => outcome]) {
+    const remark = joined(place(analysis, offset), outcome);
     if (remark === undefined) continue;
     const address = remark.why === undefined ? undefined : whyAddress(remark.why);
     const lines =
@@ -59,4 +63,10 @@ export function findHover(
     return { contents: { kind: 'markdown', value }, range: rangeOf(table, remark.span) };
   }
   return undefined;
+}
+
+/** What became of it comes first: the next lesson knows better. */
+function joined(remark: Remark | undefined, outcome: Remark | undefined): Remark | undefined {
+  if (remark === undefined || outcome === undefined || remark === outcome) return remark;
+  return { ...remark, lines: [...outcome.lines, ...remark.lines] };
 }

@@ -1,5 +1,6 @@
 // Wires a connection to the language floor: which request is answered by which function; the same in Node and in a web worker.
 import {
+  CodeLensRefreshRequest,
   DidChangeConfigurationNotification,
   FileChangeType,
   LSPErrorCodes,
@@ -21,6 +22,7 @@ import {
   findHover,
   findLinks,
   findSymbols,
+  isInPlan,
   listCodes,
   type HintSwitches,
 } from '../language/index.ts';
@@ -29,6 +31,7 @@ import { createFiles } from './files.ts';
 import { introduced, type Client } from './client.ts';
 import { calibrateIn } from './calibrate.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
+import { serveOutcome } from './outcome.ts';
 import { createRoots } from './roots.ts';
 import {
   calibrateRequest,
@@ -86,6 +89,7 @@ export function serve(connection: Connection, disk: Disk): void {
         diagnostics: mutable(diagnostics),
       });
       if (cause !== uri && client.refreshesHints) connection.languages.inlayHint.refresh().catch(report);
+      if (open.size > 1) refreshLenses();
     },
     report,
     pause,
@@ -127,6 +131,7 @@ export function serve(connection: Connection, disk: Disk): void {
       files.forget(normal(uri));
       desk.changed(normal(uri));
     }
+    refreshLenses();
   });
   connection.onDidChangeConfiguration(() => {
     hints.clear();
@@ -134,11 +139,10 @@ export function serve(connection: Connection, disk: Disk): void {
   });
 
   connection.onHover(({ textDocument, position }, token) =>
-    answer(
-      textDocument.uri,
-      token,
-      ({ analysis }) => findHover(analysis, position, whyAddress(textDocument.uri)) ?? null,
-    ),
+    answer(textDocument.uri, token, async ({ uri, analysis }) => {
+      const lessons = isInPlan(analysis, position) ? await desk.lessons(uri, signalOf(token)) : undefined;
+      return findHover(analysis, position, whyAddress(textDocument.uri), lessons) ?? null;
+    }),
   );
   connection.onDocumentSymbol(({ textDocument }, token) =>
     answer(textDocument.uri, token, ({ analysis }) => mutable(findSymbols(analysis))),
@@ -179,6 +183,7 @@ export function serve(connection: Connection, disk: Disk): void {
     calibrateIn(params, files, signalOf(token)),
   );
 
+  serveOutcome({ connection, files, desk, client: () => client, answer, signalOf });
   serveNavigation({
     connection,
     files,
@@ -216,7 +221,12 @@ export function serve(connection: Connection, disk: Disk): void {
         LSPErrorCodes.ContentModified,
         'The document changed before the answer was ready.',
       );
-    return await give(result);
+    try {
+      return await give(result);
+    } catch (error) {
+      if (!token.isCancellationRequested) throw error;
+      throw new ResponseError(LSPErrorCodes.RequestCancelled, 'Cancelled.');
+    }
   }
 
   function hintsFor(uri: string): Promise<HintSwitches> {
@@ -228,6 +238,11 @@ export function serve(connection: Connection, disk: Disk): void {
         .then(readHints, () => defaultHints);
     hints.set(normal(uri), asked);
     return asked;
+  }
+
+  /** What became of a plan stands in other records than its own. */
+  function refreshLenses(): void {
+    if (client.refreshesLenses) connection.sendRequest(CodeLensRefreshRequest.type).catch(report);
   }
 
   function report(error: unknown): void {
@@ -246,6 +261,7 @@ const served: InitializeResult = {
     documentLinkProvider: {},
     codeActionProvider: { codeActionKinds: [...actionKinds] },
     inlayHintProvider: true,
+    codeLensProvider: {},
   },
 };
 

@@ -4,6 +4,7 @@ import { siUnits } from '../../src/measure/unit-table.ts';
 import { expand } from '../../src/registry/expand.ts';
 import { writeDescriptions } from './descriptions.ts';
 import { writeKeys } from './keys.ts';
+import { writePlaces } from './places.ts';
 import { writeReference } from './reference.ts';
 import {
   faultsSchema,
@@ -51,6 +52,7 @@ export async function generate(quantitiesYaml: string): Promise<ReadonlyMap<stri
       `${JSON.stringify(schema, null, 2)}\n`,
     ]),
     ['src/record/keys.generated.ts', writeKeys(schemas)],
+    ['src/language/places.generated.ts', writePlaces(schemas)],
     ['src/language/descriptions.generated.ts', writeDescriptions(schemas)],
     ['src/record/validators.generated.js', validators.code],
     ['src/record/validators.generated.d.ts', validators.declarations],

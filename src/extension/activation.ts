@@ -26,6 +26,7 @@ export async function runClient(
   const initializationOptions: InitializationOptions = {
     reads: true,
     lists: true,
+    asksAgain: true,
     explanations: `command:${explainCommand}?${encodeURIComponent('["')}{code}${encodeURIComponent('"]')}`,
     quantities: `command:${whyCommand}?{arguments}`,
     pages: pageAddress,

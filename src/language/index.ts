@@ -15,4 +15,5 @@ export { findSelectionRanges } from './selection.ts';
 export { predictionsPage } from './predictions-page.ts';
 export { findSymbols } from './symbols.ts';
 export { explainWhy } from './why.ts';
+export { findCompletions, type CompletionRequest } from './completion.ts';
 export { findWorkspaceSymbols } from './workspace-symbols.ts';

@@ -78,6 +78,23 @@ export interface CodeAction {
   };
 }
 
+export interface CompletionItem {
+  readonly label: string;
+  /** As the language server protocol numbers them. */
+  readonly kind: 3 | 6 | 10 | 11 | 12 | 15 | 17 | 18 | 20 | 24;
+  readonly detail?: string;
+  readonly documentation?: Markdown;
+  readonly sortText: string;
+  readonly filterText: string;
+  /** 1 plain text, 2 a snippet. */
+  readonly insertTextFormat: 1 | 2;
+  /** As it is: the editor adds no indentation of its own. */
+  readonly insertTextMode: 1;
+  readonly textEdit: Edit;
+  readonly preselect?: boolean;
+  readonly command?: { readonly title: string; readonly command: string };
+}
+
 /** A place in a file, or all of it. */
 export interface Location {
   readonly uri: string;

@@ -10,6 +10,8 @@ export interface Client {
   readonly registersConfiguration: boolean;
   readonly refreshesHints: boolean;
   readonly snippets: boolean;
+  readonly proposesSnippets: boolean;
+  readonly asksAgain: boolean;
   readonly explanations: string | undefined;
   readonly quantities: string | undefined;
   readonly pages: string | undefined;
@@ -23,7 +25,7 @@ export function introduced({
   initializationOptions,
 }: Pick<InitializeParams, 'capabilities' | 'initializationOptions'>): Client {
   const said = (initializationOptions ?? {}) as InitializationOptions;
-  const { workspace } = capabilities;
+  const { workspace, textDocument } = capabilities;
   return {
     reads: said.reads === true,
     lists: said.lists === true,
@@ -31,6 +33,8 @@ export function introduced({
     registersConfiguration: workspace?.didChangeConfiguration?.dynamicRegistration === true,
     refreshesHints: workspace?.inlayHint?.refreshSupport === true,
     snippets: workspace?.workspaceEdit?.snippetEditSupport === true,
+    proposesSnippets: textDocument?.completion?.completionItem?.snippetSupport === true,
+    asksAgain: said.asksAgain === true,
     explanations: typeof said.explanations === 'string' ? said.explanations : undefined,
     quantities: typeof said.quantities === 'string' ? said.quantities : undefined,
     pages: typeof said.pages === 'string' ? said.pages : undefined,

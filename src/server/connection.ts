@@ -17,6 +17,7 @@ import {
   explainWhy,
   explainWord,
   findActions,
+  findCompletions,
   findDiagnostics,
   findHints,
   findHover,
@@ -30,6 +31,7 @@ import { createDesk, type Result } from './desk.ts';
 import { createFiles } from './files.ts';
 import { introduced, type Client } from './client.ts';
 import { calibrateIn } from './calibrate.ts';
+import { surroundingsOf } from './completion.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
 import { serveOutcome } from './outcome.ts';
 import { createRoots } from './roots.ts';
@@ -144,6 +146,13 @@ export function serve(connection: Connection, disk: Disk): void {
       return findHover(analysis, position, whyAddress(textDocument.uri), lessons) ?? null;
     }),
   );
+  connection.onCompletion(async ({ textDocument, position }, token) => {
+    const result = await answer(textDocument.uri, token, (found) => found);
+    if (result === null) return null;
+    const around = await surroundingsOf(result.analysis, files, roots.around(result.analysis), new Date());
+    const { proposesSnippets: snippets, asksAgain } = client;
+    return mutable(findCompletions(result.analysis, { ...around, position, snippets, asksAgain }));
+  });
   connection.onDocumentSymbol(({ textDocument }, token) =>
     answer(textDocument.uri, token, ({ analysis }) => mutable(findSymbols(analysis))),
   );
@@ -257,6 +266,7 @@ const served: InitializeResult = {
   capabilities: {
     textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
     hoverProvider: true,
+    completionProvider: { triggerCharacters: [' ', '[', '{', '.', '/'] },
     documentSymbolProvider: true,
     documentLinkProvider: {},
     codeActionProvider: { codeActionKinds: [...actionKinds] },

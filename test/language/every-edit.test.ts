@@ -15,7 +15,7 @@ import type { CodeAction, Edit } from '../../src/language/shapes.ts';
 import { kindOf } from '../../src/record/kind.ts';
 
 const samples = resolve(import.meta.dirname, '../../samples');
-const uris = (readdirSync(samples, { recursive: true, encoding: 'utf8' }))
+const uris = readdirSync(samples, { recursive: true, encoding: 'utf8' })
   .map((name) => URI.file(join(samples, name)).toString())
   .filter((uri) => kindOf(uri) !== undefined)
   .sort();

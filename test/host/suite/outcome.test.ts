@@ -25,7 +25,8 @@ describe('what became of a plan', () => {
     const { command, arguments: given = [] } = lens.command;
     await vscode.commands.executeCommand(command, ...(given as unknown[]));
     const editor = vscode.window.activeTextEditor;
-    assert.ok(editor?.document.uri.path.endsWith('/next.swing.yaml'), editor?.document.uri.path);
+    assert.ok(editor !== undefined);
+    assert.ok(editor.document.uri.path.endsWith('/next.swing.yaml'), editor.document.uri.path);
     assert.equal(editor.selection.start.line, 4);
     const [back] = await lensesOf(editor.document.uri);
     assert.match(back?.command?.title ?? '', /^Last plan \(2026-05-14\): /);

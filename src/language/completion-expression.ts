@@ -1,0 +1,68 @@
+// What may stand next in an expression over quantities: ids, functions, operators, units; parses nothing.
+import { functionNames } from '../judgement/functions.ts';
+import { unitsOf } from '../measure/units.ts';
+import type { Quantity } from '../registry/quantity.ts';
+import type { Proposal } from './completion-item.ts';
+
+export interface ExpressionContinuation {
+  readonly start: number;
+  readonly end: number;
+  readonly proposals: readonly Proposal[];
+}
+
+/** `quantities` in the order in which they are proposed. */
+export function continueExpression(
+  value: string,
+  at: number,
+  quantities: readonly Quantity[],
+): ExpressionContinuation {
+  const find = (id: string): Quantity | undefined => quantities.find((one) => one.id === id);
+  const before = value.slice(0, at);
+  const name = /[A-Za-z_%°][\w./%°]*$/.exec(before)?.[0] ?? '';
+  const start = at - name.length;
+  const end = at + (/^[\w.]*/.exec(value.slice(at))?.[0].length ?? 0);
+  const previous = before.slice(0, start).trimEnd();
+  if (/(?:^|[^\w.])[\d.]+$/.test(previous)) {
+    const lead = start === previous.length ? ' ' : '';
+    const last = (before.match(/[a-z_]+(?:\.[a-z_]+)+/g) ?? []).findLast((id) => find(id) !== undefined);
+    const dimension = last === undefined ? undefined : find(last)!;
+    const names =
+      dimension === undefined
+        ? ['deg', 'cm', '%', 'm/s', 'm']
+        : [dimension.unit, ...unitsOf(dimension.dimension).map((unit) => unit.name)];
+    const units = names
+      .filter((unit) => unit !== '')
+      .map((unit): Proposal => ({ label: unit, text: lead + unit, kind: 'unit' }));
+    return { start, end, proposals: [...units, ...operators(lead)] };
+  }
+  if (/[\w)%°²]$/.test(previous) && !/(?:^|\s)(?:and|or|not)$/.test(previous))
+    return { start, end, proposals: operators(start === previous.length && name === '' ? ' ' : '') };
+  return {
+    start,
+    end,
+    proposals: [
+      ...quantities.map(({ id, title, meaning }): Proposal => ({
+        label: id,
+        text: id,
+        kind: 'quantity',
+        detail: title,
+        words: meaning,
+      })),
+      ...functionNames.map((word): Proposal => ({
+        label: word,
+        text: `${word}(`,
+        kind: 'function',
+        detail: 'function',
+      })),
+      { label: 'not', text: 'not (', kind: 'operator' },
+    ],
+  };
+}
+
+function operators(lead: string): Proposal[] {
+  return ['<', '>', '<=', '>=', '+', '-', '*', '/', 'and', 'or'].map((sign) => ({
+    label: sign,
+    text: `${lead}${sign} `,
+    kind: 'operator',
+  }));
+}

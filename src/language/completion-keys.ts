@@ -1,0 +1,94 @@
+// Proposes the keys that fit at a place and are not yet there, what is most likely written next first; a key only, never a tree.
+import { checkpoints, type Quantity } from '../registry/quantity.ts';
+import type { Registry } from '../registry/registry.ts';
+import { codes, findCheck } from '../checks/table.ts';
+import { rankKeys, unique, wantedIds } from './completion-habits.ts';
+import type { Proposal } from './completion-item.ts';
+import { describedAt, placeAt, quantityAt, type Path } from './completion-place.ts';
+import type { Desire } from './completion.ts';
+import { escapeMarkdown } from './markdown.ts';
+import type { Place } from './places.generated.ts';
+
+export function proposeKeys(desire: Desire, path: Path): Proposal[] {
+  const { analysis, cursor, earlier } = desire;
+  const { kind } = analysis.document;
+  const { registry } = analysis.subject;
+  const place = placeAt(kind, path);
+  const own = kind === 'swing' || kind === 'template' ? ownKeys(path.join('.'), registry) : [];
+  const areCodes = kind === 'workspace' && path[0] === 'severities' && path.length === 1;
+  const keys = unique([...keysIn(place, areCodes), ...own]).filter((key) => !isThere(key, cursor.siblings));
+  const isMeasured =
+    quantityAt(kind, path, registry) === undefined && (kind === 'swing' || kind === 'template');
+  const prefix = path.join('.');
+  const isRanked = isMeasured && /^(?:checkpoints\.|delivery|ground|strike|flight|conditions)/.test(prefix);
+  const ranked = isRanked ? rankKeys(keys, prefix, analysis, earlier) : keys;
+  const next = prefix === 'checkpoints' ? nextCheckpoint(desire, keys) : undefined;
+  return ranked.map((key) => {
+    const below = [...path, key];
+    const holds = placeAt(kind, below)?.holds ?? 'value';
+    const quantity = quantityAt(kind, below, registry);
+    const isQuantity = quantity !== undefined && quantityAt(kind, path, registry) === undefined;
+    return {
+      label: key,
+      ...keyText(key, holds, desire),
+      kind: holds === 'value' ? 'key' : 'reference',
+      detail: isQuantity ? titled(quantity) : findCheck(key)?.title,
+      words: isQuantity ? meaningOf(quantity) : escapeMarkdown(describedAt(kind, below) ?? ''),
+      isLikely: key === next,
+    };
+  });
+}
+
+/** The key with its colon, and for a mapping the line on which its first key will stand. */
+function keyText(
+  key: string,
+  holds: Place['holds'],
+  { cursor, newline }: Desire,
+): { readonly text: string; readonly again: boolean } {
+  const { after, style, column } = cursor;
+  if (/^\s*:(?:\s|$)/.test(after)) return { text: key, again: false };
+  if (style === 'block' && holds === 'mapping' && after.trim() === '')
+    return { text: `${key}:${newline}${' '.repeat(column + 2)}`, again: true };
+  if (style === 'block' && /^\s+[^\s#]/.test(after)) return { text: `${key}:`, again: false };
+  return { text: `${key}: `, again: true };
+}
+
+function keysIn(place: Place | undefined, areCodes: boolean): readonly string[] {
+  if (areCodes) return codes;
+  const keys = Object.keys(place?.below ?? {}).filter((key) => key !== '*' && key !== '[]');
+  // A shot's `flight.carry` is its `carry` in full.
+  return keys.filter((key) => !keys.includes(key.slice(key.indexOf('.') + 1)) || !key.includes('.'));
+}
+
+/** Keys of quantities that the workspace adds. */
+function ownKeys(prefix: string, registry: Registry): readonly string[] {
+  if (prefix === '') return [];
+  return registry.quantities.flatMap(({ id }) =>
+    id.startsWith(`${prefix}.`) ? [id.slice(prefix.length + 1).split('.')[0]!] : [],
+  );
+}
+
+function isThere(key: string, siblings: ReadonlyMap<string, number>): boolean {
+  return siblings.has(key) || [...siblings.keys()].some((other) => other.endsWith(`.${key}`));
+}
+
+/** The first one after the last that is written, of those that something asks for. */
+function nextCheckpoint({ analysis, cursor, earlier }: Desire, keys: readonly string[]): string | undefined {
+  const asked = new Set(wantedIds(analysis, earlier).map((id) => id.split('.')[1]));
+  const start = cursor.word.start;
+  const above = [...cursor.siblings]
+    .filter(([, at]) => at < start)
+    .map(([key]) => checkpoints.findIndex((one) => one === key));
+  const last = Math.max(-1, ...above);
+  const later = checkpoints.filter((one, index) => index > last && keys.includes(one));
+  return later.find((one) => asked.has(one)) ?? later[0];
+}
+
+function titled({ title, unit, directions }: Quantity): string {
+  const words = directions.map(({ word }) => word).join(' / ');
+  return [title, unit, words].filter((part) => part !== '').join(', ');
+}
+
+function meaningOf({ meaning, from, to }: Quantity): string {
+  return `${escapeMarkdown(meaning)}\n\nFrom ${escapeMarkdown(from)} to ${escapeMarkdown(to)}.`;
+}

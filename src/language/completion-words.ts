@@ -1,0 +1,141 @@
+// Proposes the words that may stand for a value: clubs of the bag, faults of the books, shapes, misses, parts of the body, ids, dates; measurements and expressions are another's.
+import { wordBeside } from '../record/cursor.ts';
+import { bodyWords } from '../registry/body.ts';
+import { misses } from '../registry/generated.ts';
+import { checkpoints, type Quantity } from '../registry/quantity.ts';
+import { changeWords, findMiss } from '../registry/registry.ts';
+import { unique, wantedIds } from './completion-habits.ts';
+import { asValue, type Proposal } from './completion-item.ts';
+import { placeAt, quantityBeside, type Path } from './completion-place.ts';
+import { proposeFiles } from './completion-references.ts';
+import type { Desire } from './completion.ts';
+
+interface Word {
+  readonly word: string;
+  readonly detail?: string | undefined;
+}
+
+/** Words for the value at `path`; empty where anything may stand. */
+export function proposeWords(desire: Desire, path: Path): Proposal[] {
+  const { analysis, cursor, earlier } = desire;
+  const { kind } = analysis.document;
+  const key = String(path.findLast((part) => typeof part === 'string') ?? '');
+  const first = path[0];
+  if (kind === 'swing' && path.length === 1) {
+    if (key === 'student') return proposeFiles('student', desire, [earlier?.student?.value]);
+    if (key === 'template') return proposeFiles('template', desire, [earlier?.template?.value]);
+    if (key === 'faults_from') return proposeFiles('faults', desire, [earlier?.faultsFrom?.value]);
+    if (key === 'shots') return proposeFiles('shots', desire, []);
+  }
+  if (kind === 'faults' && key === 'extends') return proposeFiles('faults', desire, []);
+  if (kind === 'review' && key === 'of') return proposeFiles('swing', desire, []);
+  const words = key === 'at' ? placesOf(desire) : wordsFor(desire, key, first, path);
+  return words.map(({ word, detail }) => ({
+    label: word,
+    // Known words are plain, and a version is a number.
+    text:
+      placeAt(kind, path)?.words?.includes(word) === true ? word : asValue(word, cursor.quote, cursor.style),
+    kind: 'word',
+    detail,
+  }));
+}
+
+function wordsFor(desire: Desire, key: string, first: unknown, path: Path): readonly Word[] {
+  const { analysis, earlier, today, text, cursor } = desire;
+  const { document, subject } = analysis;
+  const { kind } = document;
+  switch (key) {
+    case 'date':
+      return [{ word: today, detail: 'today' }];
+    case 'club': {
+      const bag = document.kind === 'student' ? document.bag : subject.student?.document.bag;
+      const named = [...(bag?.values() ?? [])].map(({ name, kind: of }) => ({
+        word: name.value,
+        detail: of?.value,
+      }));
+      return named.toSorted(
+        (a, b) => Number(b.word === earlier?.club?.value) - Number(a.word === earlier?.club?.value),
+      );
+    }
+    case 'fault':
+    case 'because':
+      return faultWords(desire, key);
+    case 'miss':
+    case 'misses':
+      return misses.map(({ word, meaning }) => ({ word, detail: meaning }));
+    case 'part':
+    case 'cautions':
+      return bodyWords.map((word) => ({ word }));
+    case 'change':
+    case 'effect':
+    case 'about':
+      return ids(desire).map(({ id, title }) => ({ word: id, detail: title }));
+    case 'direction': {
+      const about = quantityBeside(text, cursor, subject.registry);
+      if (kind !== 'faults') return [];
+      return about === undefined ? [{ word: 'more' }, { word: 'less' }] : changeWords(about);
+    }
+    case 'quantity':
+    case 'columns':
+      if (kind !== 'workspace') return [];
+      return [
+        ...subject.registry.quantities
+          .filter(({ section }) => /^(?:flight|delivery|strike)$/.test(section))
+          .map(({ id, title }) => ({ word: id, detail: title })),
+        ...(key === 'columns' ? [{ word: 'ignore', detail: 'a column that is not read' }] : []),
+      ];
+    case 'by':
+      if (kind === 'workspace') return methodWords(desire);
+      return [];
+    default: {
+      const known = placeAt(kind, path)?.words ?? [];
+      return known.map((word) => ({
+        word,
+        detail: first === 'misses' ? findMiss(word)?.meaning : undefined,
+      }));
+    }
+  }
+}
+
+/** Quantities, those that somebody asks for and those that the record has first. */
+export function ids({ analysis, earlier }: Desire): readonly Quantity[] {
+  const asked = new Set(wantedIds(analysis, earlier));
+  const { document, subject } = analysis;
+  const own = document.kind === 'swing' ? document.entries : new Map<string, unknown>();
+  const rank = ({ id, section }: Quantity): number =>
+    asked.has(id) ? 0 : own.has(id) ? 1 : section === 'checkpoints' || section === 'delivery' ? 2 : 3;
+  return subject.registry.quantities.toSorted((a, b) => rank(a) - rank(b));
+}
+
+export function methodWords({ analysis }: Desire): readonly Word[] {
+  return analysis.subject.registry.methods.map(({ name, meaning }) => ({ word: name, detail: meaning }));
+}
+
+/** For a fault: what the numbers show, then the book in its order. For a reason of a plan: what is stated first. */
+export function faultWords({ analysis }: Desire, key: 'fault' | 'because'): readonly Word[] {
+  const { document, subject } = analysis;
+  if (document.kind !== 'swing') return [];
+  const stated = document.faults.map(({ fault }) => fault.value);
+  const shown = subject.judgement?.unstated.map(({ fault }) => fault.id.value) ?? [];
+  const known = new Map(
+    subject.faultBooks.flatMap((book) =>
+      [...book.document.faults.values()].map((fault) => [fault.id.value, fault.title] as const),
+    ),
+  );
+  const all = unique([...(key === 'because' ? stated : shown), ...known.keys()]).filter((id) =>
+    known.has(id),
+  );
+  const isNew = (id: string): boolean => key === 'because' || !stated.includes(id);
+  return all
+    .toSorted((a, b) => Number(isNew(b)) - Number(isNew(a)))
+    .map((word) => ({ word, detail: known.get(word) }));
+}
+
+/** The checkpoints at which the fault named beside can be seen, then the others in their order. */
+function placesOf({ analysis, cursor, text }: Desire): readonly Word[] {
+  const name = wordBeside(text, cursor, 'fault');
+  const fault = analysis.subject.faultBooks
+    .flatMap(({ document }) => [...document.faults.values()])
+    .find(({ id }) => id.value === name);
+  return unique([...(fault?.at.map(({ value }) => value) ?? []), ...checkpoints]).map((word) => ({ word }));
+}

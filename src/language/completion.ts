@@ -1,0 +1,237 @@
+// What may be written where the cursor stands, in the order in which a coach most likely wants it: asks who knows this kind of place; reads no file.
+import { lineTableOf } from '../analysis/positions.ts';
+import type { Analysis } from '../analysis/result.ts';
+import type { Span } from '../measure/measure.ts';
+import { cursorAt, type Cursor } from '../record/cursor.ts';
+import type { SwingRecord } from '../record/document.ts';
+import { proposeCodes } from './completion-codes.ts';
+import { continueExpression } from './completion-expression.ts';
+import { habitOf } from './completion-habits.ts';
+import { itemsFrom, type Abilities, type Proposal } from './completion-item.ts';
+import { proposeKeys } from './completion-keys.ts';
+import { continueMeasure, type Form } from './completion-measure.ts';
+import { placeAt, quantityAt, quantityBeside, type Path } from './completion-place.ts';
+import { proposeForms, proposeMappings } from './completion-snippets.ts';
+import { ids, methodWords, proposeWords } from './completion-words.ts';
+import { offsetAt } from './places.ts';
+import type { CompletionItem, Position } from './shapes.ts';
+
+export interface CompletionRequest extends Abilities {
+  readonly position: Position;
+  /** The URIs of the files around, for references. */
+  readonly files: readonly string[];
+  /** The student's record before this one. */
+  readonly earlier: SwingRecord | undefined;
+  /** Year, month and day, as a record has it. */
+  readonly today: string;
+}
+
+/** All that whoever proposes may look at. */
+export interface Desire extends Omit<CompletionRequest, 'position'> {
+  readonly analysis: Analysis;
+  readonly cursor: Cursor;
+  readonly text: string;
+  /** As the file ends its lines. */
+  readonly newline: '\n' | '\r\n';
+}
+
+interface Found {
+  readonly span: Span;
+  readonly proposals: readonly Proposal[];
+}
+
+const none: readonly Proposal[] = [];
+
+export function findCompletions(analysis: Analysis, request: CompletionRequest): CompletionItem[] {
+  const { text } = analysis.document;
+  const table = lineTableOf(text);
+  const offset = offsetAt(table, request.position);
+  const cursor = cursorAt(text, offset);
+  if (cursor === undefined) return [];
+  const newline = text.includes('\r\n') ? '\r\n' : '\n';
+  const { span, proposals } = findAt({ ...request, analysis, cursor, text, newline }, offset);
+  return itemsFrom(proposals, span, table, request);
+}
+
+function findAt(desire: Desire, offset: number): Found {
+  const { cursor, analysis, text } = desire;
+  switch (cursor.role) {
+    case 'comment':
+      return proposeCodes(analysis, offset);
+    case 'key':
+      return keysAt(desire, offset);
+    case 'item': {
+      const keys = itemKeys(desire, offset);
+      const found = valuesAt(desire, offset);
+      // The rest of the item stands below: only another key can go with it.
+      if (cursor.siblings.size > 0) return keys;
+      const isMapping = placeAt(analysis.document.kind, cursor.path)?.holds === 'mapping';
+      if (text.slice(cursor.word.start, cursor.word.end) === '' || isMapping)
+        return {
+          span: keys.span,
+          proposals: isMapping ? keys.proposals : [...found.proposals, ...keys.proposals],
+        };
+      return found;
+    }
+    case 'value':
+      return valuesAt(desire, offset);
+  }
+}
+
+function keysAt(desire: Desire, offset: number): Found {
+  const { cursor, analysis } = desire;
+  const place = placeAt(analysis.document.kind, cursor.path);
+  const narrowed = narrow(desire, offset);
+  // Below a key that holds a list, an item comes first.
+  if (place?.holds === 'list' && cursor.style === 'block') {
+    const { before, column } = cursor;
+    const item = { ...cursor, path: [...cursor.path, 0], before: `${before}- `, column: column + 2 };
+    const keys = placeAt(analysis.document.kind, item.path)?.holds === 'mapping';
+    const inner = {
+      ...narrowed.desire,
+      cursor: {
+        ...narrowed.desire.cursor,
+        ...item,
+        word: narrowed.span,
+        after: narrowed.desire.cursor.after,
+      },
+    };
+    return {
+      span: narrowed.span,
+      proposals: keys ? itemProposals(inner) : lead(item.before, valuesAt(inner, offset).proposals),
+    };
+  }
+  const { path } = cursor;
+  const inner = narrowed.desire;
+  const forms = proposeMappings(inner, path);
+  const keys = proposeKeys(inner, path);
+  // In an empty file the whole record comes right after the first key.
+  const isNew = path.length === 0 && cursor.siblings.size === 0;
+  const proposals = isNew ? [...keys.slice(0, 1), ...forms, ...keys.slice(1)] : [...keys, ...forms];
+  return { span: narrowed.span, proposals: lead(cursor.before, proposals) };
+}
+
+function itemKeys(desire: Desire, offset: number): Found {
+  if (desire.cursor.style === 'flow')
+    return {
+      span: desire.cursor.word,
+      proposals: lead(desire.cursor.before, proposeForms(desire, desire.cursor.path)),
+    };
+  const narrowed = narrow(desire, offset);
+  return { span: narrowed.span, proposals: itemProposals(narrowed.desire) };
+}
+
+function itemProposals(desire: Desire): readonly Proposal[] {
+  const { cursor } = desire;
+  const forms = cursor.siblings.size > 0 ? [] : proposeForms(desire, cursor.path);
+  return lead(cursor.before, [...proposeKeys(desire, cursor.path), ...forms]);
+}
+
+/** Only the word at the cursor counts as a half-written key; what follows on the line is kept. */
+function narrow(desire: Desire, offset: number): { readonly desire: Desire; readonly span: Span } {
+  const { cursor, text } = desire;
+  const { start, end } = cursor.word;
+  if (/^\s*:(?:\s|$)/.test(cursor.after)) return { desire, span: cursor.word };
+  const more = /\s/.exec(text.slice(offset, end));
+  const stop = more === null ? end : offset + more.index;
+  const after = text.slice(stop, end) + cursor.after;
+  return { desire: { ...desire, cursor: { ...cursor, after } }, span: { start, end: stop } };
+}
+
+function valuesAt(desire: Desire, offset: number): Found {
+  const { cursor, analysis, text, earlier } = desire;
+  const { path, word, before } = cursor;
+  const value = text.slice(word.start, word.end);
+  const { kind } = analysis.document;
+  const about = aboutAt(desire, path);
+  if (about !== undefined && value !== '') {
+    // White space behind the last word belongs to the place, not to the word.
+    const full = offset > word.end ? text.slice(word.start, offset) : value;
+    const habit = habitOf(about.quantity, analysis, earlier);
+    const found = continueMeasure(
+      full,
+      offset - word.start,
+      about.quantity,
+      habit,
+      about.form,
+      (name) => analysis.subject.registry.findMethod(name)?.meaning,
+    );
+    if (found === undefined) return { span: word, proposals: none };
+    return {
+      span: { start: word.start + found.start, end: word.start + found.end },
+      proposals: found.proposals,
+    };
+  }
+  if (isExpression(kind, path)) {
+    const full = offset > word.end ? text.slice(word.start, offset) : value;
+    const found = continueExpression(full, offset - word.start, ids(desire));
+    const span = { start: word.start + found.start, end: word.start + found.end };
+    return { span, proposals: value === '' ? lead(before, found.proposals) : found.proposals };
+  }
+  if (offset > word.end) return { span: word, proposals: none };
+  const isMethod =
+    path.at(-1) === 'by' && quantityAt(kind, path.slice(0, -1), analysis.subject.registry) !== undefined;
+  const words = isMethod ? methods(desire, path) : proposeWords(desire, path);
+  const forms = value === '' && cursor.quote === '' ? proposeForms(desire, path) : [];
+  return { span: word, proposals: lead(before, [...words, ...forms]) };
+}
+
+interface About {
+  readonly quantity: NonNullable<ReturnType<typeof quantityAt>>;
+  readonly form: Form;
+}
+
+/** The quantity that is measured, wanted or changed at this place. */
+function aboutAt(desire: Desire, path: Path): About | undefined {
+  const { analysis, text, cursor } = desire;
+  const { kind } = analysis.document;
+  const last = path.at(-1);
+  if (kind === 'swing' && path[0] === 'plan' && last === 'to')
+    return about(quantityBeside(text, cursor, analysis.subject.registry), 'target');
+  if (kind === 'faults' && path[2] === 'changes')
+    return last === 'to' || last === 'by'
+      ? about(quantityBeside(text, cursor, analysis.subject.registry), 'target')
+      : undefined;
+  if (kind === 'faults' && path[2] === 'tends_to')
+    return last === 'size'
+      ? about(quantityBeside(text, cursor, analysis.subject.registry), 'uncertainty')
+      : undefined;
+  if (/^(?:by|note|doubtful|seen|source|strict)$/.test(String(last))) return undefined;
+  const form =
+    last === 'give_or_take'
+      ? 'uncertainty'
+      : kind === 'template'
+        ? 'window'
+        : path[0] === 'goals'
+          ? 'target'
+          : 'measure';
+  const isLong = last === 'value' && form === 'measure';
+  return about(quantityAt(kind, path, analysis.subject.registry), isLong ? 'target' : form);
+}
+
+function about(quantity: About['quantity'] | undefined, form: Form): About | undefined {
+  return quantity === undefined ? undefined : { quantity, form };
+}
+
+function methods(desire: Desire, path: Path): Proposal[] {
+  const { analysis, earlier } = desire;
+  const quantity = quantityAt(analysis.document.kind, path.slice(0, -1), analysis.subject.registry)!;
+  const known = methodWords(desire);
+  return habitOf(quantity, analysis, earlier).methods.map((name) => ({
+    label: name,
+    text: name,
+    kind: 'word',
+    detail: known.find(({ word }) => word === name)?.detail,
+  }));
+}
+
+function isExpression(kind: Analysis['document']['kind'], path: Path): boolean {
+  const key = path.findLast((part) => typeof part === 'string');
+  if (kind === 'swing') return path[0] === 'plan' && key === 'proof';
+  if (kind === 'faults') return key === 'expression' || key === 'evidence';
+  return kind === 'workspace' && (key === 'expression' || key === 'left' || key === 'right');
+}
+
+function lead(before: string, proposals: readonly Proposal[]): readonly Proposal[] {
+  return before === '' ? proposals : proposals.map((one) => ({ ...one, text: before + one.text }));
+}

@@ -1,0 +1,118 @@
+// Generated from the schemas by `npx tsx build/generate.ts`: what may stand at each place; do not edit.
+
+export interface Place {
+  /** What is written here: a mapping or a list only, or a value (which may have longer forms). */
+  readonly holds: 'mapping' | 'list' | 'value';
+  /** Where only some words may stand. */
+  readonly words?: readonly string[];
+  /** `*` stands for any key, `[]` for the items of a list. */
+  readonly below?: { readonly [key: string]: Place };
+}
+
+const p0: Place = { holds: 'value', words: ["1"] };
+const p1: Place = { holds: 'value' };
+const p2: Place = { holds: 'value', words: ["true","false"] };
+const p3: Place = { holds: 'value', below: { "value": p1, "give_or_take": p1, "by": p1, "note": p1, "doubtful": p2, "seen": p1 } };
+const p4: Place = { holds: 'value', below: { "value": p1, "give_or_take": p1, "by": p1, "note": p1, "doubtful": p2, "seen": p1, "[]": p3 } };
+const p5: Place = { holds: 'mapping', below: { "temperature": p4, "altitude": p4, "pressure": p4, "humidity": p4, "wind": p4 } };
+const p6: Place = { holds: 'mapping', below: { "head": p4, "sternum": p4, "pelvis": p4, "lead_shoulder": p4, "hands": p4, "lead_knee": p4, "lead_pressure": p4, "shoulder_turn": p4, "pelvis_turn": p4, "shoulder_tilt": p4, "spine_tilt": p4, "forward_bend": p4, "lead_arm": p4, "lead_elbow_bend": p4, "trail_elbow_bend": p4, "lead_wrist_hinge": p4, "lead_wrist_bow": p4, "shaft_lean": p4, "shaft_inclination": p4, "hand_depth": p4, "pelvis_depth": p4, "head_height": p4, "time": p4, "stance_width": p4, "lead_foot_flare": p4, "trail_foot_flare": p4, "ball_position": p4, "stance_direction": p4, "shoulder_direction": p4 } };
+const p7: Place = { holds: 'mapping', below: { "head": p4, "sternum": p4, "pelvis": p4, "lead_shoulder": p4, "hands": p4, "lead_knee": p4, "lead_pressure": p4, "shoulder_turn": p4, "pelvis_turn": p4, "shoulder_tilt": p4, "spine_tilt": p4, "forward_bend": p4, "lead_arm": p4, "lead_elbow_bend": p4, "trail_elbow_bend": p4, "lead_wrist_hinge": p4, "lead_wrist_bow": p4, "shaft_lean": p4, "shaft_inclination": p4, "hand_depth": p4, "pelvis_depth": p4, "head_height": p4, "time": p4 } };
+const p8: Place = { holds: 'mapping', below: { "address": p6, "takeaway": p7, "lead_arm_parallel_back": p7, "top": p7, "lead_arm_parallel_down": p7, "shaft_parallel_down": p7, "impact": p7, "shaft_parallel_through": p7, "finish": p7 } };
+const p9: Place = { holds: 'mapping', below: { "direction": p4, "inclination": p4, "radius": p4 } };
+const p10: Place = { holds: 'mapping', below: { "ahead": p4, "depth": p4 } };
+const p11: Place = { holds: 'mapping', below: { "club_speed": p4, "attack": p4, "path": p4, "face": p4, "face_to_path": p4, "delivered_loft": p4, "obliquity": p4, "release_ratio": p4, "arc": p9, "low_point": p10 } };
+const p12: Place = { holds: 'mapping', below: { "starts": p4, "length": p4, "depth": p4, "direction": p4 } };
+const p13: Place = { holds: 'mapping', below: { "divot": p12 } };
+const p14: Place = { holds: 'mapping', below: { "across": p4, "height": p4 } };
+const p15: Place = { holds: 'value', words: ["straight","draw","fade","push","pull","straight draw","straight fade","push draw","push fade","pull draw","pull fade","hook","slice","push hook","push slice","pull hook","pull slice"] };
+const p16: Place = { holds: 'mapping', below: { "ball_speed": p4, "speed_ratio": p4, "launch_angle": p4, "start": p4, "spin": p4, "spin_tilt": p4, "carry": p4, "total": p4, "curve": p4, "finish": p4, "apex": p4, "descent": p4, "time": p4, "shape": p15 } };
+const p17: Place = { holds: 'mapping', below: { "ball_speed": p4, "speed_ratio": p4, "launch_angle": p4, "start": p4, "spin": p4, "spin_tilt": p4, "carry": p4, "total": p4, "curve": p4, "finish": p4, "apex": p4, "descent": p4, "time": p4, "club_speed": p4, "attack": p4, "path": p4, "face": p4, "face_to_path": p4, "delivered_loft": p4, "obliquity": p4, "release_ratio": p4, "arc.direction": p4, "arc.inclination": p4, "arc.radius": p4, "low_point.ahead": p4, "low_point.depth": p4, "across": p4, "height": p4, "flight.ball_speed": p4, "flight.speed_ratio": p4, "flight.launch_angle": p4, "flight.start": p4, "flight.spin": p4, "flight.spin_tilt": p4, "flight.carry": p4, "flight.total": p4, "flight.curve": p4, "flight.finish": p4, "flight.apex": p4, "flight.descent": p4, "flight.time": p4, "delivery.club_speed": p4, "delivery.attack": p4, "delivery.path": p4, "delivery.face": p4, "delivery.face_to_path": p4, "delivery.delivered_loft": p4, "delivery.obliquity": p4, "delivery.release_ratio": p4, "delivery.arc.direction": p4, "delivery.arc.inclination": p4, "delivery.arc.radius": p4, "delivery.low_point.ahead": p4, "delivery.low_point.depth": p4, "strike.across": p4, "strike.height": p4, "shape": p15, "note": p1 } };
+const p18: Place = { holds: 'value', below: { "[]": p17 } };
+const p19: Place = { holds: 'value', words: ["address","takeaway","lead_arm_parallel_back","top","lead_arm_parallel_down","shaft_parallel_down","impact","shaft_parallel_through","finish"] };
+const p20: Place = { holds: 'mapping', below: { "fault": p1, "at": p19, "note": p1 } };
+const p21: Place = { holds: 'list', below: { "[]": p20 } };
+const p22: Place = { holds: 'value', words: ["thin","topped","heavy","toe","heel","push","pull","slice","hook","right","left","low","high","short"] };
+const p23: Place = { holds: 'value', words: ["thin","topped","heavy","toe","heel","push","pull","slice","hook","right","left","low","high","short"], below: { "miss": p22, "note": p1 } };
+const p24: Place = { holds: 'list', below: { "[]": p23 } };
+const p25: Place = { holds: 'value', below: { "value": p1, "note": p1 } };
+const p26: Place = { holds: 'mapping', below: { "shape": p15, "ball_speed": p25, "speed_ratio": p25, "launch_angle": p25, "start": p25, "spin": p25, "spin_tilt": p25, "carry": p25, "total": p25, "curve": p25, "finish": p25, "apex": p25, "descent": p25, "time": p25, "contact": p1, "club": p1, "note": p1 } };
+const p27: Place = { holds: 'list', below: { "[]": p26 } };
+const p28: Place = { holds: 'value', below: { "[]": p1 } };
+const p29: Place = { holds: 'mapping', below: { "change": p1, "to": p25, "because": p28, "proof": p1, "note": p1 } };
+const p30: Place = { holds: 'list', below: { "[]": p29 } };
+const p31: Place = { holds: 'mapping', below: { "*": p4 } };
+const p32: Place = { holds: 'mapping', below: { "swing": p0, "student": p1, "date": p1, "club": p1, "template": p1, "faults_from": p1, "conditions": p5, "checkpoints": p8, "delivery": p11, "ground": p13, "strike": p14, "flight": p16, "shots": p18, "faults": p21, "misses": p24, "goals": p27, "plan": p30, "predicted": p31, "notes": p1 } };
+const p33: Place = { holds: 'value', words: ["left","right"] };
+const p34: Place = { holds: 'value', words: ["female","male","winter"] };
+const p35: Place = { holds: 'value', words: ["driver","fairway","hybrid","iron","wedge"] };
+const p36: Place = { holds: 'mapping', below: { "kind": p35, "loft": p4, "lie": p4, "length": p4, "head_mass": p4, "note": p1 } };
+const p37: Place = { holds: 'mapping', below: { "*": p36 } };
+const p38: Place = { holds: 'value', words: ["lead","trail","left","right","both"] };
+const p39: Place = { holds: 'mapping', below: { "part": p1, "side": p38, "since": p1, "note": p1 } };
+const p40: Place = { holds: 'list', below: { "[]": p39 } };
+const p41: Place = { holds: 'mapping', below: { "student": p0, "name": p1, "born": p1, "hand": p33, "stature": p4, "mass": p4, "body_table": p34, "bag": p37, "goals": p27, "injuries": p40, "notes": p1 } };
+const p42: Place = { holds: 'value', words: ["driver","fairway","hybrid","iron","wedge"], below: { "[]": p35 } };
+const p43: Place = { holds: 'value', words: ["gentle","firm"] };
+const p44: Place = { holds: 'value', below: { "window": p1, "strict": p43, "source": p1, "note": p1 } };
+const p45: Place = { holds: 'mapping', below: { "head": p44, "sternum": p44, "pelvis": p44, "lead_shoulder": p44, "hands": p44, "lead_knee": p44, "lead_pressure": p44, "shoulder_turn": p44, "pelvis_turn": p44, "shoulder_tilt": p44, "spine_tilt": p44, "forward_bend": p44, "lead_arm": p44, "lead_elbow_bend": p44, "trail_elbow_bend": p44, "lead_wrist_hinge": p44, "lead_wrist_bow": p44, "shaft_lean": p44, "shaft_inclination": p44, "hand_depth": p44, "pelvis_depth": p44, "head_height": p44, "time": p44, "stance_width": p44, "lead_foot_flare": p44, "trail_foot_flare": p44, "ball_position": p44, "stance_direction": p44, "shoulder_direction": p44 } };
+const p46: Place = { holds: 'mapping', below: { "head": p44, "sternum": p44, "pelvis": p44, "lead_shoulder": p44, "hands": p44, "lead_knee": p44, "lead_pressure": p44, "shoulder_turn": p44, "pelvis_turn": p44, "shoulder_tilt": p44, "spine_tilt": p44, "forward_bend": p44, "lead_arm": p44, "lead_elbow_bend": p44, "trail_elbow_bend": p44, "lead_wrist_hinge": p44, "lead_wrist_bow": p44, "shaft_lean": p44, "shaft_inclination": p44, "hand_depth": p44, "pelvis_depth": p44, "head_height": p44, "time": p44 } };
+const p47: Place = { holds: 'mapping', below: { "address": p45, "takeaway": p46, "lead_arm_parallel_back": p46, "top": p46, "lead_arm_parallel_down": p46, "shaft_parallel_down": p46, "impact": p46, "shaft_parallel_through": p46, "finish": p46 } };
+const p48: Place = { holds: 'mapping', below: { "direction": p44, "inclination": p44, "radius": p44 } };
+const p49: Place = { holds: 'mapping', below: { "ahead": p44, "depth": p44 } };
+const p50: Place = { holds: 'mapping', below: { "club_speed": p44, "attack": p44, "path": p44, "face": p44, "face_to_path": p44, "delivered_loft": p44, "obliquity": p44, "release_ratio": p44, "arc": p48, "low_point": p49 } };
+const p51: Place = { holds: 'mapping', below: { "starts": p44, "length": p44, "depth": p44, "direction": p44 } };
+const p52: Place = { holds: 'mapping', below: { "divot": p51 } };
+const p53: Place = { holds: 'mapping', below: { "across": p44, "height": p44 } };
+const p54: Place = { holds: 'mapping', below: { "ball_speed": p44, "speed_ratio": p44, "launch_angle": p44, "start": p44, "spin": p44, "spin_tilt": p44, "carry": p44, "total": p44, "curve": p44, "finish": p44, "apex": p44, "descent": p44, "time": p44 } };
+const p55: Place = { holds: 'mapping', below: { "template": p0, "title": p1, "clubs": p42, "checkpoints": p47, "delivery": p50, "ground": p52, "strike": p53, "flight": p54, "notes": p1 } };
+const p56: Place = { holds: 'value', words: ["address","takeaway","lead_arm_parallel_back","top","lead_arm_parallel_down","shaft_parallel_down","impact","shaft_parallel_through","finish"], below: { "[]": p19 } };
+const p57: Place = { holds: 'value', below: { "expression": p1, "weight": p1 } };
+const p58: Place = { holds: 'value', below: { "[]": p57 } };
+const p59: Place = { holds: 'mapping', below: { "effect": p1, "direction": p1, "size": p1, "of": p1 } };
+const p60: Place = { holds: 'list', below: { "[]": p59 } };
+const p61: Place = { holds: 'value', words: ["setup","backswing","downswing"] };
+const p62: Place = { holds: 'mapping', below: { "change": p1, "to": p1, "by": p1, "when": p61 } };
+const p63: Place = { holds: 'list', below: { "[]": p62 } };
+const p64: Place = { holds: 'list', below: { "[]": p1 } };
+const p65: Place = { holds: 'mapping', below: { "title": p1, "explanation": p1, "at": p56, "evidence": p58, "tends_to": p60, "changes": p63, "cautions": p64, "drills": p64 } };
+const p66: Place = { holds: 'mapping', below: { "*": p65 } };
+const p67: Place = { holds: 'mapping', below: { "faults": p0, "title": p1, "extends": p1, "book": p66, "notes": p1 } };
+const p68: Place = { holds: 'value', words: ["open","answered","settled"] };
+const p69: Place = { holds: 'mapping', below: { "author": p1, "time": p1, "text": p1 } };
+const p70: Place = { holds: 'list', below: { "[]": p69 } };
+const p71: Place = { holds: 'mapping', below: { "id": p1, "about": p1, "value": p1, "author": p1, "time": p1, "state": p68, "text": p1, "replies": p70 } };
+const p72: Place = { holds: 'list', below: { "[]": p71 } };
+const p73: Place = { holds: 'mapping', below: { "review": p0, "of": p1, "threads": p72, "notes": p1 } };
+const p74: Place = { holds: 'value', words: ["error","warning","information","hint","off"] };
+const p75: Place = { holds: 'mapping', below: { "*": p74 } };
+const p76: Place = { holds: 'mapping', below: { "length": p1, "angle": p1, "speed": p1, "rotation": p1, "time": p1, "mass": p1, "inertia": p1, "temperature": p1, "pressure": p1, "fraction": p1, "ratio": p1 } };
+const p77: Place = { holds: 'mapping', below: { "meaning": p1, "uncertainty": p76 } };
+const p78: Place = { holds: 'mapping', below: { "eye": p77, "video": p77, "tape": p77, "ruler": p77, "alignment stick": p77, "goniometer": p77, "inclinometer": p77, "radar": p77, "camera": p77, "motion capture": p77, "pressure mat": p77, "force plate": p77, "ball mark": p77, "scale": p77, "loft and lie gauge": p77, "specification": p77, "rangefinder": p77, "pacing": p77, "map": p77, "stopwatch": p77, "weather report": p77, "anemometer": p77, "thermometer": p77, "barometer": p77, "hygrometer": p77, "*": p77 } };
+const p79: Place = { holds: 'value', words: ["positive","negative"] };
+const p80: Place = { holds: 'mapping', below: { "*": p79 } };
+const p81: Place = { holds: 'value', below: { "otherwise": p1, "eye": p1, "video": p1, "tape": p1, "ruler": p1, "alignment stick": p1, "goniometer": p1, "inclinometer": p1, "radar": p1, "camera": p1, "motion capture": p1, "pressure mat": p1, "force plate": p1, "ball mark": p1, "scale": p1, "loft and lie gauge": p1, "specification": p1, "rangefinder": p1, "pacing": p1, "map": p1, "stopwatch": p1, "weather report": p1, "anemometer": p1, "thermometer": p1, "barometer": p1, "hygrometer": p1, "*": p1 } };
+const p82: Place = { holds: 'mapping', below: { "like": p1, "title": p1, "meaning": p1, "from": p1, "to": p1, "unit": p1, "decimals": p1, "directions": p80, "lateral": p2, "bounds": p1, "practice": p1, "source": p1, "at": p56, "uncertainty": p81 } };
+const p83: Place = { holds: 'mapping', below: { "*": p82 } };
+const p84: Place = { holds: 'mapping', below: { "is": p1, "like": p1, "title": p1, "meaning": p1, "from": p1, "to": p1, "unit": p1, "decimals": p1, "directions": p80, "lateral": p2, "bounds": p1, "practice": p1, "source": p1, "uncertainty": p81 } };
+const p85: Place = { holds: 'mapping', below: { "*": p84 } };
+const p86: Place = { holds: 'mapping', below: { "says": p1, "because": p1 } };
+const p87: Place = { holds: 'mapping', below: { "*": p86 } };
+const p88: Place = { holds: 'value', words: ["error","warning","information","hint"] };
+const p89: Place = { holds: 'mapping', below: { "when": p1, "message": p1, "severity": p88, "at": p1, "because": p1 } };
+const p90: Place = { holds: 'mapping', below: { "*": p89 } };
+const p91: Place = { holds: 'mapping', below: { "*": p1 } };
+const p92: Place = { holds: 'value', below: { "quantity": p1, "unit": p1, "by": p1 } };
+const p93: Place = { holds: 'mapping', below: { "*": p92 } };
+const p94: Place = { holds: 'mapping', below: { "by": p1, "columns": p93 } };
+const p95: Place = { holds: 'mapping', below: { "drag": p1, "lift": p1, "correlation": p1, "shots": p1, "ball_speed": p1 } };
+const p96: Place = { holds: 'mapping', below: { "swingwright": p0, "coverage": p1, "severities": p75, "methods": p78, "quantities": p83, "derived": p85, "relations": p87, "checks": p90, "show": p91, "shots": p94, "calibration": p95, "notes": p1 } };
+
+/** By kind of file, from the whole file down. */
+export const places = {
+  swing: p32,
+  student: p41,
+  template: p55,
+  faults: p67,
+  review: p73,
+  workspace: p96,
+} as const;

@@ -79,7 +79,14 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
     agreement: account?.agreement,
     judgement:
       document.kind === 'swing' && account !== undefined
-        ? judgementOf(document, followed.faultBooks, followed.student?.document, account, registry)
+        ? judgementOf(
+            document,
+            followed.faultBooks,
+            followed.student?.document,
+            account,
+            registry,
+            workspace?.document.coverage ?? 1,
+          )
         : undefined,
     show: showValue,
   };

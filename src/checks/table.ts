@@ -4,6 +4,7 @@ import { bareDirection } from './bare-direction.ts';
 import { agreementNotJudged } from './agreement-not-judged.ts';
 import { entriesDoNotAgree } from './entries-do-not-agree.ts';
 import { bareNumber } from './bare-number.ts';
+import { beliefAgainstPhysics } from './belief-against-physics.ts';
 import { caution } from './caution.ts';
 import type { Check } from './check.ts';
 import { circularCauses } from './circular-causes.ts';
@@ -135,6 +136,7 @@ export const checks: readonly Check[] = [
   faultContradicted,
   faultCannotBeSeenHere,
   faultNotStated,
+  beliefAgainstPhysics,
   missNotExplained,
   caution,
   consentAndPrivacy,

@@ -3,11 +3,14 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { calibrateCommand } from './calibrate.ts';
 import { check, formats, type Format } from './check.ts';
+import { claims } from './claims.ts';
 import { derive } from './derive.ts';
 import { drawCommand, pictureNames, themeNames, type DrawOptions } from './draw.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { faults } from './faults.ts';
+import { addNewCommands } from './new-commands.ts';
+import { next } from './next.ts';
 import { lessons } from './lessons.ts';
 import { outcome } from './outcome.ts';
 import { predictions } from './predictions.ts';
@@ -90,6 +93,18 @@ program
   )
   .action(async (file: string, options: { format: 'text' | 'json' }) => {
     process.exitCode = await faults(file, options.format, stop.signal);
+  });
+
+program
+  .command('claims')
+  .description(
+    'hold what stated faults are believed to do against the model and the other records of the student',
+  )
+  .argument('<file>', 'a swing record', nonEmpty)
+  .addOption(formatOption('how to print the claims'))
+  .addHelpText('after', '\nExit code: 0 printed, 2 the record or its fault book could not be read.')
+  .action(async (file: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await claims(file, options.format, stop.signal);
   });
 
 program
@@ -238,6 +253,20 @@ program
       process.exitCode = await renameCommand({ kind, from, to, path, of }, stop.signal);
     },
   );
+
+program
+  .command('next')
+  .description('say what one record still has to measure, the most telling first')
+  .argument('<file>', 'a swing record', nonEmpty)
+  .addOption(
+    new Option('--format <format>', 'how to print the entries').choices(['text', 'json']).default('text'),
+  )
+  .addHelpText('after', '\nExit code: 0, or 2 where the record could not be read.')
+  .action(async (file: string, options: { format: 'text' | 'json' }) => {
+    process.exitCode = await next(file, options.format, stop.signal);
+  });
+
+addNewCommands(program, nonEmpty, stop.signal);
 
 program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);

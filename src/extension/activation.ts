@@ -12,6 +12,7 @@ import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { filePatterns, listFiles, readFile } from './files.ts';
 import { openCommand, registerPredictions } from './predictions.ts';
+import { registerNewFiles } from './new-files.ts';
 import { registerStatus } from './status.ts';
 
 export const language = 'swing-yaml';
@@ -49,6 +50,7 @@ export async function runClient(
     registerCalibration(client),
     registerExplanations(client),
     registerPredictions(client),
+    registerNewFiles(client),
     registerStatus(client),
     vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),
     vscode.commands.registerCommand('swingwright.showOutput', () => output.show()),

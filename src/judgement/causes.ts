@@ -106,7 +106,11 @@ const mostCorners = 5;
  * Whether the evidence holds more easily when the quantity goes this way: a linear comparison by its slope; anything else by
  * whether it begins to hold from one end of what is usual to the other, in some corner of the other quantities and against none.
  */
-function favours({ quantities, margin, holds }: Expression, quantity: Quantity, sign: 1 | -1): boolean {
+export function favours(
+  { quantities, margin, holds }: Expression,
+  quantity: Quantity,
+  sign: 1 | -1,
+): boolean {
   const slot = quantities.findIndex(({ id }) => id === quantity.id);
   if (slot < 0) return false;
   const ranges = quantities.map(({ practice, bounds }) => practice ?? bounds);

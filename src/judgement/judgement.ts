@@ -2,6 +2,7 @@
 import type { StatedFault, StatedMiss } from '../record/document.ts';
 import { findMiss } from '../registry/registry.ts';
 import { faultsOf, type BookFault, type PlacedBook } from './book.ts';
+import type { Claim } from './claims.ts';
 import { explainMiss, linksBetween, tendsToMiss, type ExplainedMiss, type Link } from './causes.ts';
 import { isSeenAt, judge, remarkableFrom, type Beholder, type FaultVerdict } from './verdict.ts';
 
@@ -17,7 +18,7 @@ export interface JudgedMiss extends ExplainedMiss {
   readonly unstated: readonly string[];
 }
 
-export interface Judgement {
+export interface Verdicts {
   readonly faults: ReadonlyMap<string, BookFault>;
   /** Those that a book defines, in the order of the record. */
   readonly stated: readonly StatedVerdict[];
@@ -28,11 +29,16 @@ export interface Judgement {
   readonly misses: readonly JudgedMiss[];
 }
 
+/** The verdicts, and what each stated fault is believed to do beside what the model says of that. */
+export interface Judgement extends Verdicts {
+  readonly claims: readonly Claim[];
+}
+
 export function judgeFaults(
   record: { readonly faults: readonly StatedFault[]; readonly misses: readonly StatedMiss[] },
   books: readonly PlacedBook[],
   beholder: Beholder,
-): Judgement {
+): Verdicts {
   const faults = faultsOf(books);
   const stated = record.faults.flatMap((one): StatedVerdict[] => {
     const known = faults.get(one.fault.value);

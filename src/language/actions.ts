@@ -1,10 +1,12 @@
 // All that can be done at a place: the mends that findings bring with them, accepting a finding with a reason, and rewrites; makes up no edit of its own.
 import { mendsOf } from '../analysis/mends.ts';
+import type { NextEntry } from '../analysis/next-entries.ts';
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
 import type { Analysis, Finding } from '../analysis/result.ts';
 import type { Fix } from '../checks/check.ts';
 import { findAcceptance } from './acceptance.ts';
 import { toDiagnostic, type ExplanationAddress } from './diagnostics.ts';
+import { addKeysToMeasureNext } from './measure-next.ts';
 import { touches } from './places.ts';
 import type { Rewrite } from './rewrite.ts';
 import { rewritesAt } from './rewrites.ts';
@@ -19,6 +21,8 @@ export interface ActionRequest {
   readonly explanation: ExplanationAddress;
   /** The text of another file, for mends that reach into it; undefined where it is not at hand. */
   readonly textOf: (uri: string) => string | undefined;
+  /** What the record still has to measure, where somebody asked. */
+  readonly next?: readonly NextEntry[];
 }
 
 export function findActions(analysis: Analysis, request: ActionRequest): CodeAction[] {
@@ -34,6 +38,9 @@ export function findActions(analysis: Analysis, request: ActionRequest): CodeAct
     ...mends,
     ...here.flatMap((finding) => acceptAction(analysis, finding, request)),
     ...rewrites.map((rewrite) => rewriteAction(analysis, rewrite, request)),
+    ...addKeysToMeasureNext(analysis, request.next ?? [], request.range).map((rewrite) =>
+      rewriteAction(analysis, rewrite, request),
+    ),
     ...mendAllAction(analysis, request),
   ];
 }

@@ -1,4 +1,5 @@
 // The hover on a stated fault and on a miss: what the fault book says of it, and how far the numbers of the record bear it out.
+import type { Lesson } from '../analysis/lessons.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { numbersOf, percent, placeWords, verdictWords } from '../checks/verdict-words.ts';
 import type { BookFault } from '../judgement/book.ts';
@@ -6,21 +7,28 @@ import type { JudgedMiss, Judgement, StatedVerdict } from '../judgement/judgemen
 import type { JudgedLine } from '../judgement/verdict.ts';
 import type { BelievedEffect } from '../record/document.ts';
 import { findMiss } from '../registry/registry.ts';
+import { claimLines } from './hover-claims.ts';
 import type { Remark } from './hover.ts';
 import { code, escapeMarkdown } from './markdown.ts';
 import { holds } from './places.ts';
 import { list, quantityName } from './words.ts';
 
 export function hoverOnFault(
-  { document, subject: { judgement } }: Analysis,
+  analysis: Analysis,
   offset: number,
+  lessons: readonly Lesson[] | undefined,
 ): Remark | undefined {
+  const {
+    document,
+    subject: { judgement },
+  } = analysis;
   if (document.kind !== 'swing' || judgement === undefined) return undefined;
   const stated = judgement.stated.find(({ stated: one }) => holds(one.fault.span, offset));
   if (stated !== undefined)
     return {
       span: stated.stated.fault.span,
       lines: [...statedLines(stated), ...causeLines(stated, judgement), fromBook(stated)],
+      table: claimLines(analysis, stated, lessons),
     };
   const miss = judgement.misses.find(({ stated: one }) => holds(one.miss.span, offset));
   if (miss !== undefined) return { span: miss.stated.miss.span, lines: missLines(miss) };
@@ -59,12 +67,13 @@ function lineWords(line: JudgedLine): string {
 
 function causeLines({ fault }: BookFault, { links, misses }: Judgement): readonly string[] {
   const id = fault.id.value;
+  const unsure = fault.tendsTo.filter(({ quantity, sign }) => quantity === undefined || sign === undefined);
   const causes = [...new Set(links.filter(({ to }) => to === id).map(({ from }) => code(from)))];
   const explained = misses
     .filter(({ by }) => by.some((one) => one.fault === id))
     .map(({ miss }) => code(miss));
   return [
-    ...(fault.tendsTo.length === 0 ? [] : [`Believed to change ${list(fault.tendsTo.map(effectWords), 4)}.`]),
+    ...(unsure.length === 0 ? [] : [`Believed to change ${list(unsure.map(effectWords), 4)}.`]),
     ...(causes.length === 0 ? [] : [`A consequence of ${list(causes)}.`]),
     ...(explained.length === 0
       ? []
@@ -72,7 +81,7 @@ function causeLines({ fault }: BookFault, { links, misses }: Judgement): readonl
   ];
 }
 
-/** "low point ahead of the ball behind by 1 cm". */
+/** "carry (1 m)": of an effect whose direction is not known. */
 export function effectWords({ effect, quantity, direction, sizeWords: size }: BelievedEffect): string {
   const name = quantity === undefined ? code(effect.value) : quantityName(quantity);
   const way =

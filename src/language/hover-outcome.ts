@@ -2,19 +2,16 @@
 import { courseOf, type HeldPlan } from '../analysis/courses.ts';
 import type { Lesson } from '../analysis/lessons.ts';
 import { changeWords, dayOf, predictionWords, proofWords } from '../analysis/outcome-words.ts';
-import { lineTableOf } from '../analysis/positions.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { nameWithin } from '../checks/agreement.ts';
 import type { Span } from '../measure/measure.ts';
 import type { Remark } from './hover.ts';
 import { escapeMarkdown } from './markdown.ts';
-import { holds, offsetAt } from './places.ts';
-import type { Position } from './shapes.ts';
+import { holds } from './places.ts';
 
 /** Whether a hover here has to know what became of the plan, for which other records have to be read. */
-export function isInPlan({ document }: Analysis, position: Position): boolean {
+export function isInPlan({ document }: Analysis, offset: number): boolean {
   if (document.kind !== 'swing') return false;
-  const offset = offsetAt(lineTableOf(document.text), position);
   return document.outline.some(
     ({ name, nameSpan, span }) =>
       (name === 'plan' || name === 'predicted') && holds({ start: nameSpan.start, end: span.end }, offset),

@@ -1,6 +1,6 @@
 // What a hover says, wherever the cursor stands: asks each kind of place in turn; computes nothing.
-import type { Lesson } from '../analysis/lessons.ts';
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
+import type { Lesson } from '../analysis/lessons.ts';
 import type { Analysis } from '../analysis/result.ts';
 import type { Span } from '../measure/measure.ts';
 import { hoverOnCode } from './hover-code.ts';
@@ -8,11 +8,11 @@ import { hoverOnEntry } from './hover-entry.ts';
 import { hoverOnFault } from './hover-fault.ts';
 import { hoverOnFaultBook } from './hover-fault-book.ts';
 import { hoverOnKey } from './hover-key.ts';
-import { hoverOnOutcome } from './hover-outcome.ts';
+import { hoverOnOutcome, isInPlan } from './hover-outcome.ts';
 import { hoverOnReference } from './hover-reference.ts';
 import { hoverOnShots } from './shots.ts';
 import { hoverOnTarget } from './hover-target.ts';
-import { offsetAt } from './places.ts';
+import { holds, offsetAt } from './places.ts';
 import { hoverOnWorkspace } from './hover-workspace.ts';
 import type { Hover, Position } from './shapes.ts';
 
@@ -20,11 +20,19 @@ import type { Hover, Position } from './shapes.ts';
 export interface Remark {
   readonly span: Span;
   readonly lines: readonly string[];
+  /** Rows of a table that stands below the lines. */
+  readonly table?: readonly string[];
   /** The quantity that a page can say more of. */
   readonly why?: string;
 }
 
-const places: readonly ((analysis: Analysis, offset: number) => Remark | undefined)[] = [
+type Place = (
+  analysis: Analysis,
+  offset: number,
+  lessons: readonly Lesson[] | undefined,
+) => Remark | undefined;
+
+const places: readonly Place[] = [
   hoverOnCode,
   hoverOnEntry,
   hoverOnTarget,
@@ -42,24 +50,35 @@ export const mostLines = 12;
 /** Gives the address of the page that says why a quantity is what it is; undefined in editors that have no place for one. */
 export type WhyAddress = (id: string) => string | undefined;
 
+/** Whether a hover here has something to say of the student's other records, so that they are worth looking for. */
+export function wantsLessons(analysis: Analysis, position: Position): boolean {
+  const { document, subject } = analysis;
+  const offset = offsetAt(lineTableOf(document.text), position);
+  if (isInPlan(analysis, offset)) return true;
+  return (subject.judgement?.claims ?? []).some(({ stated }) => holds(stated.stated.fault.span, offset));
+}
+
+/** `lessons` are all records of the student; undefined where nobody has looked for them. */
 export function findHover(
   analysis: Analysis,
   position: Position,
   whyAddress: WhyAddress = () => undefined,
-  lessons: readonly Lesson[] = [],
+  lessons?: readonly Lesson[],
 ): Hover | undefined {
   const table = lineTableOf(analysis.document.text);
   const offset = offsetAt(table, position);
-  const outcome = hoverOnOutcome(analysis, offset, lessons);
+  const outcome = hoverOnOutcome(analysis, offset, lessons ?? []);
   for (const place of [...places, () => outcome]) {
-    const remark = joined(place(analysis, offset), outcome);
+    const remark = joined(place(analysis, offset, lessons), outcome);
     if (remark === undefined) continue;
     const address = remark.why === undefined ? undefined : whyAddress(remark.why);
+    const { table: rows = [] } = remark;
+    const most = mostLines - rows.length;
     const lines =
       address === undefined
-        ? remark.lines.slice(0, mostLines)
-        : [...remark.lines.slice(0, mostLines - 1), `[Why?](${address})`];
-    const value = lines.join('  \n');
+        ? remark.lines.slice(0, most)
+        : [...remark.lines.slice(0, most - 1), `[Why?](${address})`];
+    const value = [lines.join('  \n'), ...(rows.length === 0 ? [] : [rows.join('\n')])].join('\n\n');
     return { contents: { kind: 'markdown', value }, range: rangeOf(table, remark.span) };
   }
   return undefined;

@@ -35,12 +35,16 @@ export function originOf({ from, shares }: Value, registry: Registry): string {
   return list(byShare.map((id) => nameOf(id, registry)));
 }
 
+/** A smaller share is not told: "from club speed 2 %" reads as if hardly anything came from it. */
+const leastTold = 0.1;
+
 /** "face direction 54 %, club path 31 % and 2 more": the two with the largest shares of the variance. */
 export function foremostOf({ from, shares }: Value, registry: Registry): string {
   const byShare = [...from].sort((a, b) => (shares.get(b) ?? 0) - (shares.get(a) ?? 0));
   const named = byShare.slice(0, 2).map((id) => {
-    const percent = Math.round(100 * (shares.get(id) ?? 0));
-    return percent > 0 ? `${nameOf(id, registry)} ${percent} %` : nameOf(id, registry);
+    const share = shares.get(id) ?? 0;
+    const name = nameOf(id, registry);
+    return share >= leastTold ? `${name} ${Math.round(100 * share)} %` : name;
   });
   const rest = byShare.length - named.length;
   return list(rest > 0 ? [...named, `${rest} more`] : named);

@@ -41,6 +41,14 @@ export function showWindow(notation: Notation, from: number, to: number, unit?: 
   return `${numbers}${suffix(shown)}${suffix(word)}`;
 }
 
+/** "0.4 deg": an uncertainty alone, in the quantity's own unit, with the digits that `showValue` would give it. */
+export function showSpread(notation: Notation, u: number): string {
+  const shown = unitToShow(undefined, notation);
+  const spread = differenceFromSI(u, shown);
+  const decimals = Math.min(decimalsOf(spread) ?? usualDecimals(notation, shown), 15);
+  return Number.isFinite(spread) ? `${fixed(spread, decimals)}${suffix(shown)}` : noValue;
+}
+
 /** The other unit that a hover shows beside the quantity's own, if there is a sensible one. */
 export function secondUnit(notation: Notation): string | undefined {
   return counterparts[findUnit(notation.shown ?? notation.unit)?.name ?? ''];

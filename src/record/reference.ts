@@ -18,6 +18,17 @@ export function resolveReference(baseUri: string, path: string): string | undefi
   }
 }
 
+/** The path to write in the file at `from` for the file at `to`; undefined where none leads there. */
+export function relativePath(from: string, to: string): string | undefined {
+  const [own, other] = [URI.parse(from), URI.parse(to)];
+  if (own.scheme !== other.scheme || own.authority !== other.authority) return undefined;
+  const [folders, target] = [own.path.split('/').slice(0, -1), other.path.split('/')];
+  let shared = 0;
+  while (shared < folders.length && shared < target.length - 1 && folders[shared] === target[shared])
+    shared += 1;
+  return [...folders.slice(shared).map(() => '..'), ...target.slice(shared)].join('/');
+}
+
 /** Every path that the document writes down, in the order of its keys. */
 export function referencesOf(document: SwingwrightDocument): readonly Reference[] {
   switch (document.kind) {

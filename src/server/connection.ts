@@ -1,6 +1,5 @@
 // Wires a connection to the language floor: which request is answered by which function; the same in Node and in a web worker.
 import {
-  CodeLensRefreshRequest,
   DidChangeConfigurationNotification,
   FileChangeType,
   LSPErrorCodes,
@@ -23,17 +22,22 @@ import {
   findHover,
   findLinks,
   findSymbols,
-  isInPlan,
+  isAtPart,
+  nextSymbols,
   listCodes,
+  wantsLessons,
   type HintSwitches,
 } from '../language/index.ts';
 import { createDesk, type Result } from './desk.ts';
 import { createFiles } from './files.ts';
 import { introduced, type Client } from './client.ts';
+import { answerNewFiles } from './new-files.ts';
+import { nextAtRest, nextNow } from './next.ts';
 import { calibrateIn } from './calibrate.ts';
 import { surroundingsOf } from './completion.ts';
+import { signalOf } from './signal.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
-import { serveOutcome } from './outcome.ts';
+import { refreshLenses, serveOutcome } from './outcome.ts';
 import { createRoots } from './roots.ts';
 import {
   calibrateRequest,
@@ -91,7 +95,7 @@ export function serve(connection: Connection, disk: Disk): void {
         diagnostics: mutable(diagnostics),
       });
       if (cause !== uri && client.refreshesHints) connection.languages.inlayHint.refresh().catch(report);
-      if (open.size > 1) refreshLenses();
+      if (open.size > 1) refreshLenses(connection, client).catch(report);
     },
     report,
     pause,
@@ -133,19 +137,23 @@ export function serve(connection: Connection, disk: Disk): void {
       files.forget(normal(uri));
       desk.changed(normal(uri));
     }
-    refreshLenses();
+    refreshLenses(connection, client).catch(report);
   });
   connection.onDidChangeConfiguration(() => {
     hints.clear();
     if (client.refreshesHints) connection.languages.inlayHint.refresh().catch(report);
   });
 
-  connection.onHover(({ textDocument, position }, token) =>
-    answer(textDocument.uri, token, async ({ uri, analysis }) => {
-      const lessons = isInPlan(analysis, position) ? await desk.lessons(uri, signalOf(token)) : undefined;
-      return findHover(analysis, position, whyAddress(textDocument.uri), lessons) ?? null;
-    }),
-  );
+  connection.onHover(async ({ textDocument: { uri }, position }, token) => {
+    const isWanted = await answer(uri, token, ({ analysis }) => wantsLessons(analysis, position));
+    const lessons =
+      isWanted === true ? await desk.lessons(normal(uri), signalOf(token)).catch(() => undefined) : undefined;
+    return answer(
+      uri,
+      token,
+      ({ analysis }) => findHover(analysis, position, whyAddress(uri), lessons) ?? null,
+    );
+  });
   connection.onCompletion(async ({ textDocument, position }, token) => {
     const result = await answer(textDocument.uri, token, (found) => found);
     if (result === null) return null;
@@ -153,20 +161,28 @@ export function serve(connection: Connection, disk: Disk): void {
     const { proposesSnippets: snippets, asksAgain } = client;
     return mutable(findCompletions(result.analysis, { ...around, position, snippets, asksAgain }));
   });
-  connection.onDocumentSymbol(({ textDocument }, token) =>
-    answer(textDocument.uri, token, ({ analysis }) => mutable(findSymbols(analysis))),
-  );
+  connection.onDocumentSymbol(async ({ textDocument }, token) => {
+    const next = await nextAtRest(desk, normal(textDocument.uri), signalOf(token));
+    return answer(textDocument.uri, token, ({ analysis }) =>
+      mutable([...findSymbols(analysis), ...nextSymbols(analysis, next)]),
+    );
+  });
   connection.onDocumentLinks(({ textDocument }, token) =>
     answer(textDocument.uri, token, ({ analysis }) => findLinks(analysis)),
   );
-  connection.onCodeAction(({ textDocument, range, context }, token) => {
+  connection.onCodeAction(async ({ textDocument, range, context }, token) => {
     const { only } = context;
     const isWanted = (kind: string): boolean =>
       only === undefined || only.some((wanted) => wanted === '' || `${kind}.`.startsWith(`${wanted}.`));
     if (!actionKinds.some(isWanted)) return [];
+    const isAsked =
+      isWanted('refactor.rewrite') &&
+      (await answer(textDocument.uri, token, ({ analysis }) => isAtPart(analysis, range)));
+    const next = isAsked ? await nextNow(desk, normal(textDocument.uri), signalOf(token)) : [];
     return answer(textDocument.uri, token, ({ analysis, version }) =>
       mutable(
         findActions(analysis, {
+          next,
           range,
           version,
           edits: client.snippets ? 'snippet' : 'plain',
@@ -188,6 +204,7 @@ export function serve(connection: Connection, disk: Disk): void {
     answer(uri, token, ({ analysis }) => explainWhy(analysis, id) ?? explainWord(id) ?? null),
   );
   connection.onRequest(codesRequest, () => listCodes());
+  answerNewFiles(connection, files);
   connection.onRequest(calibrateRequest, (params: CalibrateParams, token: CancellationToken) =>
     calibrateIn(params, files, signalOf(token)),
   );
@@ -249,11 +266,6 @@ export function serve(connection: Connection, disk: Disk): void {
     return asked;
   }
 
-  /** What became of a plan stands in other records than its own. */
-  function refreshLenses(): void {
-    if (client.refreshesLenses) connection.sendRequest(CodeLensRefreshRequest.type).catch(report);
-  }
-
   function report(error: unknown): void {
     connection.console.error(error instanceof Error ? (error.stack ?? error.message) : String(error));
   }
@@ -277,13 +289,6 @@ const served: InitializeResult = {
 
 function normal(uri: string): string {
   return URI.parse(uri).toString();
-}
-
-function signalOf(token: CancellationToken): AbortSignal {
-  const stop = new AbortController();
-  if (token.isCancellationRequested) stop.abort();
-  token.onCancellationRequested(() => stop.abort());
-  return stop.signal;
 }
 
 /** The protocol library's types are writable; nothing writes to what is sent. */

@@ -1,5 +1,10 @@
 // Answers what became of plans: the lenses of a record, and the page on the predictions of a folder.
-import type { CancellationToken, CodeLens, Connection } from 'vscode-languageserver';
+import {
+  CodeLensRefreshRequest,
+  type CancellationToken,
+  type CodeLens,
+  type Connection,
+} from 'vscode-languageserver';
 import { createCache } from '../analysis/cache.ts';
 import { predictionsIn } from '../analysis/predictions.ts';
 import { findLenses, predictionsPage } from '../language/index.ts';
@@ -43,4 +48,9 @@ export function serveOutcome({ connection, files, desk, client, answer, signalOf
       return predictionsPage(await predictionsIn(folder, practice));
     },
   );
+}
+
+/** What became of a plan stands in other records than its own, so that lenses of one change with another. */
+export async function refreshLenses(connection: Connection, { refreshesLenses }: Client): Promise<void> {
+  if (refreshesLenses) await connection.sendRequest(CodeLensRefreshRequest.type);
 }

@@ -81,3 +81,67 @@ export interface CalibrateResult {
   /** Keeps the fit in the workspace file; null where there is nothing to keep. */
   readonly edit: { readonly range: TextRange; readonly newText: string } | null;
 }
+
+/** A file to be made; the cursor is an offset of its text. */
+export interface NewFileText {
+  readonly uri: string;
+  readonly text: string;
+  readonly cursor: number;
+}
+export interface NewFilesResult {
+  readonly files: readonly NewFileText[];
+}
+export type NewStudentResult = NewFilesResult;
+
+/** Client to server: the texts of a new practice. */
+export const newPracticeRequest = 'swingwright/newPractice';
+export interface NewPracticeParams {
+  /** The folder's URI. */
+  readonly folder: string;
+  readonly name: string;
+}
+
+/** Client to server: the text of a new student's file. */
+export const newStudentRequest = 'swingwright/newStudent';
+export interface NewStudentParams {
+  /** The URI of the practice's folder. */
+  readonly folder: string;
+  readonly name: string;
+  readonly hand: 'left' | 'right';
+  readonly stature: string | null;
+  readonly born: string | null;
+  readonly clubs: readonly string[];
+  readonly injuries: readonly string[];
+}
+
+/** Client to server: what is wrong with an answer about a new student; null where nothing is. */
+export const checkAnswerRequest = 'swingwright/checkAnswer';
+export interface CheckAnswerParams {
+  readonly question: 'stature' | 'born';
+  readonly text: string;
+}
+
+/** Client to server: the clubs to propose for a new bag. */
+export const proposedClubsRequest = 'swingwright/proposedClubs';
+
+/** Client to server: whose lesson a file leads to, and with which clubs; null where it leads to no student. */
+export const clubsRequest = 'swingwright/clubs';
+export interface ClubsParams {
+  /** A student's file or a record. */
+  readonly uri: string;
+}
+export interface ClubsResult {
+  readonly student: string;
+  readonly clubs: readonly string[];
+  /** That of the last lesson, or the first one. */
+  readonly usual: string | null;
+}
+
+/** Client to server: the text of the next record of a student; null where the file is none of a student. */
+export const newRecordRequest = 'swingwright/newRecord';
+export interface NewRecordParams {
+  readonly student: string;
+  /** The day, as `YYYY-MM-DD`. */
+  readonly date: string;
+  readonly club: string | null;
+}

@@ -26,13 +26,8 @@ local ok, err = pcall(function()
 
   out.hover = ask('textDocument/hover', at('attack')).contents.value
   out.symbols = #ask('textDocument/documentSymbol', { textDocument = vim.lsp.util.make_text_document_params() })
-  for _, client in pairs(vim.lsp.buf_get_clients(0)) do
-    out.completes = client.server_capabilities.completionProvider ~= nil
-  end
-  if out.completes then
-    local result = ask('textDocument/completion', at('radr'))
-    out.completion = vim.tbl_map(function(item) return item.label end, result.items or result)
-  end
+  local result = ask('textDocument/completion', at('radr'))
+  out.completion = vim.tbl_map(function(item) return item.label end, result.items or result)
 
   at('dge')
   local range = vim.lsp.util.make_range_params()

@@ -7,6 +7,7 @@ import { root, run, setUp } from './setup.mjs';
 setUp();
 await runBundled('build/bench/keystroke.ts');
 await runBundled('build/bench/agreement.ts');
+run(process.execPath, ['--import=tsx', 'build/bench/keystrokes.ts']);
 run(process.execPath, ['--import=tsx', 'build/bench/trajectory.ts']);
 
 /** Bundles as for delivery, since what tsx hands to Node is slower, then runs that. */

@@ -107,13 +107,10 @@ for (let round = 0; round < warmUp + rounds; round++) {
   measured('bare parse by the yaml package', () => bareParse(text));
   const document = measured('record: parse, read, check the shape', () => parseDocument('swing', text));
   const situation = measured('analysis: weigh the readings', () =>
-    situationOf(
-      document as SwingRecord,
-      subject.student?.document,
-      subject.club,
-      undefined,
-      subject.registry,
-    ),
+    situationOf(document as SwingRecord, subject.student?.document, subject.club, undefined, {
+      registry: subject.registry,
+      model: undefined,
+    }),
   );
   measured('model: derive', () => derive(situation));
   measured('model: agree', () => settleAgreement(situation));

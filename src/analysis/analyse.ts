@@ -12,6 +12,8 @@ import { keepAnalysis, keptAccount, parsedDocument, shotsOf, unchangedAnalysis }
 import type { AnalysisCache } from './cache.ts';
 import { findingsOf } from './findings.ts';
 import { judgementOf } from './judge.ts';
+import { forecastOf } from './plan.ts';
+import { proofProblems } from '../judgement/proof.ts';
 import { followReferences } from './references.ts';
 import { lookoutOver } from './lookout.ts';
 import type { Lookout } from './lookout.ts';
@@ -40,7 +42,8 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
   if (kind === undefined || state?.kind !== 'text') return analysisOfNothing(uri, kind, lookout);
 
   const nearest = findWorkspace(uri, lookout, cache);
-  const { workspace, registry } = nearest;
+  const { workspace, own } = nearest;
+  const { registry } = own;
   // The workspace file itself is what the registry comes from.
   const document = parsedDocument(cache, uri, kind, state.text, kind === 'workspace' ? builtIn : registry);
   const followed = followReferences(uri, document, lookout, (at, of, text) =>
@@ -51,15 +54,17 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
       ? keptAccount(
           cache,
           uri,
-          situationOf(document, followed.student?.document, followed.club, workspace?.document, registry),
+          situationOf(document, followed.student?.document, followed.club, workspace?.document, own),
         )
       : undefined;
-  const subject: Subject = {
+  const bare: Omit<Subject, 'forecast'> = {
     uri,
     document,
     problems: [
       ...document.problems,
+      ...(document.kind === 'swing' ? proofProblems(document, registry) : []),
       ...nearest.problems,
+      ...(document.kind === 'workspace' ? own.problems : []),
       ...followed.problems,
       ...(document.kind === 'faults'
         ? [...expressionProblems(document, registry), ...sizeProblems(document, registry)]
@@ -71,6 +76,7 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
     faultBooks: followed.faultBooks,
     workspace,
     registry,
+    own: { checks: own.checks, relations: own.model?.relations ?? [] },
     shots:
       followed.shotsFile === undefined
         ? shotsInList(uri, document)
@@ -90,6 +96,8 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
         : undefined,
     show: showValue,
   };
+  const hasPlan = document.kind === 'swing' && document.plan.length > 0;
+  const subject: Subject = { ...bare, forecast: hasPlan ? forecastOf(bare, account) : undefined };
   return {
     uri,
     document,
@@ -115,10 +123,12 @@ function analysisOfNothing(uri: string, kind: FileKind | undefined, lookout: Loo
     faultBooks: [],
     workspace: undefined,
     registry: builtIn,
+    own: { checks: [], relations: [] },
     shots: undefined,
     derivation: undefined,
     agreement: undefined,
     judgement: undefined,
+    forecast: undefined,
     show: showValue,
   };
   const wanted = kind === undefined ? [] : lookout.wanted();

@@ -5,6 +5,7 @@ import type { JudgedReading } from '../model/agreement-result.ts';
 import { explainFrom, type ExplainedStep, type QuantityExplanation, type Without } from '../model/explain.ts';
 import { findRule } from '../model/rules.ts';
 import type { Contributor } from '../model/shares.ts';
+import type { OwnModel } from '../model/own-model.ts';
 import type { Value } from '../model/value.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
@@ -45,7 +46,7 @@ export function explainedOf({ account, subject: { registry } }: Analysis, id: st
     .filter((entry) => entry.id === id)
     .map((entry, _, { length }) => (length > 1 ? entry : plainlyImplied(entry, derivation.expected.get(id))));
   const isOfFit = fitted !== undefined && (value.kind === 'entered' || value.value === fitted.value);
-  const from = isOfFit ? fitted : plainly(value, derivation.values, fitted);
+  const from = isOfFit ? fitted : plainly(value, derivation.values, fitted, situation.own);
   const shares = from.shares.map((one) => ({
     ...one,
     ...wordsOf(one.from, derivation.values, value, registry),
@@ -94,10 +95,11 @@ function plainly(
   value: Value,
   values: ReadonlyMap<string, Value>,
   fitted: QuantityExplanation | undefined,
+  own: OwnModel | undefined,
 ): Plain {
   const { u } = value;
   const shares = [...value.shares].map(([key, share]) => ({ from: contributorOf(key, value), share }));
-  const steps = fitted?.steps ?? stepsBehind(value, values);
+  const steps = fitted?.steps ?? stepsBehind(value, values, own);
   const interval = u === null ? null : { min: value.value - coverage * u, max: value.value + coverage * u };
   shares.sort((a, b) => b.share - a.share);
   return { value: value.value, u, interval, steps, shares, without: fitted?.without ?? [] };
@@ -114,10 +116,14 @@ function contributorOf(key: string, { assumed }: Value): Contributor {
   return { kind: 'assumption', id, words: assumption?.words ?? id, source: assumption?.source ?? '' };
 }
 
-function stepsBehind(value: Value, values: ReadonlyMap<string, Value>): readonly ExplainedStep[] {
+function stepsBehind(
+  value: Value,
+  values: ReadonlyMap<string, Value>,
+  own: OwnModel | undefined,
+): readonly ExplainedStep[] {
   const steps = new Map<string, ExplainedStep>();
   const visit = ({ rule: name }: Value): void => {
-    const rule = name === undefined || steps.has(name) ? undefined : findRule(name);
+    const rule = name === undefined || steps.has(name) ? undefined : findRule(name, own);
     if (rule === undefined) return;
     for (const input of rule.inputs) {
       const before = values.get(input);

@@ -1,7 +1,8 @@
 // Runs the table of checks over a subject and gives what stands after silences and severities, sorted; knows no check by name.
 import { mostFindings, type Check, type RawFinding, type Run } from '../checks/check.ts';
 import type { Subject } from '../checks/subject.ts';
-import { checks, codes } from '../checks/table.ts';
+import { checkFrom } from '../checks/own-checks.ts';
+import { checks, checksWith } from '../checks/table.ts';
 import type { Silence } from '../record/document.ts';
 import { lineTableOf, positionAt, rangeOf } from './positions.ts';
 import type { LineTable } from './positions.ts';
@@ -61,7 +62,9 @@ function standingFindings(subject: Subject, table: LineTable): readonly Standing
   const silences = silencesByLine(document.silences);
   const silenced = new Set<Silence>();
   const standing: Standing[] = [];
-  for (const check of checks) {
+  const all = checksWith(subject.own.checks.map(checkFrom));
+  const codes = all.map(({ code }) => code);
+  for (const check of all) {
     if (check.kinds !== 'all' && !check.kinds.includes(document.kind)) continue;
     const chosen = workspace?.document.severities.get(check.code)?.severity;
     const severity = chosen === 'off' && check.lasting === true ? check.severity : (chosen ?? check.severity);

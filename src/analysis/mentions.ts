@@ -12,7 +12,7 @@ import type {
   WorkspaceFile,
 } from '../record/document.ts';
 import { referencesOf, resolveReference } from '../record/reference.ts';
-import { findMiss, findQuantity } from '../registry/registry.ts';
+import { findMiss, type Registry } from '../registry/registry.ts';
 
 /** What a name stands for. Two mentions are of the same thing where these are the same, faults aside: books extend one another. */
 export type Thing =
@@ -32,11 +32,15 @@ export interface Mention {
   readonly role: 'definition' | 'entry' | 'use';
 }
 
-/** In the order of the text. A document that was read once is looked through once. */
-export function mentionsIn(uri: string, document: SwingwrightDocument): readonly Mention[] {
+/** In the order of the text. A document that was read once is looked through once; `registry` is the one that it was read with. */
+export function mentionsIn(
+  uri: string,
+  document: SwingwrightDocument,
+  registry: Registry,
+): readonly Mention[] {
   const known = kept.get(document);
   if (known?.uri === uri) return known.mentions;
-  const mentions = [...filesIn(uri, document), ...namesIn(uri, document)].sort(
+  const mentions = [...filesIn(uri, document), ...namesIn(uri, document, registry)].sort(
     (a, b) => a.span.start - b.span.start || a.span.end - b.span.end,
   );
   kept.set(document, { uri, mentions });
@@ -60,16 +64,16 @@ function filesIn(uri: string, document: SwingwrightDocument): readonly Mention[]
   });
 }
 
-function namesIn(uri: string, document: SwingwrightDocument): readonly Mention[] {
+function namesIn(uri: string, document: SwingwrightDocument, registry: Registry): readonly Mention[] {
   switch (document.kind) {
     case 'swing':
-      return inRecord(uri, document);
+      return inRecord(uri, document, registry);
     case 'student':
       return inStudent(uri, document);
     case 'template':
       return [...document.windows].map(([name, { keySpan }]) => quantityAt(name, keySpan, 'entry'));
     case 'faults':
-      return inBook(uri, document);
+      return inBook(uri, document, registry);
     case 'workspace':
       return inWorkspace(document);
     case 'review':
@@ -77,7 +81,7 @@ function namesIn(uri: string, document: SwingwrightDocument): readonly Mention[]
   }
 }
 
-function inRecord(uri: string, document: SwingRecord): readonly Mention[] {
+function inRecord(uri: string, document: SwingRecord, registry: Registry): readonly Mention[] {
   const { text, faults, misses, goals, plan } = document;
   const student = document.student && resolveReference(uri, document.student.value);
   const book = document.faultsFrom && resolveReference(uri, document.faultsFrom.value);
@@ -97,9 +101,9 @@ function inRecord(uri: string, document: SwingRecord): readonly Mention[] {
     ),
     ...goals.flatMap((goal) => inGoal(goal, student)),
     ...plan.flatMap(({ change, because, proof }) => [
-      ...(change === undefined ? [] : quantityNamed(change)),
+      ...(change === undefined ? [] : quantityNamed(change, registry)),
       ...because.map(fault),
-      ...(proof === undefined ? [] : inExpression(proof)),
+      ...(proof === undefined ? [] : inExpression(proof, registry)),
     ]),
   ];
 }
@@ -126,16 +130,16 @@ function inGoal({ club, targets }: Goal, student: string | undefined): readonly 
   ];
 }
 
-function inBook(uri: string, { text, faults }: FaultFile): readonly Mention[] {
+function inBook(uri: string, { text, faults }: FaultFile, registry: Registry): readonly Mention[] {
   return [...faults.values()].flatMap(({ id, evidence, tendsTo, changes }): Mention[] => [
     {
       thing: { kind: 'fault', name: id.value, book: uri },
       span: inner(id, text),
       role: 'definition',
     },
-    ...evidence.flatMap(({ expression }) => inExpression(expression)),
-    ...tendsTo.flatMap(({ effect }) => quantityNamed(effect)),
-    ...changes.flatMap(({ change }) => quantityNamed(change)),
+    ...evidence.flatMap(({ expression }) => inExpression(expression, registry)),
+    ...tendsTo.flatMap(({ effect }) => quantityNamed(effect, registry)),
+    ...changes.flatMap(({ change }) => quantityNamed(change, registry)),
   ]);
 }
 
@@ -156,17 +160,17 @@ function inWorkspace({ outline, text, shotColumns }: WorkspaceFile): readonly Me
 }
 
 /** Escapes or folding part the text from what it says: then no name in it has a place. */
-function inExpression({ value, span }: Located<string>): readonly Mention[] {
+function inExpression({ value, span }: Located<string>, registry: Registry): readonly Mention[] {
   if (span.end - span.start !== value.length) return [];
   return scan(value).tokens.flatMap((token): Mention[] => {
-    if (token.kind !== 'name' || findQuantity(token.name) === undefined) return [];
+    if (token.kind !== 'name' || registry.find(token.name) === undefined) return [];
     const { start, end } = token.span;
     return [quantityAt(token.name, { start: span.start + start, end: span.start + end }, 'use')];
   });
 }
 
-function quantityNamed({ value, span }: Located<string>): readonly Mention[] {
-  return findQuantity(value) === undefined ? [] : [quantityAt(value, span, 'use')];
+function quantityNamed({ value, span }: Located<string>, registry: Registry): readonly Mention[] {
+  return registry.find(value) === undefined ? [] : [quantityAt(value, span, 'use')];
 }
 
 function quantityAt(name: string, span: Span, role: Mention['role']): Mention {

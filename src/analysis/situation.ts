@@ -3,6 +3,7 @@ import { combineReadings, type WeighedReading } from '../model/combine.ts';
 import { bodyTableNamed } from '../model/context.ts';
 import type { Calibration, Observation, Situation } from '../model/value.ts';
 import type { BagClub, Entry, StudentFile, SwingRecord, WorkspaceFile } from '../record/document.ts';
+import type { Own } from '../judgement/own.ts';
 import { standardUncertainty, type Registry } from '../registry/registry.ts';
 
 /** Every entry with a reading, of the record, the student and the club, as one observation in SI, and each of its readings. */
@@ -11,7 +12,7 @@ export function situationOf(
   student: StudentFile | undefined,
   club: BagClub | undefined,
   workspace: WorkspaceFile | undefined,
-  registry: Registry,
+  { registry, model }: Pick<Own, 'registry' | 'model'>,
 ): Situation {
   const observations = new Map<string, Observation>();
   const readings = new Map<string, readonly WeighedReading[]>();
@@ -33,6 +34,7 @@ export function situationOf(
     bodyTable: bodyTableNamed(student?.bodyTable?.value),
     calibration: workspace?.calibration,
     registry,
+    own: model,
   };
 }
 
@@ -40,7 +42,7 @@ export function situationOf(
 export function isSameSituation(a: Situation, b: Situation): boolean {
   if (a.hand !== b.hand || a.clubKind !== b.clubKind || a.windBearing !== b.windBearing) return false;
   if (!isSameCalibration(a.calibration, b.calibration)) return false;
-  if (a.registry?.key !== b.registry?.key) return false;
+  if (a.registry?.key !== b.registry?.key || a.own?.key !== b.own?.key) return false;
   if (a.bodyTable !== b.bodyTable || a.observations.size !== b.observations.size) return false;
   for (const id of a.observations.keys()) {
     if (!b.observations.has(id) || !areSameReadings(a.readings?.get(id), b.readings?.get(id))) return false;

@@ -63,6 +63,7 @@ function flightGoalOf({ shape: word, targets }: Goal): FlightGoal {
     start: interval('start'),
     curve: interval('curve'),
     finish: interval('finish'),
+    carry: interval('carry'),
     shape: shape && { start: shape.start, curve: shape.curve, large: shape.large },
   };
 }

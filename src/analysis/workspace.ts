@@ -1,10 +1,10 @@
 // Finds the workspace file that a file belongs to: the nearest `swingwright.yaml` in its folder or above. Reads none itself.
 import type { Followed } from '../checks/subject.ts';
+import { compileOwn, type Own } from '../judgement/own.ts';
 import type { Problem } from '../measure/measure.ts';
 import type { WorkspaceFile } from '../record/document.ts';
 import { resolveReference } from '../record/reference.ts';
-import { registryOf } from '../record/workspace.ts';
-import { builtIn, type Registry } from '../registry/registry.ts';
+import { builtIn } from '../registry/registry.ts';
 import { parsedDocument } from './cache.ts';
 import type { AnalysisCache } from './cache.ts';
 import type { Lookout } from './lookout.ts';
@@ -14,8 +14,8 @@ const workspaceFileName = 'swingwright.yaml';
 const mostFolders = 64;
 
 export interface NearestWorkspace {
-  /** What can be measured here: the built-in registry with the workspace's own. */
-  readonly registry: Registry;
+  /** What the workspace adds: its registry, the built-in one with its own in it, steps, relations and checks. */
+  readonly own: Own;
   readonly workspace: Followed<WorkspaceFile> | undefined;
   /** Says so where the nearest one is there but cannot be read: the findings would differ without a word otherwise. */
   readonly problems: readonly Problem[];
@@ -36,21 +36,22 @@ export function findWorkspace(
     if (state.kind === 'unreadable') return { ...none, problems: [unreadable(state.reason)] };
     const document = parsedDocument(cache, candidate, 'workspace', state.text, builtIn);
     return document.kind === 'workspace'
-      ? { workspace: { uri: candidate, document }, registry: registryIn(document), problems: [] }
+      ? { workspace: { uri: candidate, document }, own: ownOf(document), problems: [] }
       : none;
   }
   return none;
 }
 
-const none: NearestWorkspace = { workspace: undefined, registry: builtIn, problems: [] };
+export const nothingOwn: Own = { registry: builtIn, model: undefined, checks: [], problems: [] };
+const none: NearestWorkspace = { workspace: undefined, own: nothingOwn, problems: [] };
 
 /** By document, so that most keystrokes need not look at what the workspace adds. */
-const registries = new WeakMap<WorkspaceFile, Registry>();
+const kept = new WeakMap<WorkspaceFile, Own>();
 
-export function registryIn(document: WorkspaceFile): Registry {
-  const registry = registries.get(document) ?? registryOf(document);
-  registries.set(document, registry);
-  return registry;
+function ownOf(document: WorkspaceFile): Own {
+  const own = kept.get(document) ?? compileOwn(document);
+  kept.set(document, own);
+  return own;
 }
 
 /** The places where a workspace file would be found, nearest first. */

@@ -1,4 +1,5 @@
 // Names and places of the entries that a finding speaks of, and how far apart two figures lie; judges none of them.
+import { relationNamed } from '../model/own-model.ts';
 import type { Entry } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
@@ -27,6 +28,8 @@ export function titlesOf(ids: readonly string[], registry: Registry): readonly s
 
 /** "attack angle", "shaft lean at impact": a title within a sentence; an id that the registry does not hold as it is. */
 export function titleWithin(id: string, registry: Registry): string {
+  const relation = relationNamed(id);
+  if (relation !== undefined) return `the relation \`${relation}\``;
   const quantity = registry.find(id);
   return quantity === undefined ? id : nameWithin(quantity);
 }

@@ -2,6 +2,7 @@
 import type { StatedVerdict } from '../judgement/judgement.ts';
 import { meets } from '../registry/body.ts';
 import type { Caution, Injury } from '../record/document.ts';
+import { cautionMessage } from './caution-words.ts';
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
 import type { Subject } from './subject.ts';
@@ -62,17 +63,9 @@ function findingOf(
   injuries: readonly Injury[],
   { student }: Subject,
 ): RawFinding {
-  const name = student!.document.name?.value;
-  const whose = name === undefined ? "the student's file" : `${name}'s file`;
-  const parts = [...new Set(injuries.map(({ part }) => part.value))];
-  // The words of the two may differ: "the lower back" is loaded, "back" is noted.
-  const isSame = parts.length === 1 && parts[0] === loaded.part.value;
-  const noted = isSame
-    ? `which ${whose} notes as injured`
-    : `and ${whose} notes ${parts.join(' and ')} as injured`;
   return {
     span: one.stated.fault.span,
-    message: `Loads the ${loaded.part.value}, ${noted}: stop if it hurts. This is no medical advice; see a physician or physiotherapist.`,
+    message: cautionMessage(loaded, injuries, student!.document.name?.value),
     related: [
       ...injuries.map(({ part, note }) => ({
         uri: student!.uri,

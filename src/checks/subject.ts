@@ -1,5 +1,8 @@
 // What a check may look at: one document, the documents it refers to, and what the model made of it.
 import type { Agreement } from '../model/agreement-result.ts';
+import type { Forecast } from '../judgement/forecast.ts';
+import type { CompiledCheck } from '../judgement/own.ts';
+import type { Relation } from '../model/own-model.ts';
 import type { Judgement } from '../judgement/judgement.ts';
 import type { ShotSummary } from '../model/shots.ts';
 import type { Derivation } from '../model/value.ts';
@@ -46,6 +49,8 @@ export interface Subject {
   readonly workspace: Followed<WorkspaceFile> | undefined;
   /** What can be measured: the built-in registry with the workspace's own. */
   readonly registry: Registry;
+  /** Checks and relations of the workspace's own. */
+  readonly own: { readonly checks: readonly CompiledCheck[]; readonly relations: readonly Relation[] };
   /** Only for swing records that have some, in a list or in a file that is there. */
   readonly shots: SubjectShots | undefined;
   /** Only for swing records. */
@@ -54,6 +59,8 @@ export interface Subject {
   readonly agreement: Agreement | undefined;
   /** The coach's faults, judged; only for swing records with a fault book. */
   readonly judgement: Judgement | undefined;
+  /** What the plan leads to and how the goals stand; only for swing records with a plan. */
+  readonly forecast: Forecast | undefined;
   /** A value as the coach reads it, in the quantity's unit and direction words: "8.9 cm ahead ± 2.1 cm". */
   readonly show: (quantity: Quantity, value: number, u?: number | null) => string;
 }

@@ -7,6 +7,12 @@ import { bareNumber } from './bare-number.ts';
 import { beliefAgainstPhysics } from './belief-against-physics.ts';
 import { caution } from './caution.ts';
 import type { Check } from './check.ts';
+import { changeWithoutReason } from './change-without-reason.ts';
+import { goalOutOfReach } from './goal-out-of-reach.ts';
+import { planLoadsInjury } from './plan-loads-injury.ts';
+import { planLeadsAway } from './plan-leads-away.ts';
+import { tooManyChanges } from './too-many-changes.ts';
+import { unknownReason } from './unknown-reason.ts';
 import { circularCauses } from './circular-causes.ts';
 import { circularReference } from './circular-reference.ts';
 import { consentAndPrivacy } from './consent-and-privacy.ts';
@@ -37,6 +43,9 @@ import { outsideBounds } from './outside-bounds.ts';
 import { outsidePractice } from './outside-practice.ts';
 import { outsideTemplate } from './outside-template.ts';
 import { pathAgainstArc } from './path-against-arc.ts';
+import { relationDoesNotHold } from './relation-does-not-hold.ts';
+import { quantityAlreadyKnown } from './quantity-already-known.ts';
+import { circularDerivation } from './circular-derivation.ts';
 import { rivalReadings } from './rival-readings.ts';
 import { shapeAgainstCurve } from './shape-against-curve.ts';
 import { silenceWithoutReason } from './silence-without-reason.ts';
@@ -114,6 +123,8 @@ export const checks: readonly Check[] = [
   unknownFunction,
   dimensionsDoNotMatch,
   unknownBodyPart,
+  quantityAlreadyKnown,
+  circularDerivation,
   circularCauses,
   outsideBounds,
   outsidePractice,
@@ -131,6 +142,7 @@ export const checks: readonly Check[] = [
   entryDoesNotFit,
   agreementNotJudged,
   entriesDoNotAgree,
+  relationDoesNotHold,
   shapeAgainstCurve,
   flightAgainstShots,
   faultContradicted,
@@ -139,6 +151,12 @@ export const checks: readonly Check[] = [
   beliefAgainstPhysics,
   missNotExplained,
   caution,
+  changeWithoutReason,
+  goalOutOfReach,
+  planLoadsInjury,
+  planLeadsAway,
+  tooManyChanges,
+  unknownReason,
   consentAndPrivacy,
   silenceWithoutReason,
   unknownCode,
@@ -147,6 +165,13 @@ export const checks: readonly Check[] = [
 ];
 
 const byCode: ReadonlyMap<string, Check> = new Map(checks.map((check) => [check.code, check]));
+
+/** The built-in checks and the workspace's own, which come before those that look at what the others found. */
+export function checksWith(own: readonly Check[]): readonly Check[] {
+  if (own.length === 0) return checks;
+  const closing = checks.indexOf(silenceWithoutReason);
+  return [...checks.slice(0, closing), ...own, ...checks.slice(closing)];
+}
 
 /** The check with this code, or undefined. */
 export function findCheck(code: string): Check | undefined {

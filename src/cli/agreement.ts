@@ -3,6 +3,7 @@ import type { Analysis } from '../analysis/result.ts';
 import { showValue } from '../measure/show.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
 import type { JudgedReading } from '../model/agreement-result.ts';
+import { relationNamed } from '../model/own-model.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
 import { tidy } from './shots.ts';
@@ -57,7 +58,8 @@ function words(conflicts: number, p: number): string {
 export function agreementRows({ agreement, derivation, subject }: Analysis): readonly string[] {
   if (agreement === undefined || agreement.entries.length === 0) return [];
   if (agreement.status === 'unsolved') return ['  not judged: the model gives no number for these entries'];
-  const { entries, p, conflicts } = agreement;
+  const { p, conflicts } = agreement;
+  const entries = agreement.entries.filter(({ id }) => relationNamed(id) === undefined);
   const checked = entries.filter(({ verdict }) => verdict !== 'unchecked').length;
   const verdict =
     checked === 0

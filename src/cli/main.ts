@@ -8,7 +8,7 @@ import { derive } from './derive.ts';
 import { drawCommand, pictureNames, themeNames, type DrawOptions } from './draw.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
-import { faults } from './faults.ts';
+import { addJudgementCommands } from './judgement-commands.ts';
 import { addNewCommands } from './new-commands.ts';
 import { next } from './next.ts';
 import { lessons } from './lessons.ts';
@@ -19,6 +19,7 @@ import { migrateCommand } from './migrate.ts';
 import { references } from './references.ts';
 import { renameCommand } from './rename.ts';
 import { serve } from './serve.ts';
+import { schemaCommand } from './schema.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -80,20 +81,7 @@ program
     process.exitCode = await calibrateCommand(folder, options.write ? 'write' : 'print', stop.signal);
   });
 
-program
-  .command('faults')
-  .description('hold the stated faults of one record against its numbers, and say what causes what')
-  .argument('<file>', 'a swing record', nonEmpty)
-  .addOption(
-    new Option('--format <format>', 'how to print the verdicts').choices(['text', 'json']).default('text'),
-  )
-  .addHelpText(
-    'after',
-    '\nExit code: 0 no finding is an error, 1 at least one is, 2 the record or its fault book could not be read.',
-  )
-  .action(async (file: string, options: { format: 'text' | 'json' }) => {
-    process.exitCode = await faults(file, options.format, stop.signal);
-  });
+addJudgementCommands(program, nonEmpty, stop.signal);
 
 program
   .command('claims')
@@ -184,6 +172,16 @@ program
   .description('run the language server on standard input and output, for editors other than VS Code')
   .option('--stdio', 'what many editors add by themselves; it changes nothing')
   .action(serve);
+
+program
+  .command('schema')
+  .description('write the JSON Schemas of a folder, its own quantities included, for any YAML tool')
+  .argument('[folder]', 'a folder of records', '.')
+  .requiredOption('--out <dir>', 'the folder to write them to')
+  .addHelpText('after', '\nExit code: 0 written, 2 something could not be read or written.')
+  .action(async (folder: string, options: { out: string }) => {
+    process.exitCode = await schemaCommand(folder, options.out, stop.signal);
+  });
 
 program
   .command('explain')

@@ -12,8 +12,11 @@ import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { filePatterns, listFiles, readFile } from './files.ts';
 import { openCommand, registerPredictions } from './predictions.ts';
+import { registerLessons } from './lessons.ts';
+import { registerSample } from './sample.ts';
 import { registerNewFiles } from './new-files.ts';
 import { registerStatus } from './status.ts';
+import { registerStatusBar } from './status-bar.ts';
 
 export const language = 'swing-yaml';
 
@@ -50,8 +53,11 @@ export async function runClient(
     registerCalibration(client),
     registerExplanations(client),
     registerPredictions(client),
+    registerLessons(client, watchers),
+    registerSample(context.extensionUri),
     registerNewFiles(client),
     registerStatus(client),
+    registerStatusBar(client),
     vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),
     vscode.commands.registerCommand('swingwright.showOutput', () => output.show()),
   );

@@ -11,7 +11,7 @@ export const filePatterns = [
 
 /** URIs of the files of these patterns at or below a folder, sorted; dependencies and what git keeps are left out. */
 export async function listFiles(folder: vscode.Uri): Promise<readonly string[]> {
-  // One by one: the editor's search finds nothing by a pattern with braces within braces.
+  // One pattern at a time: alternatives within alternatives find nothing.
   const found = await Promise.all(
     filePatterns.map((pattern) =>
       vscode.workspace.findFiles(new vscode.RelativePattern(folder, pattern), '**/{node_modules,.git}/**'),

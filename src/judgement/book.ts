@@ -54,7 +54,7 @@ function compile(evidence: Evidence, registry: Registry): CompiledEvidence {
 }
 
 /** Escapes or folding part the text from what it says: then the whole of it is pointed at. */
-function placed(problem: Problem, { value, span }: Located<string>): Problem {
+export function placed(problem: Problem, { value, span }: Located<string>): Problem {
   if (span.end - span.start !== value.length) return { ...problem, span };
   return { ...problem, span: { start: span.start + problem.span.start, end: span.start + problem.span.end } };
 }

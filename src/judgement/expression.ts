@@ -37,16 +37,21 @@ export interface Compiled {
  * placeholders, and what it gives is walked, never run. Never throws.
  */
 export function compileExpression(text: string, registry: Registry = builtIn): Compiled {
-  const { tokens, problems: refusals } = scan(text);
-  if (refusals.length > 0) return { expression: undefined, problems: refusals };
-  const parsed = parseSyntax(placeholders(tokens));
-  if ('failedAt' in parsed)
-    return { expression: undefined, problems: [unreadable(tokens, parsed.failedAt, text)] };
-  const { built, quantities, problems } = build(parsed.tree, tokens, text, registry);
+  const { built, quantities, problems } = builtFrom(text, registry);
   if (built === undefined || problems.length > 0) return { expression: undefined, problems };
   if (built.sort === 'number') return { expression: undefined, problems: [notACondition(built)] };
   const { holds, margin } = built;
   return { expression: { quantities, holds, margin }, problems: [] };
+}
+
+/** A condition or a number, whatever the text says; undefined where it cannot be read. */
+export function builtFrom(text: string, registry: Registry): ReturnType<typeof build> {
+  const { tokens, problems: refusals } = scan(text);
+  if (refusals.length > 0) return { built: undefined, quantities: [], problems: refusals };
+  const parsed = parseSyntax(placeholders(tokens));
+  if ('failedAt' in parsed)
+    return { built: undefined, quantities: [], problems: [unreadable(tokens, parsed.failedAt, text)] };
+  return build(parsed.tree, tokens, text, registry);
 }
 
 /** `_0 < _2`: names and numbers by their place among the tokens, signs as they are. */

@@ -12,10 +12,10 @@ export type PageAddress = (name: string, record: string | undefined) => string |
 
 /** The nearest one first. */
 export function findDefinitions(analysis: Analysis, position: Position, page: PageAddress): LocationLink[] {
-  const { uri, document } = analysis;
+  const { uri, document, subject } = analysis;
   const table = lineTableOf(document.text);
   const offset = offsetAt(table, position);
-  const mention = mentionAt(mentionsIn(uri, document), offset);
+  const mention = mentionAt(mentionsIn(uri, document, subject.registry), offset);
   const code = mention === undefined ? codeAt(analysis, offset) : undefined;
   const from = mention?.span ?? code?.span;
   if (from === undefined) return [];
@@ -99,8 +99,8 @@ function inBag(name: string, { uri, document, subject }: Analysis): readonly Pla
 }
 
 /** The entry in this file; a template's window for it stands for one. */
-function entryOf(id: string, { uri, document }: Analysis): readonly Place[] {
-  const entries = mentionsIn(uri, document).filter(
+function entryOf(id: string, { uri, document, subject }: Analysis): readonly Place[] {
+  const entries = mentionsIn(uri, document, subject.registry).filter(
     ({ thing, role }) => role === 'entry' && thing.kind === 'quantity' && thing.name === id,
   );
   const [first] = entries;

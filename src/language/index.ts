@@ -14,6 +14,6 @@ export { findSelectionRanges } from './selection.ts';
 export { predictionsPage } from './predictions-page.ts';
 export { findSymbols } from './symbols.ts';
 export { explainWhy } from './why.ts';
+export { cardName, findWorkspaceSymbols } from './workspace-symbols.ts';
 export { findCompletions, type CompletionRequest } from './completion.ts';
-export { findWorkspaceSymbols } from './workspace-symbols.ts';
 export { isAtPart, nextSymbols } from './measure-next.ts';

@@ -105,7 +105,7 @@ const p92: Place = { holds: 'value', below: { "quantity": p1, "unit": p1, "by": 
 const p93: Place = { holds: 'mapping', below: { "*": p92 } };
 const p94: Place = { holds: 'mapping', below: { "by": p1, "columns": p93 } };
 const p95: Place = { holds: 'mapping', below: { "drag": p1, "lift": p1, "correlation": p1, "shots": p1, "ball_speed": p1 } };
-const p96: Place = { holds: 'mapping', below: { "swingwright": p0, "coverage": p1, "severities": p75, "methods": p78, "quantities": p83, "derived": p85, "relations": p87, "checks": p90, "show": p91, "shots": p94, "calibration": p95, "notes": p1 } };
+const p96: Place = { holds: 'mapping', below: { "swingwright": p0, "coverage": p1, "most_changes": p1, "severities": p75, "methods": p78, "quantities": p83, "derived": p85, "relations": p87, "checks": p90, "show": p91, "shots": p94, "calibration": p95, "notes": p1 } };
 
 /** By kind of file, from the whole file down. */
 export const places = {

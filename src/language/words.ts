@@ -1,5 +1,6 @@
 // Names of quantities and values as the reader meets them in hovers and hints; computes nothing.
 import { showValue } from '../measure/show.ts';
+import { relationNamed } from '../model/own-model.ts';
 import type { Value } from '../model/value.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { Quantity } from '../registry/quantity.ts';
@@ -7,6 +8,8 @@ import { code } from './markdown.ts';
 
 /** "shaft lean at impact", "carry"; an id that the registry does not hold stands as it is. */
 export function nameOf(id: string, registry: Registry): string {
+  const relation = relationNamed(id);
+  if (relation !== undefined) return `the relation ${code(relation)}`;
   const quantity = registry.find(id);
   return quantity === undefined ? code(id) : quantityName(quantity);
 }

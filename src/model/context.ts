@@ -5,13 +5,14 @@ import type { Situation } from './value.ts';
 
 /** Of a situation that is already as for a right-handed player. */
 export function contextOf(situation: Situation): Context {
-  const { hand, clubKind, windBearing, bodyTable, calibration, registry } = situation;
+  const { hand, clubKind, windBearing, bodyTable, calibration, registry, own } = situation;
   return {
     clubKind,
     windBearing,
     bodyTable,
     calibration,
     registry,
+    own,
     ...(hand === undefined && { hand: 'unknown' }),
   };
 }

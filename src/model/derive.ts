@@ -41,7 +41,8 @@ interface Settled {
  */
 export function derive(situation: Situation, rules: readonly Rule[] = allRules): Derivation {
   const { registry = builtIn } = situation;
-  const workings = begin(mirroredSituation(situation), rules);
+  const own = situation.own?.rules ?? [];
+  const workings = begin(mirroredSituation(situation), own.length === 0 ? rules : [...rules, ...own]);
   const values = new Map<string, Value>();
   const expected = new Map<string, Value>();
   for (const observation of situation.observations.values()) {

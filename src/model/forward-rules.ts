@@ -17,9 +17,13 @@ const superseded = 'delivered-loft';
  * impact → flight, with ground, strike and balance beside them.
  */
 export function forwardRules(context: Context, isEntered: (id: string) => boolean): readonly Rule[] {
-  return allForwardRules(isEntered).filter(
+  return [...allForwardRules(isEntered), ...ownRules(context)].filter(
     (rule) => (rule.appliesTo?.(context) ?? true) && (rule.requires?.some(isEntered) ?? true),
   );
+}
+
+function ownRules({ own }: Context): readonly Rule[] {
+  return own === undefined ? [] : [...own.rules, ...own.relations.map(({ rule }) => rule)];
 }
 
 /** Those that only a fit takes, for whoever looks up a formula by name. */

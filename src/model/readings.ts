@@ -25,7 +25,7 @@ const bluntest = 1e6;
 export function readingsOf(situation: Situation): readonly Reading[] {
   const { registry = builtIn } = situation;
   const ids = new Set([...situation.observations.keys(), ...(situation.readings?.keys() ?? [])]);
-  return [...ids].flatMap((id) => {
+  const entered = [...ids].flatMap((id) => {
     const several = situation.readings?.get(id) ?? [];
     const observation = situation.observations.get(id);
     const list: readonly WeighedReading[] =
@@ -37,6 +37,15 @@ export function readingsOf(situation: Situation): readonly Reading[] {
       return { id, reading, value: one.value, u, use, scale };
     });
   });
+  return [...entered, ...relationsAmong(ids, situation)];
+}
+
+/** A relation none of whose quantities was entered would but tie windows to one another. */
+function relationsAmong(ids: ReadonlySet<string>, { own }: Situation): readonly Reading[] {
+  const relations = own?.relations ?? [];
+  return relations
+    .filter(({ rule }) => rule.inputs.some((id) => ids.has(id)))
+    .map(({ id, u }) => ({ id, reading: 0, value: 0, u, use: 'measured', scale: u }));
 }
 
 /** The standard uncertainty to weigh a reading by. */

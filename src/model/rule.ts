@@ -3,6 +3,7 @@
 import type { BodyTableName } from '../physics/body-tables.ts';
 import type { QuantityId } from '../registry/generated.ts';
 import type { Registry } from '../registry/registry.ts';
+import type { OwnModel } from './own-model.ts';
 import type { Assumption, Calibration } from './value.ts';
 
 /** Quantities that no record has a place for and that the steps pass between them or assume. */
@@ -18,7 +19,8 @@ export type InnerId =
   | 'flight.run'
   // No number, but the key of a student's file: what a step waits for whose result lies on a side.
   | 'student.hand';
-export type ModelId = QuantityId | InnerId;
+/** A workspace's own ids are no words that the compiler could know. */
+export type ModelId = QuantityId | InnerId | (string & { readonly own?: never });
 
 /** What a step may know beside its inputs; already mirrored, so every player is a right-hander here. */
 export interface Context {
@@ -34,6 +36,8 @@ export interface Context {
   readonly calibration?: Calibration | undefined;
   /** What the ids stand for; the built-in registry where left out. */
   readonly registry?: Registry | undefined;
+  /** Steps and relations of the workspace's own; none where left out. */
+  readonly own?: OwnModel | undefined;
 }
 
 /** How far a step may be from nature, as a standard uncertainty of each output: a parameter, not part of `compute`. */

@@ -1,6 +1,7 @@
 // The shapes that the forward graph takes and gives: plain SI numbers by quantity id, with where each came from.
 import type { BodyTableName } from '../physics/body-tables.ts';
 import type { Registry } from '../registry/registry.ts';
+import type { OwnModel } from './own-model.ts';
 import type { WeighedReading } from './combine.ts';
 
 /** One entered quantity as the model sees it: SI, signed, all readings combined. */
@@ -38,6 +39,8 @@ export interface Situation {
   readonly calibration?: Calibration | undefined;
   /** What the ids stand for; the built-in registry where left out. */
   readonly registry?: Registry | undefined;
+  /** Steps and relations of the workspace's own; none where left out. */
+  readonly own?: OwnModel | undefined;
 }
 
 /** A value that nobody entered and that the model had to take: always shown as such. */

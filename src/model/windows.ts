@@ -68,6 +68,8 @@ export interface FlightGoal {
   readonly start?: Interval | undefined;
   readonly curve?: Interval | undefined;
   readonly finish?: Interval | undefined;
+  /** How far the shot shall carry; what a shape asks of the curve goes with it. */
+  readonly carry?: Interval | undefined;
   /** The shape wanted, signs as for a right-handed player; used where start or curve is not given in numbers. */
   readonly shape?:
     | { readonly start: Side | undefined; readonly curve: Side | undefined; readonly large: boolean }
@@ -180,8 +182,24 @@ const words = {
   mostCurve: 0.2,
 };
 
+/**
+ * What the word for a shape asks of start and curve, as for a right-handed player, with so much carry; what it leaves open is left out.
+ */
+export function windowsOfShape(
+  shape: NonNullable<FlightGoal['shape']>,
+  carry: number,
+): { readonly start: Interval | undefined; readonly curve: Interval | undefined } {
+  const [least, most] = shape.large
+    ? [words.usualCurve, words.mostCurve]
+    : [words.straightCurve, words.usualCurve];
+  return {
+    start: sided(shape.start, words.straightStart, words.straightStart, words.mostStart),
+    curve: sided(shape.curve, words.straightCurve * carry, least * carry, most * carry),
+  };
+}
+
 function wantedOf(goal: FlightGoal, player: Player, shot: Shot): Wanted | undefined {
-  const own = (key: keyof Flown): Interval | undefined => {
+  const own = (key: keyof Flown | 'carry'): Interval | undefined => {
     const interval = goal[key];
     if (!interval) return undefined;
     const ends = [interval.min, interval.max].map((end) => mirroredNumber(`flight.${key}`, end, player));
@@ -189,13 +207,9 @@ function wantedOf(goal: FlightGoal, player: Player, shot: Shot): Wanted | undefi
   };
   const carry = shot(0, 0)?.carry;
   if (carry === undefined) return undefined;
-  const { shape } = goal;
-  const start =
-    own('start') ?? sided(shape?.start, words.straightStart, words.straightStart, words.mostStart);
-  const [least, most] = shape?.large
-    ? [words.usualCurve, words.mostCurve]
-    : [words.straightCurve, words.usualCurve];
-  const curve = own('curve') ?? sided(shape?.curve, words.straightCurve * carry, least * carry, most * carry);
+  const asked = goal.shape && windowsOfShape(goal.shape, own('carry')?.min ?? carry);
+  const start = own('start') ?? asked?.start;
+  const curve = own('curve') ?? asked?.curve;
   const finish = own('finish');
   if (start && finish) return both('start', start, 'finish', finish);
   if (start && curve) return both('start', start, 'curve', curve);

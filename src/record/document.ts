@@ -250,6 +250,8 @@ export interface WorkspaceFile extends DocumentBase {
   readonly kind: 'workspace';
   /** How many standard uncertainties a written ± stands for; 1 unless stated. */
   readonly coverage: number;
+  /** The most changes that a plan may have. */
+  readonly mostChanges: number | undefined;
   readonly severities: ReadonlyMap<string, { readonly severity: SeverityName; readonly keySpan: Span }>;
   /** Own default standard uncertainties: method → dimension → SI value. */
   readonly methods: ReadonlyMap<string, Method>;

@@ -81,7 +81,7 @@ const k72: KeyTree = {"quantity":k0,"unit":k0,"by":k0};
 const k73: KeyTree = {"*":k72};
 const k74: KeyTree = {"by":k0,"columns":k73};
 const k75: KeyTree = {"drag":k0,"lift":k0,"correlation":k0,"shots":k0,"ball_speed":k0};
-const k76: KeyTree = {"swingwright":k0,"coverage":k0,"severities":k59,"methods":k62,"quantities":k65,"derived":k67,"relations":k69,"checks":k71,"show":k59,"shots":k74,"calibration":k75,"notes":k0};
+const k76: KeyTree = {"swingwright":k0,"coverage":k0,"most_changes":k0,"severities":k59,"methods":k62,"quantities":k65,"derived":k67,"relations":k69,"checks":k71,"show":k59,"shots":k74,"calibration":k75,"notes":k0};
 
 /** By kind of file, from its top-level keys on. */
 export const knownKeys = {

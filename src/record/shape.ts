@@ -4,8 +4,9 @@ import { findNearest } from '../measure/nearest.ts';
 import { quote, quoteList } from '../measure/quote.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { FileKind } from './document.ts';
+import { ownKeysAt, prefixAt, type Path } from './id-at.ts';
 import { keysAt } from './known-keys.ts';
-import type { MapTree, Tree } from './tree.ts';
+import { isEmpty, type MapTree, type Pair, type Tree } from './tree.ts';
 import {
   validateFaults,
   validateReview,
@@ -40,16 +41,65 @@ export const versionKeys: Readonly<Record<FileKind, string>> = {
 const mostProblems = 1001;
 
 export function checkShape(kind: FileKind, tree: Tree, registry: Registry): readonly Problem[] {
-  const validate = validators[kind];
-  if (validate(tree.plain)) return [];
-  return (validate.errors ?? []).slice(0, mostProblems).flatMap((error) => {
+  return errorsIn(kind, tree.plain).flatMap((error) => {
     const place = placeOf(tree, pointerParts(error.instancePath));
-    const problem = place && problemOf(error, place, kind, registry);
-    return problem === undefined ? [] : [problem];
+    return place === undefined ? [] : problemsOf(error, place, kind, registry);
   });
 }
 
-type Path = readonly (string | number)[];
+function errorsIn(kind: FileKind, plain: unknown): readonly ShapeError[] {
+  const validate = validators[kind];
+  return validate(plain) ? [] : (validate.errors ?? []).slice(0, mostProblems);
+}
+
+function problemsOf(error: ShapeError, place: Place, kind: FileKind, registry: Registry): readonly Problem[] {
+  const { tree, path } = place;
+  if (error.keyword === 'additionalProperties' && tree.kind === 'map') {
+    const pair = tree.pairs.get(String(error.params.additionalProperty));
+    if (pair !== undefined && ownKeysAt(kind, path, registry).includes(pair.key))
+      return ownProblems(pair, path, kind, registry);
+  }
+  const problem = problemOf(error, place, kind, registry);
+  return problem === undefined ? [] : [problem];
+}
+
+/** The schema does not know a workspace's own quantity: its value is held against the shape of one that it does know. */
+function ownProblems(pair: Pair, path: Path, kind: FileKind, registry: Registry): readonly Problem[] {
+  const { key, value } = pair;
+  const isQuantity = registry.find(`${prefixAt(kind, path)}.${key}`) !== undefined;
+  if (!isQuantity) {
+    if (value.kind !== 'map')
+      return isEmpty(value) ? [] : [wrongShape(value, ['object'], [], kind)].flatMap((one) => one ?? []);
+    const here = [...path, key];
+    const known = ownKeysAt(kind, here, registry);
+    return [...value.pairs.values()].flatMap((below) =>
+      known.includes(below.key)
+        ? ownProblems(below, here, kind, registry)
+        : (unknownKey(below.key, value, here, kind, registry) ?? []),
+    );
+  }
+  const known = standIns[kind] ?? [];
+  const isGoal = path[0] === 'goals';
+  const at: Path = isGoal ? ['goals', 0, 'carry'] : known;
+  const plain: Record<string, unknown> = { [versionKeys[kind]]: 1 };
+  if (isGoal) plain.goals = [{ carry: value.plain }];
+  else if (at.length === 1) plain[String(at[0])] = value.plain;
+  else plain[String(at[0])] = { [String(at[1])]: value.plain };
+  return errorsIn(kind, plain).flatMap((error) => {
+    const rest = pointerParts(error.instancePath).slice(at.length);
+    const place = placeOf(value, rest);
+    return place === undefined
+      ? []
+      : (problemOf(error, { ...place, path: [...at, ...place.path] }, kind, registry) ?? []);
+  });
+}
+
+/** A place at which the schema takes what may stand after a quantity. */
+const standIns: Partial<Readonly<Record<FileKind, Path>>> = {
+  swing: ['delivery', 'attack'],
+  template: ['delivery', 'attack'],
+  student: ['stature'],
+};
 
 interface Place {
   readonly tree: Tree;
@@ -92,7 +142,7 @@ function unknownKey(
 ): Problem | undefined {
   const pair = tree.pairs.get(key);
   if (pair === undefined) return undefined;
-  const known = keysAt(kind, path) ?? [];
+  const known = keysAt(kind, path, registry) ?? [];
   const free = known.filter((name) => !tree.pairs.has(name));
   const nearest = findNearest(key, free);
   return {

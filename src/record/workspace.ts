@@ -29,6 +29,7 @@ export function readWorkspace(tree: Tree, reader: Reader): WorkspaceParts {
   return {
     kind: 'workspace',
     coverage: readCoverage(valueAt(tree, 'coverage')),
+    mostChanges: readCount(valueAt(tree, 'most_changes')),
     severities: readSeverities(valueAt(tree, 'severities')),
     methods,
     shotColumns: readShotColumns(valueAt(tree, 'shots'), {
@@ -52,6 +53,11 @@ export function registryOf({ methods, own }: Pick<WorkspaceFile, 'methods' | 'ow
 function readCoverage(tree: Tree | undefined): number {
   const value = tree?.plain;
   return typeof value === 'number' && Number.isFinite(value) && value > 0 ? value : 1;
+}
+
+function readCount(tree: Tree | undefined): number | undefined {
+  const value = tree?.plain;
+  return typeof value === 'number' && Number.isInteger(value) && value > 0 ? value : undefined;
 }
 
 function readSeverities(tree: Tree | undefined): WorkspaceParts['severities'] {

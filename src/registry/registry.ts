@@ -14,6 +14,8 @@ export interface Registry {
   /** All that it has beyond the built-in one, as text: of the same key, the same look-ups. Empty for the built-in one. */
   readonly key: string;
   readonly quantities: readonly Quantity[];
+  /** The quantities that only this workspace has. */
+  readonly own: readonly Quantity[];
   readonly methods: readonly Method[];
   readonly methodNames: readonly string[];
   /** The quantity with this full id, or undefined. */
@@ -74,6 +76,7 @@ function registryOf(key: string, all: readonly Quantity[], own: readonly Method[
   return {
     key,
     quantities: all,
+    own: all.slice(quantities.length),
     methods: [...byName.values()],
     methodNames: [...byName.keys()],
     ownMethods: new Map(own.map((method) => [method.name, method])),

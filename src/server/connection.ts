@@ -201,7 +201,11 @@ export function serve(connection: Connection, disk: Disk): void {
   });
   connection.onRequest(explainRequest, ({ code }: ExplainParams) => explainWord(code) ?? null);
   connection.onRequest(whyRequest, ({ uri, id }: WhyParams, token: CancellationToken) =>
-    answer(uri, token, ({ analysis }) => explainWhy(analysis, id) ?? explainWord(id) ?? null),
+    answer(
+      uri,
+      token,
+      ({ analysis }) => explainWhy(analysis, id) ?? explainWord(id, analysis.subject.registry) ?? null,
+    ),
   );
   connection.onRequest(codesRequest, () => listCodes());
   answerNewFiles(connection, files);
@@ -213,10 +217,12 @@ export function serve(connection: Connection, disk: Disk): void {
   serveNavigation({
     connection,
     files,
+    desk,
     roots,
     openAt: (uri) => open.get(uri),
     answer,
     signalOf,
+    normal,
     pageAddress: (name, record) =>
       client.pages
         ?.replace('{name}', encodeURIComponent(name))

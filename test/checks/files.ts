@@ -40,7 +40,7 @@ export interface Mark {
 }
 
 /** A line `# ^^^ error[code]` below a line; the number sign may be left out, and `|` marks an empty place. */
-const markLine = /^([ #]*)(\^+|\|) (error|warning|information|hint)\[([a-z-]+)\]$/;
+const markLine = /^([ #]*)(\^+|\|) (error|warning|information|hint)\[([a-z/-]+)\]$/;
 
 /** The text without its mark lines, and what they mark in the line above them. */
 export function readMarks(source: string): { readonly text: string; readonly marks: readonly Mark[] } {

@@ -3,6 +3,7 @@ import { cardOf, type Card } from '../../src/analysis/cards.ts';
 import { kindOf } from '../../src/record/kind.ts';
 import { parseDocument } from '../../src/record/parse.ts';
 import type { Analysis } from '../../src/analysis/result.ts';
+import { builtIn } from '../../src/registry/registry.ts';
 import { marked } from '../marked.ts';
 import { analysed } from './analysed.ts';
 
@@ -74,7 +75,7 @@ faults: [{ fault: weight-back }]
 /** The practice with other texts for some files, as cards. */
 export function cardsIn(files: Readonly<Record<string, string>> = practice): Card[] {
   return Object.entries(files).map(([name, text]) =>
-    cardOf(lessons + name, parseDocument(kindOf(name) ?? 'review', text)),
+    cardOf(lessons + name, parseDocument(kindOf(name) ?? 'review', text), builtIn),
   );
 }
 

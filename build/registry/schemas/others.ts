@@ -190,6 +190,11 @@ export function workspaceSchema(vocabulary: Vocabulary): Schema {
         type: ['number', 'null'],
         exclusiveMinimum: 0,
       },
+      most_changes: {
+        description: 'The most changes that a plan may have; 3 where it is left out.',
+        type: ['integer', 'null'],
+        minimum: 1,
+      },
       severities: mappingOf(
         'How loud a finding is, by its code.',
         oneWordOf('How loud this finding is.', ['error', 'warning', 'information', 'hint', 'off']),

@@ -1,0 +1,126 @@
+// What the plan of a record leads to and how its goals stand, now and then; each computed once for an account and a plan, when asked for.
+import type { Account } from '../model/account.ts';
+import { beliefOf } from '../judgement/belief.ts';
+import { madeOf, type Foreseer } from '../judgement/foreseer.ts';
+import { standingOf, wantedOf, type Wanted } from '../judgement/goal-standing.ts';
+import { predict } from '../judgement/prediction.ts';
+import { propose, type Proposal } from '../judgement/proposal.ts';
+import { carryNeeds } from '../judgement/carry-need.ts';
+import type { Forecast, GoalForecast } from '../judgement/forecast.ts';
+import type { Subject } from '../checks/subject.ts';
+import type { Goal, SwingRecord } from '../record/document.ts';
+
+export interface PlacedGoal {
+  /** The file that it stands in. */
+  readonly uri: string;
+  readonly goal: Goal;
+}
+
+type Known = Pick<Subject, 'document' | 'student' | 'club' | 'judgement' | 'registry' | 'workspace' | 'uri'>;
+
+/** Goals of the record, and those in the student's file that are for this club or for every club and that the record does not set itself. */
+export function goalsOf({ document, student, club, uri }: Known): readonly PlacedGoal[] {
+  if (document.kind !== 'swing') return [];
+  const own = document.goals.map((goal) => ({ uri, goal }));
+  if (own.length > 0 || student === undefined) return own;
+  return student.document.goals
+    .filter((goal) => goal.club === undefined || goal.club.value === club?.name.value)
+    .map((goal) => ({ uri: student.uri, goal }));
+}
+
+const kept = new WeakMap<Account, WeakMap<SwingRecord, Forecast>>();
+
+/** Undefined where the model has nothing to go by. */
+export function forecastOf(subject: Known, account: Account | undefined): Forecast | undefined {
+  const { document } = subject;
+  if (document.kind !== 'swing' || account?.outcome === undefined) return undefined;
+  const before = kept.get(account)?.get(document);
+  if (before !== undefined) return before;
+  const forecast = forecastAnew(subject, document, account);
+  const ofAccount = kept.get(account) ?? new WeakMap<SwingRecord, Forecast>();
+  kept.set(account, ofAccount.set(document, forecast));
+  return forecast;
+}
+
+function forecastAnew(subject: Known, document: SwingRecord, account: Account): Forecast {
+  const foreseer = foreseerOf(subject, account);
+  const changes = document.plan.flatMap((planned) => {
+    const made = madeOf(planned, foreseer);
+    return made === undefined ? [] : [{ planned, made }];
+  });
+  const whole = predict(
+    changes.map(({ made }) => made),
+    foreseer,
+  );
+  const player = account.situation;
+  const present = beliefOf(account, foreseer.hand);
+  const goals = placedWanted(subject, account).map(({ uri, wanted }): GoalForecast => {
+    const [now, then] = [
+      standingOf(wanted, present, player),
+      standingOf(wanted, changes.length === 0 ? present : whole.belief, player),
+    ];
+    const isCarry = wanted.quantity.id === 'flight.carry';
+    return {
+      uri,
+      now,
+      then,
+      need: isCarry
+        ? carryNeeds(
+            wanted,
+            then,
+            changes.map(({ made }) => made),
+            foreseer,
+          )
+        : undefined,
+    };
+  });
+  return {
+    changes: changes.map(({ planned, made }) => ({
+      planned,
+      made,
+      prediction: changes.length === 1 ? whole : predict([made], foreseer),
+    })),
+    whole,
+    goals,
+  };
+}
+
+/** Undefined where nothing is wanted, or nothing that is known helps. Throws what `throwIfAborted` throws. */
+export function proposalOf(
+  subject: Known,
+  account: Account | undefined,
+  throwIfAborted: () => void,
+): Proposal | undefined {
+  if (subject.document.kind !== 'swing' || account?.outcome === undefined) return undefined;
+  const wanted = placedWanted(subject, account).map((one) => one.wanted);
+  const mostChanges = mostChangesIn(subject);
+  return propose({ foreseer: foreseerOf(subject, account), wanted, mostChanges, throwIfAborted });
+}
+
+/** What a student can work on until the next lesson: a rule of practice that a workspace can change. */
+export function mostChangesIn({ workspace }: Pick<Known, 'workspace'>): number {
+  return workspace?.document.mostChanges ?? 3;
+}
+
+function placedWanted(
+  subject: Known,
+  account: Account,
+): readonly { readonly uri: string; readonly wanted: Wanted }[] {
+  const belief = beliefOf(account, subject.student?.document.hand?.value);
+  return goalsOf(subject).flatMap(({ uri, goal }) =>
+    wantedOf(goal, belief, account.situation, subject.registry).map((wanted) => ({ uri, wanted })),
+  );
+}
+
+function foreseerOf({ judgement, registry, workspace, student }: Known, account: Account): Foreseer {
+  return {
+    account,
+    hand: student?.document.hand?.value,
+    registry,
+    coverage: workspace?.document.coverage ?? 1,
+    // What the numbers speak for comes first.
+    faults: (judgement?.stated ?? [])
+      .filter(({ verdict }) => verdict !== 'contradicted')
+      .toSorted((a, b) => (b.probability ?? 0.5) - (a.probability ?? 0.5)),
+  };
+}

@@ -1,0 +1,135 @@
+// Plans, predictions and goals in words, and the text that keeps them in a record; shared by editor and command line, computes nothing.
+import type { TextEdit } from './check.ts';
+import type { Candidate, Proposal } from '../judgement/proposal.ts';
+import type { Outlook, Prediction } from '../judgement/prediction.ts';
+import type { Standing } from '../judgement/goal-standing.ts';
+import { showValue, showWindow } from '../measure/show.ts';
+import type { SwingRecord } from '../record/document.ts';
+import type { GoalForecast } from '../judgement/forecast.ts';
+
+/** Of 95 % of a normal distribution, in standard uncertainties. */
+const coverage95 = 1.959964;
+
+/** What a plan is made for; other quantities move too, and are left for whoever asks. */
+const foremost = [
+  'delivery.low_point.ahead',
+  'delivery.attack',
+  'delivery.face_to_path',
+  'flight.start',
+  'flight.curve',
+  'flight.carry',
+  'flight.finish',
+];
+
+export function foremostOf({ outlooks }: Prediction, further: readonly string[] = []): readonly Outlook[] {
+  const ids = new Set([...foremost, ...further]);
+  return [...ids].flatMap((id) => outlooks.get(id) ?? []);
+}
+
+/** "carry 171 m (95 %: 160..182 m), 3 m more ± 1 m, by model". */
+export function outlookWords({ quantity, origin, value, u, difference, uDifference }: Outlook): string {
+  const title = quantity.title.charAt(0).toLowerCase() + quantity.title.slice(1);
+  const parts: string[] = [];
+  if (value !== null && u !== null)
+    parts.push(
+      `${showValue(quantity, value, u)} (95 %: ${showWindow(quantity, value - coverage95 * u, value + coverage95 * u)})`,
+    );
+  if (difference !== null) parts.push(`moves ${movedWords(quantity, difference, uDifference)}`);
+  return `${title} ${parts.length === 0 ? 'moves, nobody can tell how far' : parts.join(', ')}, by ${origin}`;
+}
+
+function movedWords(quantity: Outlook['quantity'], difference: number, u: number | null): string {
+  const hasSides = quantity.directions.some(({ bearing }) => bearing === undefined);
+  const shown = showValue(quantity, hasSides ? difference : Math.abs(difference), u);
+  return hasSides ? shown : `${shown} ${difference < 0 ? 'less' : 'more'}`;
+}
+
+/** "carry 176..180 m: now 171 m ± 3 m (4 %), then 174 m ± 4 m (20 %)". */
+export function goalWords({ now, then }: GoalForecast): string {
+  const { wanted } = now;
+  const window = showWindow(wanted.quantity, wanted.min, wanted.max);
+  const title = wanted.quantity.title.toLowerCase();
+  const asked = wanted.key === 'contact' ? `${title} ahead of the ball` : `${title} ${window}`;
+  const later = then.value === now.value ? '' : `, then ${standingWords(then)}`;
+  return `${wanted.key === 'shape' ? 'shape: ' : ''}${asked}: now ${standingWords(now)}${later}`;
+}
+
+export function standingWords({ wanted, value, u, chance }: Standing): string {
+  if (value === undefined) return 'not known';
+  return `${showValue(wanted.quantity, value, u)} (${percentOf(chance)})`;
+}
+
+/** "carry 178 m needs 43.5 m/s of club speed; this plan gives 41 m/s ± 1 m/s". */
+export function needWords({ now, need }: GoalForecast, planned: 'plan' | 'record'): string | undefined {
+  if (need === undefined) return undefined;
+  const { quantity, min, max } = now.wanted;
+  const speed = { ...quantity, dimension: 'speed', unit: 'm/s', directions: [], decimals: 1 } as const;
+  return `carry ${showValue(quantity, (min + max) / 2)} needs ${showValue(speed, need.speed)} of club speed; this ${planned} gives ${showValue(speed, need.planned, need.uPlanned)}`;
+}
+
+export function changeWords({ quantity, from, to, because, why }: Candidate): string {
+  return `${quantity.title.toLowerCase()} from ${showValue(quantity, from)} to ${showValue(quantity, to)}, because of ${because.join(', ')}: ${why}`;
+}
+
+function percentOf(chance: number | undefined): string {
+  if (chance === undefined) return 'nobody can tell';
+  const percent = Math.round(100 * chance);
+  return percent === 0 ? 'under 1 %' : percent === 100 ? 'over 99 %' : `${percent} %`;
+}
+
+/** The lines of `predicted:`, one a quantity, with as many standard uncertainties after ± as the workspace writes. */
+export function predictedText(prediction: Prediction, further: readonly string[], coverage: number): string {
+  const lines = foremostOf(prediction, further).flatMap(({ quantity, value, u, origin }) =>
+    value === null || u === null
+      ? []
+      : [`  ${quantity.id}: ${writable(quantity, value, u * coverage)} by ${origin}\n`],
+  );
+  return lines.length === 0 ? '' : `predicted:\n${lines.join('')}`;
+}
+
+/** A number that reads back whole, with its direction word before the ±. */
+function writable(quantity: Outlook['quantity'], value: number, u: number): string {
+  return showValue(quantity, value, u);
+}
+
+/** The lines of `plan:`. */
+export function planText({ changes }: Proposal): string {
+  const items = changes.map(
+    ({ quantity, to, because, proof }) =>
+      `  - change: ${quantity.id}\n    to: ${showValue(quantity, to)}\n    because: [${because.join(', ')}]\n    proof: ${proof}\n`,
+  );
+  return `plan:\n${items.join('')}`;
+}
+
+/**
+ * Puts top-level blocks in the place of those of the same key, or behind the last line; touches nothing else. Comments below a key
+ * go with it.
+ */
+export function blockEdits(
+  uri: string,
+  { text, outline }: SwingRecord,
+  blocks: readonly (readonly [key: string, text: string])[],
+): readonly TextEdit[] {
+  const newline = text.includes('\r\n') ? '\r\n' : '\n';
+  const added: string[] = [];
+  const edits: TextEdit[] = [];
+  for (const [key, lines] of blocks) {
+    const put = lines.replaceAll('\n', newline);
+    const node = outline.find(({ name }) => name === key);
+    if (node === undefined) {
+      if (put !== '') added.push(put);
+      continue;
+    }
+    const lineStart = text.lastIndexOf('\n', node.nameSpan.start - 1) + 1;
+    if (lineStart !== node.nameSpan.start) return [];
+    const after = text.indexOf('\n', Math.max(node.span.end - 1, node.nameSpan.end));
+    const end = after < 0 ? text.length : after + 1;
+    const closed = put !== '' && end === text.length && !text.endsWith('\n') ? put.trimEnd() : put;
+    edits.push({ uri, span: { start: lineStart, end }, text: closed });
+  }
+  if (added.length > 0) {
+    const lead = text === '' || text.endsWith('\n') ? '' : newline;
+    edits.push({ uri, span: { start: text.length, end: text.length }, text: lead + added.join('') });
+  }
+  return edits;
+}

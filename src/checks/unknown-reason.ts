@@ -1,0 +1,55 @@
+// The check that says which reason of a planned change is neither a stated fault nor a miss nor a goal.
+import { findNearest } from '../measure/nearest.ts';
+import type { Check } from './check.ts';
+import { explain } from './explain.ts';
+import { writeNearest } from './fixes.ts';
+import type { Subject } from './subject.ts';
+
+export const unknownReason: Check = {
+  code: 'unknown-reason',
+  severity: 'warning',
+  title: 'A reason that nothing states',
+  explanation: explain({
+    found:
+      'A reason at `because` is neither a fault nor a miss that the record states, nor one of the goals (`shape`, `carry`, `contact` and so on).',
+    matters: 'The plan treats something that nobody has said is there.',
+    raises: 'swing: 1\nmisses: [heavy]\nplan: [{ change: delivery.attack, to: 3 deg down, because: [thin] }]',
+    accepts:
+      'swing: 1\nmisses: [heavy]\nplan: [{ change: delivery.attack, to: 3 deg down, because: [heavy] }]',
+    source: 'the file format of this project.',
+  }),
+  kinds: ['swing'],
+  find: (subject) => {
+    const { document } = subject;
+    if (document.kind !== 'swing') return [];
+    const stated = new Set([
+      ...document.faults.map(({ fault }) => fault.value),
+      ...document.misses.map(({ miss }) => miss.value),
+      ...goalKeys(subject),
+    ]);
+    return document.plan.flatMap(({ because }) =>
+      because.flatMap(({ value, span }) => {
+        if (stated.has(value)) return [];
+        const nearest = findNearest(value, [...stated]);
+        const named = { span, ...(nearest === undefined ? {} : { nearest }) };
+        const hint = nearest === undefined ? '' : ` Did you mean \`${nearest}\`?`;
+        return [
+          {
+            span,
+            message: `The reason \`${value}\`, which nothing states; expected a stated fault, a miss or a goal of this record.${hint}`,
+            fixes: writeNearest(named, subject),
+          },
+        ];
+      }),
+    );
+  },
+};
+
+function goalKeys({ document, student }: Subject): readonly string[] {
+  const goals = [...(document.kind === 'swing' ? document.goals : []), ...(student?.document.goals ?? [])];
+  return goals.flatMap(({ shape, contact, targets }) => [
+    ...(shape === undefined ? [] : ['shape']),
+    ...(contact === undefined ? [] : ['contact']),
+    ...targets.keys(),
+  ]);
+}

@@ -1,0 +1,27 @@
+// The shape of what a plan leads to: each change alone, all together, and the goals now and then; computes nothing.
+import type { PlannedChange } from '../record/document.ts';
+import type { Need } from './carry-need.ts';
+import type { Made } from './foreseer.ts';
+import type { Standing } from './goal-standing.ts';
+import type { Prediction } from './prediction.ts';
+
+export interface ForeseenChange {
+  readonly planned: PlannedChange;
+  readonly made: Made;
+  readonly prediction: Prediction;
+}
+
+export interface GoalForecast {
+  readonly uri: string;
+  readonly now: Standing;
+  /** After the plan; the same where there is none. */
+  readonly then: Standing;
+  /** Of a carry that the plan does not reach. */
+  readonly need: Need | undefined;
+}
+
+export interface Forecast {
+  readonly changes: readonly ForeseenChange[];
+  readonly whole: Prediction;
+  readonly goals: readonly GoalForecast[];
+}

@@ -1,0 +1,49 @@
+// What predictions of a plan are made from: the account of the record, the faults that it states, and each change as a number; predicts nothing.
+import type { Account } from '../model/account.ts';
+import type { PlannedChange } from '../record/document.ts';
+import type { Quantity } from '../registry/quantity.ts';
+import type { Registry } from '../registry/registry.ts';
+import type { BookFault } from './book.ts';
+
+export interface Foreseer {
+  readonly account: Account;
+  readonly hand: 'left' | 'right' | undefined;
+  readonly registry: Registry;
+  /** How many standard uncertainties a written ± stands for. */
+  readonly coverage: number;
+  /** Those that the record states and a book defines. */
+  readonly faults: readonly BookFault[];
+}
+
+/** A change as a number: SI, as this player sees left and right. */
+export interface Made {
+  readonly quantity: Quantity;
+  readonly to: number;
+  /** How exactly it will be made. */
+  readonly u: number;
+  readonly because: readonly string[];
+}
+
+/** A change is made to a quarter of how far it goes, where nothing else is said: a judgement. */
+const exactness = 0.25;
+
+export function exactnessOf(quantity: Quantity, from: number | undefined, to: number): number {
+  return from === undefined ? quantity.uncertainty.otherwise : exactness * Math.abs(to - from);
+}
+
+/** A window is as likely in all of it (JCGM 100:2008, 4.3.7). */
+export function madeOf({ change, to, because }: PlannedChange, foreseer: Foreseer): Made | undefined {
+  const { account, registry, coverage } = foreseer;
+  const quantity = change === undefined ? undefined : registry.find(change.value);
+  if (quantity === undefined || to === undefined) return undefined;
+  const reasons = because.map(({ value }) => value);
+  const { target } = to;
+  if (target.kind === 'measure') {
+    const now = account.derivation.values.get(quantity.id)?.value;
+    const u =
+      target.stated === undefined ? exactnessOf(quantity, now, target.value) : target.stated / coverage;
+    return { quantity, to: target.value, u, because: reasons };
+  }
+  const u = (target.to - target.from) / Math.sqrt(12);
+  return { quantity, to: (target.from + target.to) / 2, u, because: reasons };
+}

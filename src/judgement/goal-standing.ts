@@ -1,0 +1,81 @@
+// Holds goals against what is known of a swing, now or after a plan: each as windows with the chance of landing in them; knows no file.
+import { mirroredNumber } from '../model/mirror.ts';
+import { normalBelow } from '../model/quantiles.ts';
+import type { Player } from '../model/mirror.ts';
+import { windowsOfShape, type Interval } from '../model/windows.ts';
+import type { Goal } from '../record/document.ts';
+import type { Span } from '../measure/measure.ts';
+import type { Quantity } from '../registry/quantity.ts';
+import { findShape, type Registry } from '../registry/registry.ts';
+import type { Belief } from './belief.ts';
+
+/** One thing that a goal asks for: SI, as this player sees left and right. */
+export interface Wanted extends Interval {
+  /** `carry`, `finish`, …, `shape` or `contact`: by which a reason may name it. */
+  readonly key: string;
+  readonly quantity: Quantity;
+  /** Where it stands, in the file of the goal. */
+  readonly span: Span;
+}
+
+export interface Standing {
+  readonly wanted: Wanted;
+  /** Undefined where the record says too little. */
+  readonly value: number | undefined;
+  readonly u: number | undefined;
+  /** Of being inside the window. */
+  readonly chance: number | undefined;
+}
+
+/** Words for a strike that takes the ball before the turf: the low point lies ahead of the ball (common practice, no source). */
+const ballFirst = /\bball\b.*\b(?:first|before)\b|\b(?:after|past|behind|ahead of)\b.*\bball\b/i;
+/** Farther ahead than anybody's. */
+const farAhead = 0.5;
+
+/** A goal's number is met as exactly as its quantity is read without an instrument, either way. Nothing of a side while the hand is not known. */
+export function wantedOf(goal: Goal, belief: Belief, player: Player, registry: Registry): readonly Wanted[] {
+  const found = [...goal.targets].map(([key, { quantity, target, span }]): Wanted => {
+    const bare = { key: key.replace(/^flight\./, ''), quantity, span };
+    if (target.kind === 'window') return { ...bare, min: target.from, max: target.to };
+    const leeway = target.stated ?? quantity.uncertainty.otherwise;
+    return { ...bare, min: target.value - leeway, max: target.value + leeway };
+  });
+  const lowPoint = registry.find('delivery.low_point.ahead');
+  if (goal.contact !== undefined && lowPoint !== undefined && ballFirst.test(goal.contact.value))
+    found.push({ key: 'contact', quantity: lowPoint, min: 0, max: farAhead, span: goal.contact.span });
+  return [...found, ...wantedOfShape(goal, found, belief, player, registry)];
+}
+
+function wantedOfShape(
+  { shape: word }: Goal,
+  numbers: readonly Wanted[],
+  belief: Belief,
+  player: Player,
+  registry: Registry,
+): readonly Wanted[] {
+  const shape = word && findShape(word.value);
+  const carry = numbers.find(({ key }) => key === 'carry')?.min ?? belief.of(['flight.carry']).means[0]!;
+  if (word === undefined || shape === undefined || player.hand === undefined || Number.isNaN(carry))
+    return [];
+  const windows = windowsOfShape(shape, carry);
+  return (['start', 'curve'] as const).flatMap((key) => {
+    const [quantity, window] = [registry.find(`flight.${key}`), windows[key]];
+    if (quantity === undefined || window === undefined || numbers.some((one) => one.key === key)) return [];
+    const ends = [window.min, window.max].map((end) => mirroredNumber(quantity.id, end, player));
+    return [{ key: 'shape', quantity, min: Math.min(...ends), max: Math.max(...ends), span: word.span }];
+  });
+}
+
+export function standingOf(wanted: Wanted, belief: Belief, player: Player): Standing {
+  const { means, covariance } = belief.of([wanted.quantity.id]);
+  if (Number.isNaN(means[0]!)) return { wanted, value: undefined, u: undefined, chance: undefined };
+  const value = mirroredNumber(wanted.quantity.id, means[0]!, player);
+  const u = Math.sqrt(covariance[0]!);
+  return { wanted, value, u, chance: chanceIn(wanted, value, u) };
+}
+
+/** Φ((max − x)/u) − Φ((min − x)/u). */
+export function chanceIn({ min, max }: Interval, value: number, u: number): number {
+  if (!(u > 0)) return value >= min && value <= max ? 1 : 0;
+  return normalBelow((max - value) / u) - normalBelow((min - value) / u);
+}

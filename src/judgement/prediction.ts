@@ -1,0 +1,183 @@
+// What planned changes lead to: through the model where it reaches, through a belief of a fault book where only that does; knows no goal.
+import type { Account } from '../model/account.ts';
+import { intervene, type Change, type Intervention } from '../model/intervention.ts';
+import type { Joint } from '../model/joint.ts';
+import { mirroredNumber } from '../model/mirror.ts';
+import type { BelievedEffect } from '../record/document.ts';
+import type { Quantity } from '../registry/quantity.ts';
+import { beliefOf, type Belief } from './belief.ts';
+import type { BookFault } from './book.ts';
+import { evidenceOf } from './book.ts';
+import { perQuantity } from './cause-quantity.ts';
+import type { Foreseer, Made } from './foreseer.ts';
+
+export type Origin = 'model' | 'belief';
+
+/** SI, as this player sees left and right. */
+export interface Outlook {
+  readonly quantity: Quantity;
+  readonly origin: Origin;
+  /** Null where only how far it moves is known. */
+  readonly value: number | null;
+  readonly u: number | null;
+  readonly difference: number | null;
+  readonly uDifference: number | null;
+}
+
+export interface Prediction {
+  /** What moves, but for what is changed itself; by id. Through a belief as soon as one takes part. */
+  readonly outlooks: ReadonlyMap<string, Outlook>;
+  /** What is known of everything once the changes are made, for goals and proofs. */
+  readonly belief: Belief;
+  /** Changes that neither the model nor a belief makes anything of. */
+  readonly without: readonly string[];
+}
+
+/** An effect that is believed in without a number of its own is good to half of itself (a judgement). */
+const unsureShare = 0.5;
+
+export function predict(made: readonly Made[], foreseer: Foreseer): Prediction {
+  const { account, registry } = foreseer;
+  const changes = made.map(changeOf);
+  const plain = intervene(account, changes);
+  const believed = made.flatMap((one) => believedEffects(one, foreseer, made));
+  const whole = believed.length === 0 ? plain : intervene(account, [...changes, ...believed]);
+  const changed = new Set(made.map(({ quantity }) => quantity.id));
+  const outlooks = new Map<string, Outlook>();
+  for (const [id, effect] of whole?.effects ?? []) {
+    const quantity = registry.find(id);
+    if (quantity === undefined || changed.has(id)) continue;
+    const before = plain?.effects.get(id);
+    const isSame = believed.length === 0 || (before !== undefined && before.difference === effect.difference);
+    outlooks.set(id, { ...effect, quantity, origin: isSame ? 'model' : 'belief' });
+  }
+  for (const { id, amount, u } of believed) {
+    const quantity = registry.find(id);
+    if (quantity === undefined || outlooks.has(id)) continue;
+    const now = account.derivation.values.get(id);
+    const isKnown = now !== undefined && now.u !== null;
+    outlooks.set(id, {
+      quantity,
+      origin: 'belief',
+      value: isKnown ? now.value + amount : null,
+      u: isKnown ? Math.hypot(now.u, u) : null,
+      difference: amount,
+      uDifference: u,
+    });
+  }
+  const reached = new Set(believed.flatMap(({ by }) => by));
+  return {
+    outlooks,
+    belief: beliefAfter(whole, outlooks, changes, foreseer),
+    without: (plain?.unreached ?? [...changed]).filter((id) => !reached.has(id)),
+  };
+}
+
+function changeOf({ quantity, to, u }: Made): Change {
+  return { id: quantity.id, kind: 'to', amount: to, u };
+}
+
+interface Believed extends Change {
+  /** The change that brings it about. */
+  readonly by: string;
+}
+
+/**
+ * A fault that the change is for, and whose `changes` name the quantity, goes as far as the change goes of what the book says
+ * that it takes; with it go the effects that it tends to. Only those that the model does not know from the change itself.
+ */
+function believedEffects(one: Made, foreseer: Foreseer, all: readonly Made[]): readonly Believed[] {
+  const { account, faults } = foreseer;
+  const known = intervene(account, [changeOf(one)]);
+  const set = new Set(all.map(({ quantity }) => quantity.id));
+  const found = new Map<string, Believed>();
+  for (const fault of faults) {
+    if (one.because.length > 0 && !one.because.includes(fault.fault.id.value)) continue;
+    const share = shareOf(one, fault, account);
+    if (!(share > 0)) continue;
+    for (const effect of fault.fault.tendsTo) {
+      const { quantity, sign } = effect;
+      if (quantity === undefined || sign === undefined || set.has(quantity.id)) continue;
+      if ((known?.effects.get(quantity.id)?.difference ?? null) !== null || found.has(quantity.id)) continue;
+      const size = sizeOf(effect, fault, foreseer);
+      if (size === undefined) continue;
+      const amount = mirroredNumber(quantity.id, -sign * share * size.amount, foreseer.account.situation);
+      found.set(quantity.id, { id: quantity.id, kind: 'by', amount, u: share * size.u, by: one.quantity.id });
+    }
+  }
+  return [...found.values()];
+}
+
+/** How much of the fault the change takes away, 0..1. */
+function shareOf({ quantity, to }: Made, { fault }: BookFault, account: Account): number {
+  const change = fault.changes.find((known) => known.quantity?.id === quantity.id);
+  if (change === undefined) return 0;
+  if (change.by === undefined) return 1;
+  const now = account.derivation.values.get(quantity.id)?.value;
+  const step = mirroredNumber(quantity.id, change.by.difference, account.situation);
+  if (now === undefined || step === 0) return 0;
+  return Math.max(0, Math.min(1, (to - now) / step));
+}
+
+/** As a whole, or for as much as the cause lies beyond what the evidence allows. */
+function sizeOf(
+  effect: BelievedEffect,
+  { fault }: BookFault,
+  { account, registry, coverage, hand }: Foreseer,
+): { readonly amount: number; readonly u: number } | undefined {
+  const { size } = effect;
+  if (size === undefined) return undefined;
+  const u = size.stated === undefined ? unsureShare * size.amount : size.stated / coverage;
+  if (size.per === undefined) return { amount: size.amount, u };
+  const cause = perQuantity(fault, effect, registry);
+  if (cause === undefined) return undefined;
+  const belief = beliefOf(account, hand);
+  for (const { compiled } of evidenceOf(fault, registry)) {
+    const slot = compiled?.quantities.findIndex(({ id }) => id === cause.id) ?? -1;
+    if (slot < 0 || compiled?.margin === undefined) continue;
+    const { means, covariance } = belief.of(compiled.quantities.map(({ id }) => id));
+    const margin = compiled.margin(means);
+    const slope = Math.abs(compiled.margin(means.with(slot, means[slot]! + size.per.amount)) - margin);
+    const beyond = margin / slope;
+    if (!Number.isFinite(beyond)) continue;
+    const uBeyond = Math.sqrt(covariance[slot * (means.length + 1)]!) / size.per.amount;
+    const held = Math.max(0, beyond);
+    return { amount: held * size.amount, u: Math.hypot(held * u, uBeyond * size.amount) };
+  }
+  return undefined;
+}
+
+function beliefAfter(
+  whole: Intervention | undefined,
+  outlooks: ReadonlyMap<string, Outlook>,
+  changes: readonly Change[],
+  { account, hand }: Foreseer,
+): Belief {
+  const now = beliefOf(account, hand);
+  const player = account.situation;
+  const set = new Map(changes.map((change) => [change.id, change]));
+  return {
+    of: (ids): Joint => {
+      const before = now.of(ids);
+      const joint = whole?.joint(ids) ?? before;
+      const means = joint.means.slice();
+      const covariance = joint.covariance.slice();
+      for (const [at, id] of ids.entries()) {
+        if (!Number.isNaN(means[at]!)) continue;
+        const [own, outlook] = [set.get(id), outlooks.get(id)];
+        const place = at * (ids.length + 1);
+        if (own !== undefined) {
+          means[at] = mirroredNumber(id, own.amount, player);
+          covariance[place] = own.u ** 2;
+        } else if (outlook !== undefined) {
+          means[at] = outlook.value === null ? NaN : mirroredNumber(id, outlook.value, player);
+          covariance[place] = (outlook.u ?? 0) ** 2;
+        } else if (whole?.lost.includes(id) !== true) {
+          means[at] = before.means[at]!;
+          covariance[place] = before.covariance[place]!;
+        }
+      }
+      return { means, covariance };
+    },
+  };
+}

@@ -1,0 +1,32 @@
+// Tests of the check plan-leads-away.
+import { assertMarked, assertNone } from './files.ts';
+
+const student = {
+  'ansa.student.yaml': `student: 1
+hand: right
+bag: { hybrid: { kind: hybrid, loft: 22 deg, head_mass: 230 g } }`,
+};
+const head = `swing: 1
+student: ansa.student.yaml
+club: hybrid
+checkpoints: { impact: { shaft_lean: 5 deg forward ± 2 deg } }
+delivery: { club_speed: 41 m/s ± 0.5 m/s, attack: 3 deg down, path: 3 deg left ± 0.5 deg, face: 0 deg ± 0.5 deg }
+`;
+const goals = 'goals: [{ start: 1 deg left..1 deg right }]\nplan:\n';
+
+describe('plan-leads-away', () => {
+  it('marks a plan that moves a goal out of its window for certain', () => {
+    assertMarked('plan-leads-away', {
+      'lesson.swing.yaml': `${head}${goals}  - { change: delivery.face_to_path, to: 9 deg right ± 0.5 deg, because: start }
+#             ^^^^^^^^^^^^^^^^^^^^^ warning[plan-leads-away]`,
+      ...student,
+    });
+  });
+
+  it('says nothing of one that may still reach it', () => {
+    assertNone('plan-leads-away', {
+      'lesson.swing.yaml': `${head}${goals}  - { change: delivery.face_to_path, to: 2 deg right ± 0.5 deg, because: start }`,
+      ...student,
+    });
+  });
+});

@@ -31,14 +31,17 @@ export function outlookWords({ quantity, origin, value, u, difference, uDifferen
   const title = quantity.title.charAt(0).toLowerCase() + quantity.title.slice(1);
   const parts: string[] = [];
   if (value !== null && u !== null)
-    parts.push(
-      `${showValue(quantity, value, u)} (95 %: ${showWindow(quantity, value - coverage95 * u, value + coverage95 * u)})`,
-    );
+    parts.push(`${showValue(quantity, value, u)} (95 %: ${spreadOf(quantity, value, u)})`);
   if (difference !== null) parts.push(`moves ${movedWords(quantity, difference, uDifference)}`);
   return `${title} ${parts.length === 0 ? 'moves, nobody can tell how far' : parts.join(', ')}, by ${origin}`;
 }
 
-function movedWords(quantity: Outlook['quantity'], difference: number, u: number | null): string {
+/** Where 95 of 100 such values lie: "160..182 m". */
+export function spreadOf(quantity: Outlook['quantity'], value: number, u: number): string {
+  return showWindow(quantity, value - coverage95 * u, value + coverage95 * u);
+}
+
+export function movedWords(quantity: Outlook['quantity'], difference: number, u: number | null): string {
   const hasSides = quantity.directions.some(({ bearing }) => bearing === undefined);
   const shown = showValue(quantity, hasSides ? difference : Math.abs(difference), u);
   return hasSides ? shown : `${shown} ${difference < 0 ? 'less' : 'more'}`;
@@ -52,6 +55,13 @@ export function goalWords({ now, then }: GoalForecast): string {
   const asked = wanted.key === 'contact' ? `${title} ahead of the ball` : `${title} ${window}`;
   const later = then.value === now.value ? '' : `, then ${standingWords(then)}`;
   return `${wanted.key === 'shape' ? 'shape: ' : ''}${asked}: now ${standingWords(now)}${later}`;
+}
+
+/** "carry 4 % → 20 %". */
+export function goalInShort({ now, then }: GoalForecast): string {
+  const { key, quantity } = now.wanted;
+  const title = key === 'contact' || key === 'shape' ? `${key} (${quantity.title.toLowerCase()})` : key;
+  return `${title} ${percentOf(now.chance)} → ${percentOf(then.chance)}`;
 }
 
 export function standingWords({ wanted, value, u, chance }: Standing): string {

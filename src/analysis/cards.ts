@@ -4,6 +4,8 @@ import { kindOf } from '../record/kind.ts';
 import { parseDocument } from '../record/parse.ts';
 import { resolveReference } from '../record/reference.ts';
 import { mentionsIn, type Mention } from './mentions.ts';
+import { builtIn, type Registry } from '../registry/registry.ts';
+import { registryNear, type RegistriesSeen } from './registry-near.ts';
 import type { FileState } from './result.ts';
 import type { Cancellation, FileStore } from './settle.ts';
 
@@ -11,6 +13,8 @@ export interface Card {
   readonly uri: string;
   readonly kind: FileKind;
   readonly text: string;
+  /** With which it was read; its own quantities are among the mentions. */
+  readonly registry: Registry;
   readonly mentions: readonly Mention[];
   /** Of a fault book, the one that it extends. */
   readonly extends: string | undefined;
@@ -24,7 +28,7 @@ export interface Card {
   readonly faults: ReadonlyMap<string, { readonly id: Located<string>; readonly title: string | undefined }>;
 }
 
-/** By URI; a card is good for as long as the text is the same. */
+/** By URI; a card is good for as long as the text and the registry are the same. */
 export type CardCache = Map<string, Card>;
 
 /** How the files of a workspace are come by. */
@@ -54,17 +58,23 @@ export async function cardsOf(
 ): Promise<readonly Card[]> {
   const cards: Card[] = [];
   const seen = new Set<string>();
+  const registries: RegistriesSeen = new Map();
   for (let next = uris; next.length > 0;) {
     const ours = next.filter((uri) => kindOf(uri) !== undefined && !seen.has(uri));
     for (const uri of ours) seen.add(uri);
-    const found = await cardsAt(ours, archive, word);
+    const found = await cardsAt(ours, archive, word, registries);
     cards.push(...found);
     next = [...new Set(found.flatMap(referredTo))];
   }
   return cards;
 }
 
-async function cardsAt(uris: readonly string[], archive: Archive, word: string | undefined): Promise<Card[]> {
+async function cardsAt(
+  uris: readonly string[],
+  archive: Archive,
+  word: string | undefined,
+  registries: RegistriesSeen,
+): Promise<Card[]> {
   const cards: Card[] = [];
   let read = 0;
   for (let from = 0; from < uris.length; from += readTogether) {
@@ -75,10 +85,11 @@ async function cardsAt(uris: readonly string[], archive: Archive, word: string |
       const state = states[place];
       if (state?.kind !== 'text') continue;
       const kept = archive.cards.get(uri);
-      const known = kept?.text === state.text ? kept : undefined;
-      if (known === undefined && !mayHold(uri, state.text, word)) continue;
+      if (kept?.text !== state.text && !mayHold(uri, state.text, word)) continue;
+      const registry = await registryFor(uri, archive, registries);
+      const known = kept?.text === state.text && kept.registry === registry ? kept : undefined;
       if (known === undefined) read += state.text.length;
-      cards.push(known ?? keptCard(uri, state.text, archive.cards));
+      cards.push(known ?? keptCard(uri, state.text, registry, archive.cards));
       if (read < restAfter) continue;
       read = 0;
       await archive.rest();
@@ -93,7 +104,7 @@ function referredTo({ mentions }: Card): readonly string[] {
 }
 
 /** Of a text that is at hand; of a URI that is none of ours a card with nothing on it. */
-export function cardOf(uri: string, document: SwingwrightDocument): Card {
+export function cardOf(uri: string, document: SwingwrightDocument, registry: Registry = builtIn): Card {
   const { kind, text } = document;
   const follow = (path: Located<string> | undefined): string | undefined =>
     path && resolveReference(uri, path.value);
@@ -101,6 +112,7 @@ export function cardOf(uri: string, document: SwingwrightDocument): Card {
     uri,
     kind,
     text,
+    registry,
     mentions: mentionsIn(uri, document),
     extends: kind === 'faults' ? follow(document.extends) : undefined,
     student: kind === 'swing' ? follow(document.student) : undefined,
@@ -122,8 +134,14 @@ function titleOf(document: SwingwrightDocument): Located<string> | undefined {
   return node && { value: document.title, span: node.span };
 }
 
-function keptCard(uri: string, text: string, cards: CardCache): Card {
-  const card = cardOf(uri, parseDocument(kindOf(uri) ?? 'review', text));
+/** A workspace file is what a registry comes from, and read without. */
+async function registryFor(uri: string, archive: Archive, registries: RegistriesSeen): Promise<Registry> {
+  if (kindOf(uri) === 'workspace') return builtIn;
+  return registryNear(uri, (at) => stateOf(at, archive), registries);
+}
+
+function keptCard(uri: string, text: string, registry: Registry, cards: CardCache): Card {
+  const card = cardOf(uri, parseDocument(kindOf(uri) ?? 'review', text, registry), registry);
   cards.set(uri, card);
   return card;
 }

@@ -1,18 +1,20 @@
 // Every name in one document that stands for something which may stand elsewhere too, with its place; opens no other file.
 import type { Span } from '../measure/measure.ts';
+import { namesIn as namesInMessage } from '../judgement/message.ts';
 import { scan } from '../judgement/scan.ts';
 import type {
   Entry,
   FaultFile,
   Goal,
   Located,
+  OutlineNode,
   StudentFile,
   SwingRecord,
   SwingwrightDocument,
   WorkspaceFile,
 } from '../record/document.ts';
 import { referencesOf, resolveReference } from '../record/reference.ts';
-import { findMiss, findQuantity } from '../registry/registry.ts';
+import { findMiss } from '../registry/registry.ts';
 
 /** What a name stands for. Two mentions are of the same thing where these are the same, faults aside: books extend one another. */
 export type Thing =
@@ -139,8 +141,39 @@ function inBook(uri: string, { text, faults }: FaultFile): readonly Mention[] {
   ]);
 }
 
+function inWorkspace(document: WorkspaceFile): readonly Mention[] {
+  const { own, outline, text } = document;
+  const sections = new Map(outline.map(({ name, children }) => [name, children]));
+  const described = [...(sections.get('quantities') ?? []), ...(sections.get('derived') ?? [])];
+  return [
+    ...[...own.quantities, ...own.derived].map(({ quantity: { id }, keySpan }) =>
+      quantityAt(id, unquoted(keySpan, text), 'definition'),
+    ),
+    ...described.flatMap(({ children }) => children.flatMap((child) => wordOf('like', child, text))),
+    ...own.derived.flatMap(({ is }) => inExpression(is)),
+    ...own.relations.flatMap(({ left, right }) => [...inExpression(left), ...inExpression(right)]),
+    ...own.checks.flatMap(({ when, message, at }) => [
+      ...inExpression(when),
+      ...namesInMessage(message).flatMap(quantityNamed),
+      ...(at === undefined ? [] : quantityNamed(at)),
+    ]),
+    ...(sections.get('show') ?? []).flatMap(({ name, nameSpan }) =>
+      quantityNamed({ value: name, span: unquoted(nameSpan, text) }),
+    ),
+    ...inColumns(document),
+  ];
+}
+
+/** The value of this key, where it is one word and names a quantity. */
+function wordOf(key: string, { name, nameSpan, span }: OutlineNode, text: string): readonly Mention[] {
+  const value = name === key ? /[\w.]+/.exec(text.slice(nameSpan.end, span.end)) : null;
+  if (value === null) return [];
+  const start = nameSpan.end + value.index;
+  return quantityNamed({ value: value[0], span: { start, end: start + value[0].length } });
+}
+
 /** Which quantity a column of shots holds; its place is told by the outline alone. */
-function inWorkspace({ outline, text, shotColumns }: WorkspaceFile): readonly Mention[] {
+function inColumns({ outline, text, shotColumns }: WorkspaceFile): readonly Mention[] {
   const columns = outline
     .find(({ name }) => name === 'shots')
     ?.children.find(({ name }) => name === 'columns')?.children;
@@ -155,18 +188,24 @@ function inWorkspace({ outline, text, shotColumns }: WorkspaceFile): readonly Me
   });
 }
 
+/**
+ * Whether this is written as the id of a quantity. Whether there is such a one is the registry's to say, and asked where that
+ * matters: the same text means the same in every file.
+ */
+const idPattern = /^[a-z][a-z0-9_]*(?:\.[a-z][a-z0-9_]*)+$/;
+
 /** Escapes or folding part the text from what it says: then no name in it has a place. */
 function inExpression({ value, span }: Located<string>): readonly Mention[] {
   if (span.end - span.start !== value.length) return [];
   return scan(value).tokens.flatMap((token): Mention[] => {
-    if (token.kind !== 'name' || findQuantity(token.name) === undefined) return [];
+    if (token.kind !== 'name' || !idPattern.test(token.name)) return [];
     const { start, end } = token.span;
     return [quantityAt(token.name, { start: span.start + start, end: span.start + end }, 'use')];
   });
 }
 
 function quantityNamed({ value, span }: Located<string>): readonly Mention[] {
-  return findQuantity(value) === undefined ? [] : [quantityAt(value, span, 'use')];
+  return idPattern.test(value) ? [quantityAt(value, span, 'use')] : [];
 }
 
 function quantityAt(name: string, span: Span, role: Mention['role']): Mention {
@@ -185,6 +224,11 @@ function clubAt({ value, span }: Located<string>, student: string | undefined): 
 
 /** The place of a key without its quotes. */
 function inner({ value, span }: Located<string>, text: string): Span {
-  const unquoted = { start: span.start + 1, end: span.end - 1 };
-  return text.slice(unquoted.start, unquoted.end) === value ? unquoted : span;
+  const within = { start: span.start + 1, end: span.end - 1 };
+  return text.slice(within.start, within.end) === value ? within : span;
+}
+
+function unquoted(span: Span, text: string): Span {
+  const isQuoted = /^["']/.test(text.slice(span.start, span.end));
+  return isQuoted ? { start: span.start + 1, end: span.end - 1 } : span;
 }

@@ -158,7 +158,10 @@ function isReadBack(
   spans: readonly Span[],
   edits: FileEdits['edits'],
 ): boolean {
-  const changed = cardOf(card.uri, parseDocument(card.kind, applyEdits({ text: card.text, edits })));
+  const changed = cardOf(
+    card.uri,
+    parseDocument(card.kind, applyEdits({ text: card.text, edits }), card.registry),
+  );
   const starts = new Set(spans.map(({ start }) => start));
   const expected = card.mentions.map((mention) =>
     mention.thing.kind === thing.kind && mention.thing.name === thing.name && starts.has(mention.span.start)

@@ -3,17 +3,19 @@ import type { FileKind, Located, SwingwrightDocument } from '../record/document.
 import { kindOf } from '../record/kind.ts';
 import { parseDocument } from '../record/parse.ts';
 import { resolveReference } from '../record/reference.ts';
+import type { Registry } from '../registry/registry.ts';
+import { builtIn } from '../registry/registry.ts';
+import { lookoutOver } from './lookout.ts';
 import { mentionsIn, type Mention } from './mentions.ts';
-import { builtIn, type Registry } from '../registry/registry.ts';
-import { registryNear, type RegistriesSeen } from './registry-near.ts';
 import type { FileState } from './result.ts';
 import type { Cancellation, FileStore } from './settle.ts';
+import { findWorkspace, workspaceCandidates } from './workspace.ts';
 
 export interface Card {
   readonly uri: string;
   readonly kind: FileKind;
   readonly text: string;
-  /** With which it was read; its own quantities are among the mentions. */
+  /** What could be measured where it lies. */
   readonly registry: Registry;
   readonly mentions: readonly Mention[];
   /** Of a fault book, the one that it extends. */
@@ -28,7 +30,7 @@ export interface Card {
   readonly faults: ReadonlyMap<string, { readonly id: Located<string>; readonly title: string | undefined }>;
 }
 
-/** By URI; a card is good for as long as the text and the registry are the same. */
+/** By URI; a card is good for as long as the text is the same. */
 export type CardCache = Map<string, Card>;
 
 /** How the files of a workspace are come by. */
@@ -57,12 +59,12 @@ export async function cardsOf(
   word?: string,
 ): Promise<readonly Card[]> {
   const cards: Card[] = [];
+  const registries = registriesIn(archive);
   const seen = new Set<string>();
-  const registries: RegistriesSeen = new Map();
   for (let next = uris; next.length > 0;) {
     const ours = next.filter((uri) => kindOf(uri) !== undefined && !seen.has(uri));
     for (const uri of ours) seen.add(uri);
-    const found = await cardsAt(ours, archive, word, registries);
+    const found = await cardsAt(ours, archive, registries, word);
     cards.push(...found);
     next = [...new Set(found.flatMap(referredTo))];
   }
@@ -72,8 +74,8 @@ export async function cardsOf(
 async function cardsAt(
   uris: readonly string[],
   archive: Archive,
+  registries: Registries,
   word: string | undefined,
-  registries: RegistriesSeen,
 ): Promise<Card[]> {
   const cards: Card[] = [];
   let read = 0;
@@ -85,9 +87,9 @@ async function cardsAt(
       const state = states[place];
       if (state?.kind !== 'text') continue;
       const kept = archive.cards.get(uri);
-      if (kept?.text !== state.text && !mayHold(uri, state.text, word)) continue;
-      const registry = await registryFor(uri, archive, registries);
+      const registry = await registries(uri);
       const known = kept?.text === state.text && kept.registry === registry ? kept : undefined;
+      if (known === undefined && !mayHold(uri, state.text, word)) continue;
       if (known === undefined) read += state.text.length;
       cards.push(known ?? keptCard(uri, state.text, registry, archive.cards));
       if (read < restAfter) continue;
@@ -104,7 +106,7 @@ function referredTo({ mentions }: Card): readonly string[] {
 }
 
 /** Of a text that is at hand; of a URI that is none of ours a card with nothing on it. */
-export function cardOf(uri: string, document: SwingwrightDocument, registry: Registry = builtIn): Card {
+export function cardOf(uri: string, document: SwingwrightDocument, registry: Registry): Card {
   const { kind, text } = document;
   const follow = (path: Located<string> | undefined): string | undefined =>
     path && resolveReference(uri, path.value);
@@ -113,7 +115,7 @@ export function cardOf(uri: string, document: SwingwrightDocument, registry: Reg
     kind,
     text,
     registry,
-    mentions: mentionsIn(uri, document),
+    mentions: mentionsIn(uri, document, registry),
     extends: kind === 'faults' ? follow(document.extends) : undefined,
     student: kind === 'swing' ? follow(document.student) : undefined,
     date: kind === 'swing' ? document.date?.value : undefined,
@@ -134,16 +136,36 @@ function titleOf(document: SwingwrightDocument): Located<string> | undefined {
   return node && { value: document.title, span: node.span };
 }
 
-/** A workspace file is what a registry comes from, and read without. */
-async function registryFor(uri: string, archive: Archive, registries: RegistriesSeen): Promise<Registry> {
-  if (kindOf(uri) === 'workspace') return builtIn;
-  return registryNear(uri, (at) => stateOf(at, archive), registries);
-}
-
 function keptCard(uri: string, text: string, registry: Registry, cards: CardCache): Card {
   const card = cardOf(uri, parseDocument(kindOf(uri) ?? 'review', text, registry), registry);
   cards.set(uri, card);
   return card;
+}
+
+type Registries = (uri: string) => Promise<Registry>;
+
+/** What can be measured in each folder, by the workspace files in it and above, each read once. */
+function registriesIn(archive: Archive): Registries {
+  const states = new Map<string, Promise<FileState | undefined>>();
+  const folders = new Map<string, Promise<Registry>>();
+  const find = async (uri: string): Promise<Registry> => {
+    const known = new Map<string, FileState | undefined>();
+    for (const candidate of workspaceCandidates(uri)) {
+      const state = states.get(candidate) ?? stateOf(candidate, archive);
+      states.set(candidate, state);
+      known.set(candidate, (await state) ?? { kind: 'missing' });
+      if (known.get(candidate)?.kind !== 'missing') break;
+    }
+    return findWorkspace(uri, lookoutOver({ file: (at) => known.get(at) }), undefined).own.registry;
+  };
+  return (uri) => {
+    // The workspace file itself is what a registry comes from.
+    if (kindOf(uri) === 'workspace') return Promise.resolve(builtIn);
+    const folder = uri.slice(0, uri.lastIndexOf('/'));
+    const registry = folders.get(folder) ?? find(uri);
+    folders.set(folder, registry);
+    return registry;
+  };
 }
 
 async function stateOf(uri: string, { files, load }: Archive): Promise<FileState | undefined> {

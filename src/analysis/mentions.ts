@@ -14,7 +14,8 @@ import type {
   WorkspaceFile,
 } from '../record/document.ts';
 import { referencesOf, resolveReference } from '../record/reference.ts';
-import { findMiss } from '../registry/registry.ts';
+import { registryOf } from '../record/workspace.ts';
+import { findMiss, type Registry } from '../registry/registry.ts';
 
 /** What a name stands for. Two mentions are of the same thing where these are the same, faults aside: books extend one another. */
 export type Thing =
@@ -34,11 +35,15 @@ export interface Mention {
   readonly role: 'definition' | 'entry' | 'use';
 }
 
-/** In the order of the text. A document that was read once is looked through once. */
-export function mentionsIn(uri: string, document: SwingwrightDocument): readonly Mention[] {
+/** In the order of the text. A document that was read once is looked through once; `registry` is the one that it was read with. */
+export function mentionsIn(
+  uri: string,
+  document: SwingwrightDocument,
+  registry: Registry,
+): readonly Mention[] {
   const known = kept.get(document);
   if (known?.uri === uri) return known.mentions;
-  const mentions = [...filesIn(uri, document), ...namesIn(uri, document)].sort(
+  const mentions = [...filesIn(uri, document), ...namesIn(uri, document, registry)].sort(
     (a, b) => a.span.start - b.span.start || a.span.end - b.span.end,
   );
   kept.set(document, { uri, mentions });
@@ -62,16 +67,16 @@ function filesIn(uri: string, document: SwingwrightDocument): readonly Mention[]
   });
 }
 
-function namesIn(uri: string, document: SwingwrightDocument): readonly Mention[] {
+function namesIn(uri: string, document: SwingwrightDocument, registry: Registry): readonly Mention[] {
   switch (document.kind) {
     case 'swing':
-      return inRecord(uri, document);
+      return inRecord(uri, document, registry);
     case 'student':
       return inStudent(uri, document);
     case 'template':
       return [...document.windows].map(([name, { keySpan }]) => quantityAt(name, keySpan, 'entry'));
     case 'faults':
-      return inBook(uri, document);
+      return inBook(uri, document, registry);
     case 'workspace':
       return inWorkspace(document);
     case 'review':
@@ -79,7 +84,7 @@ function namesIn(uri: string, document: SwingwrightDocument): readonly Mention[]
   }
 }
 
-function inRecord(uri: string, document: SwingRecord): readonly Mention[] {
+function inRecord(uri: string, document: SwingRecord, registry: Registry): readonly Mention[] {
   const { text, faults, misses, goals, plan } = document;
   const student = document.student && resolveReference(uri, document.student.value);
   const book = document.faultsFrom && resolveReference(uri, document.faultsFrom.value);
@@ -99,9 +104,9 @@ function inRecord(uri: string, document: SwingRecord): readonly Mention[] {
     ),
     ...goals.flatMap((goal) => inGoal(goal, student)),
     ...plan.flatMap(({ change, because, proof }) => [
-      ...(change === undefined ? [] : quantityNamed(change)),
+      ...(change === undefined ? [] : quantityNamed(change, registry)),
       ...because.map(fault),
-      ...(proof === undefined ? [] : inExpression(proof)),
+      ...(proof === undefined ? [] : inExpression(proof, registry)),
     ]),
   ];
 }
@@ -128,48 +133,52 @@ function inGoal({ club, targets }: Goal, student: string | undefined): readonly 
   ];
 }
 
-function inBook(uri: string, { text, faults }: FaultFile): readonly Mention[] {
+function inBook(uri: string, { text, faults }: FaultFile, registry: Registry): readonly Mention[] {
   return [...faults.values()].flatMap(({ id, evidence, tendsTo, changes }): Mention[] => [
     {
       thing: { kind: 'fault', name: id.value, book: uri },
       span: inner(id, text),
       role: 'definition',
     },
-    ...evidence.flatMap(({ expression }) => inExpression(expression)),
-    ...tendsTo.flatMap(({ effect }) => quantityNamed(effect)),
-    ...changes.flatMap(({ change }) => quantityNamed(change)),
+    ...evidence.flatMap(({ expression }) => inExpression(expression, registry)),
+    ...tendsTo.flatMap(({ effect }) => quantityNamed(effect, registry)),
+    ...changes.flatMap(({ change }) => quantityNamed(change, registry)),
   ]);
 }
 
+/** It knows its own quantities, whatever registry it was read with. */
 function inWorkspace(document: WorkspaceFile): readonly Mention[] {
   const { own, outline, text } = document;
+  const registry = registryOf(document);
   const sections = new Map(outline.map(({ name, children }) => [name, children]));
   const described = [...(sections.get('quantities') ?? []), ...(sections.get('derived') ?? [])];
+  const inside = (expression: Located<string>): readonly Mention[] => inExpression(expression, registry);
+  const named = (word: Located<string>): readonly Mention[] => quantityNamed(word, registry);
   return [
     ...[...own.quantities, ...own.derived].map(({ quantity: { id }, keySpan }) =>
       quantityAt(id, unquoted(keySpan, text), 'definition'),
     ),
-    ...described.flatMap(({ children }) => children.flatMap((child) => wordOf('like', child, text))),
-    ...own.derived.flatMap(({ is }) => inExpression(is)),
-    ...own.relations.flatMap(({ left, right }) => [...inExpression(left), ...inExpression(right)]),
+    ...described.flatMap(({ children }) => children.flatMap((child) => likeIn(child, text).flatMap(named))),
+    ...own.derived.flatMap(({ is }) => inside(is)),
+    ...own.relations.flatMap(({ left, right }) => [...inside(left), ...inside(right)]),
     ...own.checks.flatMap(({ when, message, at }) => [
-      ...inExpression(when),
-      ...namesInMessage(message).flatMap(quantityNamed),
-      ...(at === undefined ? [] : quantityNamed(at)),
+      ...inside(when),
+      ...namesInMessage(message).flatMap(named),
+      ...(at === undefined ? [] : named(at)),
     ]),
     ...(sections.get('show') ?? []).flatMap(({ name, nameSpan }) =>
-      quantityNamed({ value: name, span: unquoted(nameSpan, text) }),
+      named({ value: name, span: unquoted(nameSpan, text) }),
     ),
     ...inColumns(document),
   ];
 }
 
-/** The value of this key, where it is one word and names a quantity. */
-function wordOf(key: string, { name, nameSpan, span }: OutlineNode, text: string): readonly Mention[] {
-  const value = name === key ? /[\w.]+/.exec(text.slice(nameSpan.end, span.end)) : null;
+/** The word that stands for `like`. */
+function likeIn({ name, nameSpan, span }: OutlineNode, text: string): readonly Located<string>[] {
+  const value = name === 'like' ? /[\w.]+/.exec(text.slice(nameSpan.end, span.end)) : null;
   if (value === null) return [];
   const start = nameSpan.end + value.index;
-  return quantityNamed({ value: value[0], span: { start, end: start + value[0].length } });
+  return [{ value: value[0], span: { start, end: start + value[0].length } }];
 }
 
 /** Which quantity a column of shots holds; its place is told by the outline alone. */
@@ -188,24 +197,18 @@ function inColumns({ outline, text, shotColumns }: WorkspaceFile): readonly Ment
   });
 }
 
-/**
- * Whether this is written as the id of a quantity. Whether there is such a one is the registry's to say, and asked where that
- * matters: the same text means the same in every file.
- */
-const idPattern = /^[a-z][a-z0-9_]*(?:\.[a-z][a-z0-9_]*)+$/;
-
 /** Escapes or folding part the text from what it says: then no name in it has a place. */
-function inExpression({ value, span }: Located<string>): readonly Mention[] {
+function inExpression({ value, span }: Located<string>, registry: Registry): readonly Mention[] {
   if (span.end - span.start !== value.length) return [];
   return scan(value).tokens.flatMap((token): Mention[] => {
-    if (token.kind !== 'name' || !idPattern.test(token.name)) return [];
+    if (token.kind !== 'name' || registry.find(token.name) === undefined) return [];
     const { start, end } = token.span;
     return [quantityAt(token.name, { start: span.start + start, end: span.start + end }, 'use')];
   });
 }
 
-function quantityNamed({ value, span }: Located<string>): readonly Mention[] {
-  return idPattern.test(value) ? [quantityAt(value, span, 'use')] : [];
+function quantityNamed({ value, span }: Located<string>, registry: Registry): readonly Mention[] {
+  return registry.find(value) === undefined ? [] : [quantityAt(value, span, 'use')];
 }
 
 function quantityAt(name: string, span: Span, role: Mention['role']): Mention {

@@ -161,6 +161,7 @@ function isReadBack(
   const changed = cardOf(
     card.uri,
     parseDocument(card.kind, applyEdits({ text: card.text, edits }), card.registry),
+    card.registry,
   );
   const starts = new Set(spans.map(({ start }) => start));
   const expected = card.mentions.map((mention) =>

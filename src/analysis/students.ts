@@ -2,27 +2,23 @@
 import { grouped } from '../judgement/grouped.ts';
 import { kindOf } from '../record/kind.ts';
 import { courseOf, type Course } from './courses.ts';
+import { lessonStates, type LessonState } from './lesson-state.ts';
 import { studentOf, type Lesson, type Practice } from './lessons.ts';
 import { settle } from './settle.ts';
 
 /** One lesson as a list shows it. */
-export interface LessonState {
+export interface ListedLesson {
   readonly lesson: Lesson;
-  /** Entries that do not fit the rest of the record. */
-  readonly conflicts: number;
-  /** Findings that are errors. */
-  readonly errors: number;
+  readonly state: LessonState;
   /** What became of its plan; undefined where it has none. */
   readonly course: Course | undefined;
-  /** How many proofs of its plan a later lesson has still to measure; 0 once another plan took its place. */
-  readonly proofsDue: number;
 }
 
 export interface ClubLessons {
   /** As the first of the lessons writes it; undefined for lessons without a club. */
   readonly club: string | undefined;
   /** The oldest first, those without a date last. */
-  readonly lessons: readonly LessonState[];
+  readonly lessons: readonly ListedLesson[];
 }
 
 export interface StudentLessons {
@@ -60,33 +56,14 @@ export function groupLessons(lessons: readonly Lesson[]): readonly StudentLesson
     .sort(byName);
 }
 
-/** The states of one student's lessons, in the order given. */
-export function statesOf(lessons: readonly Lesson[]): readonly LessonState[] {
-  return lessons.map((lesson) => stateOf(lesson, lessons));
-}
-
-function stateOf(lesson: Lesson, lessons: readonly Lesson[]): LessonState {
-  const { findings, agreement } = lesson.analysis;
-  const course = courseOf(lesson, lessons);
-  return {
-    lesson,
-    conflicts: agreement?.conflicts.length ?? 0,
-    errors: findings.filter(({ severity }) => severity === 'error').length,
-    course,
-    proofsDue: course === undefined ? 0 : proofsDueIn(course),
-  };
-}
-
-function proofsDueIn({ plan, isLast, held }: Course): number {
-  const { document } = plan.analysis;
-  if (!isLast || document.kind !== 'swing') return 0;
-  if (held !== undefined) return held.outcome.proofs.filter(({ state }) => state === 'not measured').length;
-  return document.plan.filter(({ proof }) => proof !== undefined).length;
-}
-
 function clubsOf(lessons: readonly Lesson[]): readonly ClubLessons[] {
-  const states = statesOf(lessons);
-  const byClub = grouped(states, ({ lesson }) => lesson.club?.trim().toLowerCase());
+  const states = lessonStates(lessons);
+  const listed = lessons.map((lesson, i): ListedLesson => ({
+    lesson,
+    state: states[i]!,
+    course: courseOf(lesson, lessons),
+  }));
+  const byClub = grouped(listed, ({ lesson }) => lesson.club?.trim().toLowerCase());
   return [...byClub.values()]
     .map((own) => ({ club: own[0]?.lesson.club, lessons: own }))
     .sort((a, b) => ((a.club ?? '~') < (b.club ?? '~') ? -1 : 1));

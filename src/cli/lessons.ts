@@ -1,7 +1,7 @@
 // The `lessons` command: the students of a folder with their lessons by club and date, and where each stands, as text or JSON.
 import pc from 'picocolors';
 import { counted, courseInShort, dayOf } from '../analysis/outcome-words.ts';
-import { findStudents, type LessonState, type StudentLessons } from '../analysis/students.ts';
+import { findStudents, type ListedLesson, type StudentLessons } from '../analysis/students.ts';
 import { toPath, toUri } from '../disk/files.ts';
 import { printable } from './formats/text.ts';
 import { practiceAt } from './practice.ts';
@@ -30,15 +30,15 @@ function studentText({ uri, name, clubs }: StudentLessons): string {
   return [pc.bold(printable(title)), ...rows.map(printable)].join('\n');
 }
 
-function lessonRows({ lesson, conflicts, errors, course, proofsDue }: LessonState): readonly string[] {
+function lessonRows({ lesson, state: { errors, conflicts, due }, course }: ListedLesson): readonly string[] {
   const said = [
     ...(errors === 0 ? [] : [counted(errors, 'error')]),
-    ...(conflicts === 0 ? [] : [counted(conflicts, 'conflict')]),
-    ...(proofsDue === 0 ? [] : [`${counted(proofsDue, 'proof')} due`]),
+    ...(conflicts.length === 0 ? [] : [counted(conflicts.length, 'conflict')]),
+    ...(due.length === 0 ? [] : [`${counted(due.length, 'proof')} due`]),
   ];
-  const state = said.length === 0 ? '' : `  ${said.join(', ')}`;
+  const words = said.length === 0 ? '' : `  ${said.join(', ')}`;
   return [
-    `    ${dayOf(lesson)}  ${toPath(lesson.uri)}${state}`,
+    `    ${dayOf(lesson)}  ${toPath(lesson.uri)}${words}`,
     ...(course === undefined ? [] : [`      Plan: ${courseInShort(course)}.`]),
   ];
 }
@@ -55,13 +55,13 @@ function studentsJson(students: readonly StudentLessons[]): string {
   return `${JSON.stringify(json, null, 2)}\n`;
 }
 
-function lessonJson({ lesson, conflicts, errors, course, proofsDue }: LessonState) {
+function lessonJson({ lesson, state: { errors, conflicts, due }, course }: ListedLesson) {
   return {
     file: toPath(lesson.uri),
     date: lesson.date ?? null,
     errors,
-    conflicts,
-    proofsDue,
+    conflicts: conflicts.length,
+    proofsDue: due.length,
     plan:
       course === undefined
         ? null

@@ -11,8 +11,12 @@ import {
 import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { filePatterns, listFiles, readFile } from './files.ts';
+import { openCommand, registerPredictions } from './predictions.ts';
+import { registerLessons } from './lessons.ts';
+import { registerSample } from './sample.ts';
 import { registerNewFiles } from './new-files.ts';
 import { registerStatus } from './status.ts';
+import { registerStatusBar } from './status-bar.ts';
 
 export const language = 'swing-yaml';
 
@@ -30,6 +34,7 @@ export async function runClient(
     explanations: `command:${explainCommand}?${encodeURIComponent('["')}{code}${encodeURIComponent('"]')}`,
     quantities: `command:${whyCommand}?{arguments}`,
     pages: pageAddress,
+    opener: openCommand,
   };
   const client = await createClient({
     documentSelector: [{ language }],
@@ -47,8 +52,12 @@ export async function runClient(
     client,
     registerCalibration(client),
     registerExplanations(client),
+    registerPredictions(client),
+    registerLessons(client, watchers),
+    registerSample(context.extensionUri),
     registerNewFiles(client),
     registerStatus(client),
+    registerStatusBar(client),
     vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),
     vscode.commands.registerCommand('swingwright.showOutput', () => output.show()),
   );

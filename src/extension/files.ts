@@ -11,11 +11,13 @@ export const filePatterns = [
 
 /** URIs of the files of these patterns at or below a folder, sorted; dependencies and what git keeps are left out. */
 export async function listFiles(folder: vscode.Uri): Promise<readonly string[]> {
-  const found = await vscode.workspace.findFiles(
-    new vscode.RelativePattern(folder, `{${filePatterns.join(',')}}`),
-    '**/{node_modules,.git}/**',
+  // One pattern at a time: alternatives within alternatives find nothing.
+  const found = await Promise.all(
+    filePatterns.map((pattern) =>
+      vscode.workspace.findFiles(new vscode.RelativePattern(folder, pattern), '**/{node_modules,.git}/**'),
+    ),
   );
-  return found.map((uri) => uri.toString()).sort();
+  return [...new Set(found.flat().map((uri) => uri.toString()))].sort();
 }
 
 export async function readFile(uri: vscode.Uri): Promise<FileState> {

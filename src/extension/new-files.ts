@@ -48,7 +48,7 @@ export function registerNewFiles(client: BaseLanguageClient): vscode.Disposable 
 
 function givenBy(given: unknown): Given {
   if (given instanceof vscode.Uri) return { folder: given.toString() };
-  return typeof given === 'object' && given !== null ? (given) : {};
+  return typeof given === 'object' && given !== null ? given : {};
 }
 
 async function newPractice(client: BaseLanguageClient, given: Given): Promise<void> {

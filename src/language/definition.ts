@@ -12,13 +12,10 @@ export type PageAddress = (name: string, record: string | undefined) => string |
 
 /** The nearest one first. */
 export function findDefinitions(analysis: Analysis, position: Position, page: PageAddress): LocationLink[] {
-  const { uri, document } = analysis;
+  const { uri, document, subject } = analysis;
   const table = lineTableOf(document.text);
   const offset = offsetAt(table, position);
-  const mention = mentionAt(mentionsIn(uri, document), offset);
-  const isUnknown =
-    mention?.thing.kind === 'quantity' && analysis.subject.registry.find(mention.thing.name) === undefined;
-  if (isUnknown) return [];
+  const mention = mentionAt(mentionsIn(uri, document, subject.registry), offset);
   const code = mention === undefined ? codeAt(analysis, offset) : undefined;
   const from = mention?.span ?? code?.span;
   if (from === undefined) return [];
@@ -120,7 +117,7 @@ function entryOf(
   { uri, document, subject }: Analysis,
 ): readonly Place[] {
   if (role === 'entry' && subject.registry.own.some((own) => own.id === id)) return [];
-  const entries = mentionsIn(uri, document).filter(
+  const entries = mentionsIn(uri, document, subject.registry).filter(
     ({ thing, role }) => role === 'entry' && thing.kind === 'quantity' && thing.name === id,
   );
   const [first] = entries;

@@ -1,7 +1,7 @@
 // The pages that explain finding codes, as Markdown, and the list of them; the words themselves stand with the checks.
 import { checks, findCheck } from '../checks/table.ts';
 import { showWindow } from '../measure/show.ts';
-import { builtIn, findMiss, findQuantity } from '../registry/registry.ts';
+import { builtIn, findMiss, type Registry } from '../registry/registry.ts';
 import type { Quantity, Range } from '../registry/quantity.ts';
 import { code as coded } from './markdown.ts';
 import { nameOf } from './words.ts';
@@ -19,9 +19,9 @@ export function listCodes(): { readonly code: string; readonly title: string }[]
 }
 
 /** The page on a finding code, on a quantity by its full id, or on a word for a miss; undefined where it is none of these. */
-export function explainWord(word: string): string | undefined {
-  const quantity = findQuantity(word);
-  return explain(word) ?? (quantity === undefined ? aboutMiss(word) : aboutQuantity(quantity));
+export function explainWord(word: string, registry: Registry = builtIn): string | undefined {
+  const quantity = registry.find(word);
+  return explain(word) ?? (quantity === undefined ? aboutMiss(word, registry) : aboutQuantity(quantity));
 }
 
 function aboutQuantity(quantity: Quantity): string {
@@ -44,11 +44,11 @@ function aboutQuantity(quantity: Quantity): string {
   );
 }
 
-function aboutMiss(word: string): string | undefined {
+function aboutMiss(word: string, registry: Registry): string | undefined {
   const miss = findMiss(word);
   if (miss === undefined) return undefined;
   const signs = miss.signs.map(
-    ({ id, sign }) => `- ${nameOf(id, builtIn)}, ${sign > 0 ? 'more' : 'less'} (${coded(id)})`,
+    ({ id, sign }) => `- ${nameOf(id, registry)}, ${sign > 0 ? 'more' : 'less'} (${coded(id)})`,
   );
   const hand = miss.absolute ? 'Of the target line, whatever the hand.' : 'As for a right-handed player.';
   return `# ${word.charAt(0).toUpperCase()}${word.slice(1)}\n\nA miss: ${miss.meaning}\n\n## Where it shows\n\n${signs.join('\n')}\n\n${hand}\n`;

@@ -8,9 +8,9 @@ import { holds, offsetAt } from './places.ts';
 import type { DocumentHighlight, Location, Position } from './shapes.ts';
 
 /** What the cursor is on. A file as a whole is meant on its first line, which tells its format, and on what it calls itself. */
-export function findMention({ uri, document }: Analysis, position: Position): Mention | undefined {
+export function findMention({ uri, document, subject }: Analysis, position: Position): Mention | undefined {
   const offset = offsetAt(lineTableOf(document.text), position);
-  const mention = mentionAt(mentionsIn(uri, document), offset);
+  const mention = mentionAt(mentionsIn(uri, document, subject.registry), offset);
   if (mention !== undefined || document.kind === 'workspace') return mention;
   const [first] = document.outline;
   const title = document.outline.find(
@@ -23,9 +23,12 @@ export function findMention({ uri, document }: Analysis, position: Position): Me
 }
 
 /** Null where nothing here has a meaning of its own: an editor then looks for the same words. */
-export function findHighlights({ uri, document }: Analysis, position: Position): DocumentHighlight[] | null {
+export function findHighlights(
+  { uri, document, subject }: Analysis,
+  position: Position,
+): DocumentHighlight[] | null {
   const table = lineTableOf(document.text);
-  const mentions = mentionsIn(uri, document);
+  const mentions = mentionsIn(uri, document, subject.registry);
   const mention = mentionAt(mentions, offsetAt(table, position));
   if (mention === undefined) return null;
   const isSame = sameAs(mention.thing, []);

@@ -15,8 +15,11 @@ export interface RenamePlace {
   readonly placeholder: string;
 }
 
-export function findRenamed({ uri, document }: Analysis, position: Position): Mention | undefined {
-  return mentionAt(mentionsIn(uri, document), offsetAt(lineTableOf(document.text), position));
+export function findRenamed({ uri, document, subject }: Analysis, position: Position): Mention | undefined {
+  return mentionAt(
+    mentionsIn(uri, document, subject.registry),
+    offsetAt(lineTableOf(document.text), position),
+  );
 }
 
 export function prepareRename(

@@ -12,7 +12,7 @@ const mostSymbols = 500;
 /** Those whose name or place holds the letters of the query one after another, newest lessons first. */
 export function findWorkspaceSymbols(cards: readonly Card[], query: string): WorkspaceSymbol[] {
   const students = new Map(
-    cards.filter(({ kind }) => kind === 'student').map((card) => [card.uri, nameOf(card)]),
+    cards.filter(({ kind }) => kind === 'student').map((card) => [card.uri, cardName(card)]),
   );
   const wanted = [...query.toLowerCase()].filter((letter) => letter.trim() !== '');
   const found: WorkspaceSymbol[] = [];
@@ -26,7 +26,7 @@ export function findWorkspaceSymbols(cards: readonly Card[], query: string): Wor
 }
 
 /** What a file is called, else its name without its suffix. */
-export function nameOf({ title, uri }: Pick<Card, 'title' | 'uri'>): string {
+export function cardName({ title, uri }: Pick<Card, 'title' | 'uri'>): string {
   if (title !== undefined && title.value.trim() !== '') return title.value;
   return fileName(uri).replace(/\.[a-z]+\.yaml$/, '');
 }
@@ -34,13 +34,13 @@ export function nameOf({ title, uri }: Pick<Card, 'title' | 'uri'>): string {
 function symbolsOn(card: Card, students: ReadonlyMap<string, string>): readonly WorkspaceSymbol[] {
   switch (card.kind) {
     case 'student':
-      return [symbol(card, nameOf(card), kinds.student, card.title?.span, 'student')];
+      return [symbol(card, cardName(card), kinds.student, card.title?.span, 'student')];
     case 'template':
-      return [symbol(card, nameOf(card), kinds.template, card.title?.span, 'template')];
+      return [symbol(card, cardName(card), kinds.template, card.title?.span, 'template')];
     case 'swing': {
       const name = [card.date, card.club].filter((word) => word !== undefined).join(' ');
       const whose = card.student === undefined ? undefined : students.get(card.student);
-      return [symbol(card, name === '' ? nameOf(card) : name, kinds.record, undefined, whose ?? 'record')];
+      return [symbol(card, name === '' ? cardName(card) : name, kinds.record, undefined, whose ?? 'record')];
     }
     case 'faults':
       return [...card.faults.values()].map(({ id, title }) =>

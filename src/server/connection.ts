@@ -37,6 +37,7 @@ import { calibrateIn } from './calibrate.ts';
 import { surroundingsOf } from './completion.ts';
 import { signalOf } from './signal.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
+import { refreshLenses, serveOutcome } from './outcome.ts';
 import { createRoots } from './roots.ts';
 import {
   calibrateRequest,
@@ -94,6 +95,7 @@ export function serve(connection: Connection, disk: Disk): void {
         diagnostics: mutable(diagnostics),
       });
       if (cause !== uri && client.refreshesHints) connection.languages.inlayHint.refresh().catch(report);
+      if (open.size > 1) refreshLenses(connection, client).catch(report);
     },
     report,
     pause,
@@ -135,6 +137,7 @@ export function serve(connection: Connection, disk: Disk): void {
       files.forget(normal(uri));
       desk.changed(normal(uri));
     }
+    refreshLenses(connection, client).catch(report);
   });
   connection.onDidChangeConfiguration(() => {
     hints.clear();
@@ -198,7 +201,11 @@ export function serve(connection: Connection, disk: Disk): void {
   });
   connection.onRequest(explainRequest, ({ code }: ExplainParams) => explainWord(code) ?? null);
   connection.onRequest(whyRequest, ({ uri, id }: WhyParams, token: CancellationToken) =>
-    answer(uri, token, ({ analysis }) => explainWhy(analysis, id) ?? explainWord(id) ?? null),
+    answer(
+      uri,
+      token,
+      ({ analysis }) => explainWhy(analysis, id) ?? explainWord(id, analysis.subject.registry) ?? null,
+    ),
   );
   connection.onRequest(codesRequest, () => listCodes());
   answerNewFiles(connection, files);
@@ -206,13 +213,16 @@ export function serve(connection: Connection, disk: Disk): void {
     calibrateIn(params, files, signalOf(token)),
   );
 
+  serveOutcome({ connection, files, desk, client: () => client, answer, signalOf });
   serveNavigation({
     connection,
     files,
+    desk,
     roots,
     openAt: (uri) => open.get(uri),
     answer,
     signalOf,
+    normal,
     pageAddress: (name, record) =>
       client.pages
         ?.replace('{name}', encodeURIComponent(name))
@@ -243,7 +253,12 @@ export function serve(connection: Connection, disk: Disk): void {
         LSPErrorCodes.ContentModified,
         'The document changed before the answer was ready.',
       );
-    return await give(result);
+    try {
+      return await give(result);
+    } catch (error) {
+      if (!token.isCancellationRequested) throw error;
+      throw new ResponseError(LSPErrorCodes.RequestCancelled, 'Cancelled.');
+    }
   }
 
   function hintsFor(uri: string): Promise<HintSwitches> {
@@ -274,6 +289,7 @@ const served: InitializeResult = {
     documentLinkProvider: {},
     codeActionProvider: { codeActionKinds: [...actionKinds] },
     inlayHintProvider: true,
+    codeLensProvider: {},
   },
 };
 

@@ -26,7 +26,7 @@ export interface DeskOptions {
 export interface Desk {
   /** The document's present analysis; undefined if it was closed or changed meanwhile. Rejects when aborted. */
   readonly current: (uri: string, signal: AbortSignal) => Promise<Result | undefined>;
-  /** All lessons of the student of this document, by date; undefined as with `current`. Rejects when aborted. */
+  /** All lessons of the student of this file, open or not, by date; undefined if it changed meanwhile. Rejects when aborted. */
   readonly lessons: (uri: string, signal: AbortSignal) => Promise<readonly Lesson[] | undefined>;
   /** A document or a file has changed: all open documents that depend on it are analysed again. */
   readonly changed: (uri: string) => void;
@@ -50,11 +50,11 @@ export function createDesk({ files, versionOf, publish, report, pause }: DeskOpt
   };
 
   const lessons = async (uri: string, signal: AbortSignal): Promise<readonly Lesson[] | undefined> => {
-    const result = await current(uri, signal);
-    if (result === undefined) return undefined;
+    const version = versionOf(uri);
+    const of = await settle(uri, files, files.load, signal, cache);
     const { load, list } = files;
-    const found = await findLessons(result.analysis, { files, load, list, signal, cache });
-    return versionOf(uri) === result.version ? found : undefined;
+    const found = await findLessons(of, { files, load, list, signal, cache });
+    return versionOf(uri) === version ? found : undefined;
   };
 
   const run = async (uri: string, cause: string): Promise<void> => {

@@ -7,7 +7,7 @@ import {
   type Connection,
   type ServerCapabilities,
 } from 'vscode-languageserver';
-import type { Card, CardCache } from '../analysis/cards.ts';
+import type { Archive, Card, CardCache } from '../analysis/cards.ts';
 import { cardsOf } from '../analysis/cards.ts';
 import type { Mention } from '../analysis/mentions.ts';
 import { wordOf } from '../analysis/occurrences.ts';
@@ -21,18 +21,23 @@ import {
   findRename,
   findRenamed,
   findSelectionRanges,
+  cardName,
   findWorkspaceSymbols,
   prepareRename,
   type PageAddress,
   type Refusal,
 } from '../language/index.ts';
-import type { Result } from './desk.ts';
+import { lessonStates } from '../analysis/lesson-state.ts';
+import { kindOf } from '../record/kind.ts';
+import type { Desk, Result } from './desk.ts';
 import type { Files } from './files.ts';
+import { lessonsRequest, studentsRequest, type LessonsParams, type ListedStudent } from './protocol.ts';
 import type { Roots } from './roots.ts';
 
 export interface NavigationOptions {
   readonly connection: Connection;
   readonly files: Files;
+  readonly desk: Desk;
   readonly roots: Roots;
   /** An open document as the client calls it, with its version. */
   readonly openAt: (uri: string) => { readonly uri: string; readonly version: number } | undefined;
@@ -42,6 +47,8 @@ export interface NavigationOptions {
     give: (result: Result) => T,
   ) => Promise<Awaited<T> | null>;
   readonly signalOf: (token: CancellationToken) => AbortSignal;
+  /** The one spelling of a URI that the analysis knows. */
+  readonly normal: (uri: string) => string;
   readonly pageAddress: PageAddress;
   readonly capabilities: () => ClientCapabilities;
 }
@@ -63,9 +70,18 @@ export function navigationCapabilities({ textDocument }: ClientCapabilities): Se
 const mostRounds = 3;
 
 export function serveNavigation(options: NavigationOptions): void {
-  const { connection, files, roots, openAt, answer, signalOf, pageAddress, capabilities } = options;
+  const { connection, files, desk, roots, openAt, answer, signalOf, normal, pageAddress, capabilities } =
+    options;
   const cards: CardCache = new Map();
   const spelled = (uri: string): string => openAt(uri)?.uri ?? uri;
+
+  const archiveFor = (token: CancellationToken): Archive => ({
+    files,
+    load: files.load,
+    signal: signalOf(token),
+    rest,
+    cards,
+  });
 
   /** The cards of all files of the workspace, those that cannot hold the word aside, and of those that this file leads to. */
   const look = async (
@@ -76,9 +92,8 @@ export function serveNavigation(options: NavigationOptions): void {
     const folders = roots.around(of);
     const listed = await Promise.all(folders.map((folder) => files.list(folder)));
     const uris = new Set([...(of?.used ?? []), ...listed.flat()]);
-    const archive = { files, load: files.load, signal: signalOf(token), rest, cards };
     try {
-      return await cardsOf([...uris], archive, word);
+      return await cardsOf([...uris], archiveFor(token), word);
     } catch (error) {
       if (token.isCancellationRequested)
         throw new ResponseError(LSPErrorCodes.RequestCancelled, 'Cancelled.');
@@ -86,7 +101,7 @@ export function serveNavigation(options: NavigationOptions): void {
     }
   };
   const near = ({ used }: Analysis, token: CancellationToken): Promise<readonly Card[]> =>
-    cardsOf(used, { files, load: files.load, signal: signalOf(token), rest, cards });
+    cardsOf(used, archiveFor(token));
 
   connection.onDefinition(({ textDocument, position }, token) =>
     answer(textDocument.uri, token, ({ analysis }) => {
@@ -136,6 +151,22 @@ export function serveNavigation(options: NavigationOptions): void {
       location: { ...symbol.location, uri: spelled(symbol.location.uri) },
     })),
   );
+
+  connection.onRequest(studentsRequest, async (_: object, token: CancellationToken): Promise<ListedStudent[]> => {
+    const listed = await Promise.all(roots.around(undefined).map((folder) => files.list(folder)));
+    const students = [...new Set(listed.flat())].filter((uri) => kindOf(uri) === 'student');
+    const found = await cardsOf(students, archiveFor(token));
+    return found
+      .filter(({ kind }) => kind === 'student')
+      .map((card) => ({ uri: spelled(card.uri), name: cardName(card) }))
+      .sort((a, b) => a.name.localeCompare(b.name, 'en') || (a.uri < b.uri ? -1 : 1));
+  });
+  connection.onRequest(lessonsRequest, async ({ uri }: LessonsParams, token: CancellationToken) => {
+    const lessons = await desk.lessons(normal(uri), signalOf(token));
+    return lessons === undefined
+      ? null
+      : lessonStates(lessons).map((state) => ({ ...state, uri: spelled(state.uri) }));
+  });
 
   /** Edits of closed files carry no version that an editor could check: such files are read anew before edits are given out. */
   async function renameEverywhere(

@@ -1,7 +1,8 @@
 // What client and server say to each other beyond the language server protocol; plain names and shapes, nothing of either side.
+import type { LessonState, StateItem } from '../analysis/lesson-state.ts';
 import type { FileState, TextRange } from '../analysis/result.ts';
 
-export type { FileState };
+export type { FileState, LessonState, StateItem };
 
 /** Server to client: the text of a file that is not open, as the editor's own file systems give it. */
 export const readRequest = 'swingwright/read';
@@ -47,6 +48,15 @@ export interface InitializationOptions {
    * follows as the query where the page is about a quantity of a record.
    */
   readonly pages?: string;
+  /** The command that opens a record at a place: its arguments are the URI and the range. */
+  readonly opener?: string;
+}
+
+/** Client to server: the page that says how good the predictions of a folder have been, as Markdown. */
+export const predictionsRequest = 'swingwright/predictions';
+export interface PredictionsParams {
+  /** The folder's URI. */
+  readonly folder: string;
 }
 
 /** Client to server: every finding code there is, with its title. */
@@ -73,6 +83,20 @@ export interface CalibrateResult {
   readonly edit: { readonly range: TextRange; readonly newText: string } | null;
 }
 
+/** Client to server: the students of the open folders, by name. */
+export const studentsRequest = 'swingwright/students';
+export interface ListedStudent {
+  /** The URI of the student's file. */
+  readonly uri: string;
+  readonly name: string;
+}
+
+/** Client to server: how each lesson of a student stands, by day; null where the file changed while it was looked at. */
+export const lessonsRequest = 'swingwright/lessons';
+export interface LessonsParams {
+  /** The student's file, or one of the records. */
+  readonly uri: string;
+}
 /** A file to be made; the cursor is an offset of its text. */
 export interface NewFileText {
   readonly uri: string;

@@ -3,8 +3,8 @@ import { cardOf, type Card } from '../../src/analysis/cards.ts';
 import { kindOf } from '../../src/record/kind.ts';
 import { parseDocument } from '../../src/record/parse.ts';
 import { registryOf } from '../../src/record/workspace.ts';
-import { builtIn } from '../../src/registry/registry.ts';
 import type { Analysis } from '../../src/analysis/result.ts';
+import { builtIn } from '../../src/registry/registry.ts';
 import { marked } from '../marked.ts';
 import { analysed } from './analysed.ts';
 
@@ -73,7 +73,7 @@ faults: [{ fault: weight-back }]
 `,
 };
 
-/** The practice with other texts for some files, as cards; its own quantities are read where a workspace file is among them. */
+/** The practice with other texts for some files, as cards; own quantities are known where a workspace file is among them. */
 export function cardsIn(files: Readonly<Record<string, string>> = practice): Card[] {
   const workspace = parseDocument('workspace', files['swingwright.yaml'] ?? '');
   const registry = workspace.kind === 'workspace' ? registryOf(workspace) : builtIn;

@@ -7,6 +7,7 @@ import {
   type WorkspaceEdit,
   type WorkspaceSymbol,
 } from 'vscode-languageserver/node';
+import { lessonsRequest, studentsRequest, type LessonState } from '../../src/server/protocol.ts';
 import { marked } from '../marked.ts';
 import { folder, startSession, type Session } from './session.ts';
 
@@ -113,6 +114,21 @@ describe('the server leads', () => {
     assert.deepEqual(
       (await find()).map(({ name }) => name),
       ['stays-back', 'Mira', '2026-05-14 hybrid', '2026-05-01 hybrid'],
+    );
+  });
+
+  it('to the students, and to how their lessons stand', async () => {
+    const students = await session.connection.sendRequest(studentsRequest, {});
+    assert.deepEqual(students, [{ uri: `${folder}mira.student.yaml`, name: 'Mira' }]);
+    const lessons = await session.connection.sendRequest<LessonState[]>(lessonsRequest, {
+      uri: `${folder}mira.student.yaml`,
+    });
+    assert.deepEqual(
+      lessons.map(({ uri: at, date, club }) => [at.replace(folder, ''), date, club]),
+      [
+        ['old.swing.yaml', '2026-05-01', 'hybrid'],
+        ['new.swing.yaml', '2026-05-14', 'hybrid'],
+      ],
     );
   });
 

@@ -1,6 +1,7 @@
 // The extension in a real VS Code: what a coach sees on opening a record. The same holds in the web worker host.
 import assert from 'node:assert/strict';
 import * as vscode from 'vscode';
+import { inTestFolder, until, writeFile } from './files.ts';
 import { needsStage, stage } from './stage.ts';
 
 const student = `student: 1
@@ -245,27 +246,9 @@ function codeOf({ code }: vscode.Diagnostic): unknown {
   return typeof code === 'object' ? code.value : code;
 }
 
-function inFolder(name: string): vscode.Uri {
-  const [folder] = vscode.workspace.workspaceFolders ?? [];
-  assert.ok(folder, 'a folder is open');
-  return vscode.Uri.joinPath(folder.uri, 'extension-test', name);
-}
-
-async function write(name: string, text: string): Promise<vscode.Uri> {
-  const uri = inFolder(name);
-  await vscode.workspace.fs.writeFile(uri, new TextEncoder().encode(text));
-  return uri;
-}
+const inFolder = (name: string): vscode.Uri => inTestFolder('extension-test', name);
+const write = (name: string, text: string): Promise<vscode.Uri> => writeFile(inFolder(name), text);
 
 function some<T>(list: T[]): T[] | undefined {
   return list.length > 0 ? list : undefined;
-}
-
-/** What `look` gives, once it gives something; the test's own time limit ends a wait that is in vain. */
-async function until<T>(look: () => T | undefined | false | Promise<T | undefined | false>): Promise<T> {
-  for (;;) {
-    const seen = await look();
-    if (seen) return seen;
-    await new Promise((resolve) => setTimeout(resolve, 50));
-  }
 }

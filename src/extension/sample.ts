@@ -1,0 +1,10 @@
+// Opens a record of the samples that come with the extension, for a first look; changes nothing.
+import * as vscode from 'vscode';
+
+const sample = ['samples', 'bram', '2026-05-09-seven-iron.swing.yaml'];
+
+export function registerSample(extension: vscode.Uri): vscode.Disposable {
+  return vscode.commands.registerCommand('swingwright.openSample', () =>
+    vscode.window.showTextDocument(vscode.Uri.joinPath(extension, ...sample)),
+  );
+}

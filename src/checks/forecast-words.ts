@@ -87,13 +87,22 @@ function percentOf(chance: number | undefined): string {
   return percent === 0 ? 'under 1 %' : percent === 100 ? 'over 99 %' : `${percent} %`;
 }
 
-/** The lines of `predicted:`, one a quantity, with as many standard uncertainties after ± as the workspace writes. */
-export function predictedText(prediction: Prediction, further: readonly string[], coverage: number): string {
-  const lines = foremostOf(prediction, further).flatMap(({ quantity, value, u, origin }) =>
+/** What stands below `predicted:`, with as many standard uncertainties after ± as the workspace writes. */
+export function predictedPairs(
+  prediction: Prediction,
+  further: readonly string[],
+  coverage: number,
+): readonly (readonly [id: string, value: string])[] {
+  return foremostOf(prediction, further).flatMap(({ quantity, value, u, origin }) =>
     value === null || u === null
       ? []
-      : [`  ${quantity.id}: ${writable(quantity, value, u * coverage)} by ${origin}\n`],
+      : [[quantity.id, `${writable(quantity, value, u * coverage)} by ${origin}`] as const],
   );
+}
+
+/** The lines of `predicted:`, one a quantity. */
+export function predictedText(prediction: Prediction, further: readonly string[], coverage: number): string {
+  const lines = predictedPairs(prediction, further, coverage).map(([id, value]) => `  ${id}: ${value}\n`);
   return lines.length === 0 ? '' : `predicted:\n${lines.join('')}`;
 }
 
@@ -103,7 +112,7 @@ function writable(quantity: Outlook['quantity'], value: number, u: number): stri
 }
 
 /** The lines of `plan:`. */
-export function planText({ changes }: Proposal): string {
+export function planText({ changes }: Pick<Proposal, 'changes'>): string {
   const items = changes.map(
     ({ quantity, to, because, proof }) =>
       `  - change: ${quantity.id}\n    to: ${showValue(quantity, to)}\n    because: [${because.join(', ')}]\n    proof: ${proof}\n`,

@@ -1,0 +1,33 @@
+// The rewrite that keeps in the record what its plan is predicted to lead to, or brings what is kept up to date; computes nothing.
+import { forecastOf } from '../analysis/plan.ts';
+import { rangeOf, type LineTable } from '../analysis/positions.ts';
+import type { Analysis } from '../analysis/result.ts';
+import { predictedEdits } from '../checks/predicted-edits.ts';
+import { touches } from './places.ts';
+import type { Rewrite } from './rewrite.ts';
+import type { TextRange } from './shapes.ts';
+
+/** Offered in `plan`, on `predicted`, and on the record's first key where nothing is kept yet. */
+export function storePrediction(
+  { uri, document, subject, account }: Analysis,
+  table: LineTable,
+  range: TextRange,
+): readonly Rewrite[] {
+  if (document.kind !== 'swing' || document.plan.length === 0) return [];
+  const { outline } = document;
+  const isKept = outline.some(({ name }) => name === 'predicted');
+  const isHere = outline.some(({ name, nameSpan, span }) => {
+    const isWhole = name === 'plan' || name === 'predicted';
+    if (!isWhole && !(name === 'swing' && !isKept)) return false;
+    const place = isWhole ? { start: nameSpan.start, end: Math.max(nameSpan.end, span.end) } : nameSpan;
+    return touches(rangeOf(table, place), range);
+  });
+  const forecast = isHere ? forecastOf(subject, account) : undefined;
+  if (forecast === undefined || forecast.changes.length === 0) return [];
+  const edits = predictedEdits(uri, document, {
+    prediction: forecast.whole,
+    further: forecast.goals.map(({ now }) => now.wanted.quantity.id),
+    coverage: subject.workspace?.document.coverage ?? 1,
+  });
+  return edits.length === 0 ? [] : [{ title: 'Store what this plan predicts', edits }];
+}

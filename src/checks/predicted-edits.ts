@@ -70,6 +70,6 @@ function lineOf(text: string, { keySpan, valueSpan }: Entry): Line | undefined {
     /^ +$/.test(indent) &&
     valueSpan.end > valueSpan.start &&
     !text.slice(keySpan.start, valueSpan.end).includes('\n') &&
-    /^\s*(#.*)?$/.test(text.slice(valueSpan.end, end));
+    /^\s*(#.*)?\s*$/.test(text.slice(valueSpan.end, end));
   return isAlone ? { start, end, indent } : undefined;
 }

@@ -3,6 +3,7 @@ import { forecastOf } from '../analysis/plan.ts';
 import { rangeOf, type LineTable } from '../analysis/positions.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { predictedEdits } from '../checks/predicted-edits.ts';
+import type { Span } from '../measure/measure.ts';
 import { touches } from './places.ts';
 import type { Rewrite } from './rewrite.ts';
 import type { TextRange } from './shapes.ts';
@@ -14,14 +15,16 @@ export function storePrediction(
   range: TextRange,
 ): readonly Rewrite[] {
   if (document.kind !== 'swing' || document.plan.length === 0) return [];
-  const { outline } = document;
-  const isKept = outline.some(({ name }) => name === 'predicted');
-  const isHere = outline.some(({ name, nameSpan, span }) => {
-    const isWhole = name === 'plan' || name === 'predicted';
-    if (!isWhole && !(name === 'swing' && !isKept)) return false;
-    const place = isWhole ? { start: nameSpan.start, end: Math.max(nameSpan.end, span.end) } : nameSpan;
-    return touches(rangeOf(table, place), range);
-  });
+  const { outline, text } = document;
+  const blocks = outline.filter(({ name }) => name === 'plan' || name === 'predicted');
+  const places: Span[] = blocks.map(({ nameSpan, span }) => ({
+    start: nameSpan.start,
+    end: Math.max(nameSpan.end, span.end),
+  }));
+  const first = /^swing(?=[ \t]*:)/m.exec(text);
+  if (first !== null && blocks.every(({ name }) => name !== 'predicted'))
+    places.push({ start: first.index, end: first.index + first[0].length });
+  const isHere = places.some((place) => touches(rangeOf(table, place), range));
   const forecast = isHere ? forecastOf(subject, account) : undefined;
   if (forecast === undefined || forecast.changes.length === 0) return [];
   const edits = predictedEdits(uri, document, {

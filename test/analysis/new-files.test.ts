@@ -213,7 +213,7 @@ goals: # agreed with her
 plan:
   - change: checkpoints.address.ball_position
     to: 7 cm behind
-    because: [handle-behind]
+    because: [carry]
     proof: checkpoints.lead_arm_parallel_down.lead_pressure > 65 %
 `;
 

@@ -8,6 +8,7 @@ import { hoverOnEntry } from './hover-entry.ts';
 import { hoverOnFault } from './hover-fault.ts';
 import { hoverOnFaultBook } from './hover-fault-book.ts';
 import { hoverOnKey } from './hover-key.ts';
+import { hoverOnOutcome, isInPlan } from './hover-outcome.ts';
 import { hoverOnReference } from './hover-reference.ts';
 import { hoverOnShots } from './shots.ts';
 import { hoverOnTarget } from './hover-target.ts';
@@ -50,8 +51,10 @@ export const mostLines = 12;
 export type WhyAddress = (id: string) => string | undefined;
 
 /** Whether a hover here has something to say of the student's other records, so that they are worth looking for. */
-export function wantsLessons({ document, subject }: Analysis, position: Position): boolean {
+export function wantsLessons(analysis: Analysis, position: Position): boolean {
+  const { document, subject } = analysis;
   const offset = offsetAt(lineTableOf(document.text), position);
+  if (isInPlan(analysis, offset)) return true;
   return (subject.judgement?.claims ?? []).some(({ stated }) => holds(stated.stated.fault.span, offset));
 }
 
@@ -64,8 +67,9 @@ export function findHover(
 ): Hover | undefined {
   const table = lineTableOf(analysis.document.text);
   const offset = offsetAt(table, position);
-  for (const place of places) {
-    const remark = place(analysis, offset, lessons);
+  const outcome = hoverOnOutcome(analysis, offset, lessons ?? []);
+  for (const place of [...places, () => outcome]) {
+    const remark = joined(place(analysis, offset, lessons), outcome);
     if (remark === undefined) continue;
     const address = remark.why === undefined ? undefined : whyAddress(remark.why);
     const { table: rows = [] } = remark;
@@ -78,4 +82,10 @@ export function findHover(
     return { contents: { kind: 'markdown', value }, range: rangeOf(table, remark.span) };
   }
   return undefined;
+}
+
+/** What became of it comes first: the next lesson knows better. */
+function joined(remark: Remark | undefined, outcome: Remark | undefined): Remark | undefined {
+  if (remark === undefined || outcome === undefined || remark === outcome) return remark;
+  return { ...remark, lines: [...outcome.lines, ...remark.lines] };
 }

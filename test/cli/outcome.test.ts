@@ -105,7 +105,7 @@ describe('swingwright lessons', () => {
       );
       assert.deepEqual(
         json.students[0]?.clubs[0]?.lessons.map(({ proofsDue }) => proofsDue),
-        [1, 0],
+        [1, 1],
       );
       assert.equal(swingwright(['lessons', 'nowhere'], folder).code, 2);
     });

@@ -22,7 +22,7 @@ import type { Hover, Position } from './shapes.ts';
 export interface Remark {
   readonly span: Span;
   readonly lines: readonly string[];
-  /** Rows of a table that stands below the lines. */
+  /** Rows of a table that stands below the lines, with what belongs to it above and below; empty ones only part them. */
   readonly table?: readonly string[];
   /** The quantity that a page can say more of. */
   readonly why?: string;
@@ -80,7 +80,7 @@ export function findHover(
     if (remark === undefined) continue;
     const address = remark.why === undefined ? undefined : whyAddress(remark.why);
     const rows = remark.table?.slice(0, mostLines - Math.min(remark.lines.length, fewLines)) ?? [];
-    const most = mostLines - rows.length;
+    const most = mostLines - rows.filter((row) => /[^-| ]/.test(row)).length;
     const lines =
       address === undefined
         ? remark.lines.slice(0, most)

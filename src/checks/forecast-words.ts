@@ -64,6 +64,19 @@ export function goalInShort({ now, then }: GoalForecast): string {
   return `${title} ${percentOf(now.chance)} → ${percentOf(then.chance)}`;
 }
 
+/** "moves low point 1.0 cm ahead ± 0.5 cm, by belief; …", of what is wanted first. */
+export function effectsInShort(prediction: Prediction, wanted: readonly string[]): string {
+  const known = foremostOf(prediction, wanted).filter(({ difference }) => difference !== null);
+  const [first, others] = [true, false].map((isWanted) =>
+    known.filter(({ quantity }) => wanted.includes(quantity.id) === isWanted),
+  );
+  const shown = [...first!, ...others!].slice(0, 3).map(({ quantity, origin, difference, uDifference }) => {
+    const moved = movedWords(quantity, difference!, uDifference);
+    return `${quantity.title.toLowerCase()} ${moved}, by ${origin}`;
+  });
+  return shown.length === 0 ? '' : `moves ${shown.join('; ')}`;
+}
+
 export function standingWords({ wanted, value, u, chance }: Standing): string {
   if (value === undefined) return 'not known';
   return `${showValue(wanted.quantity, value, u)} (${percentOf(chance)})`;

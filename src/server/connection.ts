@@ -38,6 +38,7 @@ import { surroundingsOf } from './completion.ts';
 import { signalOf } from './signal.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
 import { refreshLenses, serveOutcome } from './outcome.ts';
+import { serveProposals } from './propose.ts';
 import { createRoots } from './roots.ts';
 import {
   calibrateRequest,
@@ -191,6 +192,7 @@ export function serve(connection: Connection, disk: Disk): void {
   const serving = { connection, files, desk, client: () => client, answer, signalOf };
   serveActions({ ...serving, normal, explanation });
   serveOutcome(serving);
+  serveProposals(serving);
   serveNavigation({
     connection,
     files,

@@ -20,7 +20,7 @@ import type { Hover, Position } from './shapes.ts';
 export interface Remark {
   readonly span: Span;
   readonly lines: readonly string[];
-  /** Rows of a table that stands below the lines. */
+  /** Rows of a table that stands below the lines, with what belongs to it above and below; empty ones only part them. */
   readonly table?: readonly string[];
   /** The quantity that a page can say more of. */
   readonly why?: string;
@@ -73,7 +73,7 @@ export function findHover(
     if (remark === undefined) continue;
     const address = remark.why === undefined ? undefined : whyAddress(remark.why);
     const { table: rows = [] } = remark;
-    const most = mostLines - rows.length;
+    const most = mostLines - rows.filter((row) => /[^-| ]/.test(row)).length;
     const lines =
       address === undefined
         ? remark.lines.slice(0, most)

@@ -13,8 +13,6 @@ import {
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { URI } from 'vscode-uri';
 import {
-  explainWhy,
-  explainWord,
   findCompletions,
   findDiagnostics,
   findHints,
@@ -22,7 +20,6 @@ import {
   findLinks,
   findSymbols,
   nextSymbols,
-  listCodes,
   wantsLessons,
   type HintSwitches,
 } from '../language/index.ts';
@@ -36,20 +33,16 @@ import { nextAtRest } from './next.ts';
 import { calibrateIn } from './calibrate.ts';
 import { surroundingsOf } from './completion.ts';
 import { signalOf } from './signal.ts';
+import { serveExplanations } from './explain.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
 import { refreshLenses, serveOutcome } from './outcome.ts';
 import { serveProposals } from './propose.ts';
 import { createRoots } from './roots.ts';
 import {
   calibrateRequest,
-  codesRequest,
-  explainRequest,
   listRequest,
   readRequest,
-  whyRequest,
   type CalibrateParams,
-  type ExplainParams,
-  type WhyParams,
   type FileState,
 } from './protocol.ts';
 import { defaultHints, hintsSection, readHints } from './settings.ts';
@@ -175,15 +168,7 @@ export function serve(connection: Connection, disk: Disk): void {
     const switches = await hintsFor(textDocument.uri);
     return answer(textDocument.uri, token, ({ analysis }) => mutable(findHints(analysis, range, switches)));
   });
-  connection.onRequest(explainRequest, ({ code }: ExplainParams) => explainWord(code) ?? null);
-  connection.onRequest(whyRequest, ({ uri, id }: WhyParams, token: CancellationToken) =>
-    answer(
-      uri,
-      token,
-      ({ analysis }) => explainWhy(analysis, id) ?? explainWord(id, analysis.subject.registry) ?? null,
-    ),
-  );
-  connection.onRequest(codesRequest, () => listCodes());
+  serveExplanations({ connection, openUris: () => open.keys(), answer });
   answerNewFiles(connection, files);
   connection.onRequest(calibrateRequest, (params: CalibrateParams, token: CancellationToken) =>
     calibrateIn(params, files, signalOf(token)),

@@ -97,6 +97,40 @@ export function proposalOf(
   return propose({ foreseer: foreseerOf(subject, account), wanted, mostChanges, throwIfAborted });
 }
 
+/** Thrown to leave a search and come back to it. */
+const pause = new Error('The search goes on later.');
+
+/**
+ * The same search in steps: it stops after each candidate, so that whoever asks can see to other things. What has been computed
+ * is kept by the model, and going on costs little.
+ */
+export function* proposalInSteps(
+  subject: Known,
+  account: Account | undefined,
+): Generator<undefined, Proposal | undefined> {
+  for (let steps = 1; ; steps++) {
+    let left = steps;
+    try {
+      return proposalOf(subject, account, () => {
+        if (left === 0) throw pause;
+        left -= 1;
+      });
+    } catch (error) {
+      if (error !== pause) throw error;
+    }
+    yield;
+  }
+}
+
+/** What some of the proposed changes lead to. */
+export function predictionOf(
+  subject: Known,
+  account: Account,
+  changes: Proposal['changes'],
+): Pick<Proposal, 'changes' | 'prediction'> {
+  return { changes, prediction: predict(changes, foreseerOf(subject, account)) };
+}
+
 /** What a student can work on until the next lesson: a rule of practice that a workspace can change. */
 export function mostChangesIn({ workspace }: Pick<Known, 'workspace'>): number {
   return workspace?.document.mostChanges ?? 3;

@@ -64,17 +64,22 @@ export function goalInShort({ now, then }: GoalForecast): string {
   return `${title} ${percentOf(now.chance)} → ${percentOf(then.chance)}`;
 }
 
-/** "moves low point 1.0 cm ahead ± 0.5 cm, by belief; …", of what is wanted first. */
+/** "By model: start direction 3.0 deg right ± 1.0 deg, curve …; by belief: …", of what is wanted first. */
 export function effectsInShort(prediction: Prediction, wanted: readonly string[]): string {
   const known = foremostOf(prediction, wanted).filter(({ difference }) => difference !== null);
-  const [first, others] = [true, false].map((isWanted) =>
-    known.filter(({ quantity }) => wanted.includes(quantity.id) === isWanted),
-  );
-  const shown = [...first!, ...others!].slice(0, 3).map(({ quantity, origin, difference, uDifference }) => {
-    const moved = movedWords(quantity, difference!, uDifference);
-    return `${quantity.title.toLowerCase()} ${moved}, by ${origin}`;
-  });
-  return shown.length === 0 ? '' : `moves ${shown.join('; ')}`;
+  const first = known.filter(({ quantity }) => wanted.includes(quantity.id));
+  const shown = [...first, ...known.filter((one) => !first.includes(one))].slice(0, 3);
+  return (['model', 'belief'] as const)
+    .flatMap((by) => {
+      const moved = shown
+        .filter(({ origin }) => origin === by)
+        .map(
+          ({ quantity, difference, uDifference }) =>
+            `${quantity.title.toLowerCase()} ${movedWords(quantity, difference!, uDifference)}`,
+        );
+      return moved.length === 0 ? [] : [`by ${by}: ${moved.join(', ')}`];
+    })
+    .join('; ');
 }
 
 export function standingWords({ wanted, value, u, chance }: Standing): string {

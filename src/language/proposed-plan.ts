@@ -41,7 +41,8 @@ export function proposedChanges(analysis: Analysis, proposal: Proposal): readonl
       id: quantity.id,
       label: `${quantity.title}: ${showValue(quantity, from)} → ${showValue(quantity, to)}`,
       description: `${stages[stage] ?? ''}, because of ${because.join(', ')}`,
-      detail: [sentence(why), ...(effects === '' ? [] : [`${sentence(effects)}`]), ...cautions].join(' '),
+      // A row is cut at its end: what can hurt comes first.
+      detail: [...cautions, ...(effects === '' ? [] : [sentence(effects)]), sentence(why)].join(' '),
     };
   });
 }

@@ -41,7 +41,7 @@ describe('the server asked for a plan', () => {
     for (const { label, description, detail } of found.changes) {
       assert.match(label, /: .* → .*/);
       assert.match(description, /^(setup|backswing|downswing), because of \w/);
-      assert.match(detail, /\. Moves .*, by (model|belief)/);
+      assert.match(detail, /^By (model|belief): .*\. The (model|fault book) says/);
     }
     assert.match(found.goals, /start \d+ % → \d+ %; curve \d+ % → \d+ %/);
   });

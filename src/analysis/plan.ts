@@ -10,6 +10,8 @@ import type { Forecast, GoalForecast } from '../judgement/forecast.ts';
 import type { Subject } from '../checks/subject.ts';
 import type { Goal, SwingRecord } from '../record/document.ts';
 
+export type { Proposal };
+
 export interface PlacedGoal {
   /** The file that it stands in. */
   readonly uri: string;

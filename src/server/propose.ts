@@ -1,8 +1,7 @@
 // Answers what plan to propose for an open record, and writes what was picked; the search makes room for other requests.
 import type { CancellationToken, CodeAction } from 'vscode-languageserver';
-import { mostChangesIn, proposalInSteps } from '../analysis/plan.ts';
+import { mostChangesIn, proposalInSteps, type Proposal } from '../analysis/plan.ts';
 import type { Analysis, TextRange } from '../analysis/result.ts';
-import type { Proposal } from '../judgement/proposal.ts';
 import { isAtPlan, planEdits, proposalInShort, proposedChanges } from '../language/index.ts';
 import type { Client } from './client.ts';
 import type { Result } from './desk.ts';

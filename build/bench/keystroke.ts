@@ -4,9 +4,11 @@ import { parseDocument as bareParse } from 'yaml';
 import { analyse } from '../../src/analysis/analyse.ts';
 import { createCache } from '../../src/analysis/cache.ts';
 import { findingsOf } from '../../src/analysis/findings.ts';
-import type { FileState } from '../../src/analysis/result.ts';
+import { nextEntriesOf } from '../../src/analysis/next-entries.ts';
+import { lineTableOf, positionAt } from '../../src/analysis/positions.ts';
+import type { Analysis, FileState } from '../../src/analysis/result.ts';
 import { situationOf } from '../../src/analysis/situation.ts';
-import { findDiagnostics, findHints } from '../../src/language/index.ts';
+import { findCompletions, findDiagnostics, findHints } from '../../src/language/index.ts';
 import { accountOf } from '../../src/model/account.ts';
 import { settleAgreement } from '../../src/model/agreement.ts';
 import { derive } from '../../src/model/derive.ts';
@@ -127,3 +129,40 @@ for (let round = 0; round < warmUp + rounds; round++) {
   });
 }
 for (const [floor, times] of shares) console.log(`${median(times).toFixed(2).padStart(6)} ms  ${floor}`);
+
+/** What an editor asks for beside: proposals in a line that is being typed, and what to measure next, each for a text never seen before. */
+const asked: readonly (readonly [words: string, run: (analysis: Analysis) => unknown])[] = [
+  [
+    'one list of proposals, the analysis being there',
+    (analysis) =>
+      findCompletions(analysis, {
+        position: positionAt(
+          lineTableOf(analysis.document.text),
+          analysis.document.text.indexOf('ball_speed'),
+        ),
+        files: [...files.keys()],
+        earlier: undefined,
+        today: '2026-05-14',
+        snippets: true,
+        asksAgain: true,
+      }),
+  ],
+  ['what to measure next, the analysis being there', (analysis) => nextEntriesOf(analysis, [])],
+];
+for (const [words, run] of asked) {
+  const [ours, bare]: [number[], number[]] = [[], []];
+  for (let round = -10; round < 30; round++) {
+    const text = next(keystrokes[0][1], keystrokes[0][2]);
+    files.set(uri, { kind: 'text', text });
+    const analysis = analyse(uri, snapshot, cache);
+    findDiagnostics(analysis, (code) => code);
+    const times = [timed(() => run(analysis)), timed(() => bareParse(text))] as const;
+    if (round < 0) continue;
+    ours.push(times[0]);
+    bare.push(times[1]);
+  }
+  const ratio = (median(ours) / median(bare)).toFixed(2);
+  console.log(
+    `${median(ours).toFixed(1)} ms, ${ratio} × the bare parse of ${median(bare).toFixed(1)} ms: ${words}`,
+  );
+}

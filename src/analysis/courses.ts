@@ -1,9 +1,11 @@
 // Which lesson decides a plan: the next one of the same student with the same club; holds the one against the other. Reads no file.
 import { measuredOf, type Measured } from '../judgement/measured.ts';
 import { judgeOutcome, saysAnything, type Outcome } from '../judgement/outcome.ts';
-import type { BagClub, SwingRecord } from '../record/document.ts';
+import type { SwingRecord } from '../record/document.ts';
 import type { Lesson } from './lessons.ts';
+import { hasPlan, isLater, openPlanOf } from './open-plan.ts';
 import type { Analysis } from './result.ts';
+import { clubOf, isSameClub } from './same-club.ts';
 
 /** A plan held against a lesson that came after it. */
 export interface HeldPlan {
@@ -32,17 +34,13 @@ export interface Course {
   readonly sameDay: readonly Lesson[];
 }
 
-export function hasPlan({ analysis: { document } }: Lesson): boolean {
-  return document.kind === 'swing' && (document.plan.length > 0 || document.predicted.size > 0);
-}
-
 /**
  * What became of the plan of this lesson; undefined where it has none. A plan stays the last one until a later lesson with the
  * same club brings another; that lesson itself still shows what became of the one before.
  */
 export function courseOf(plan: Lesson, lessons: readonly Lesson[]): Course | undefined {
   if (!hasPlan(plan)) return undefined;
-  const sameClub = lessons.filter((one) => one.uri !== plan.uri && isSameClub(one, plan));
+  const sameClub = lessons.filter((one) => one.uri !== plan.uri && isSameClub(clubOf(one), clubOf(plan)));
   const sameDay = plan.date === undefined ? [] : sameClub.filter(({ date }) => date === plan.date);
   const none = { plan, held: undefined, silent: [], otherClub: undefined, sameDay };
   if (plan.date === undefined) return { ...none, state: 'undated', isLast: true };
@@ -57,14 +55,16 @@ export function courseOf(plan: Lesson, lessons: readonly Lesson[]): Course | und
     if (measuresAnything(next.analysis)) silent.push(next);
   }
   const otherClub =
-    later.length > 0 ? undefined : lessons.find((one) => isLater(one, plan) && !isSameClub(one, plan));
+    later.length > 0
+      ? undefined
+      : lessons.find((one) => isLater(one, plan) && !isSameClub(clubOf(one), clubOf(plan)));
   return { ...none, state: end < 0 ? 'open' : 'replaced', silent, otherClub, isLast: end < 0 };
 }
 
-/** The last plan before this lesson with the same club, held against it; undefined where there is none. */
+/** The plan that was open at this lesson, held against it; undefined where there is none. */
 export function lastPlanOf(lesson: Lesson, lessons: readonly Lesson[]): HeldPlan | undefined {
-  const plan = lessons.findLast((one) => hasPlan(one) && isLater(lesson, one) && isSameClub(one, lesson));
-  return plan && hold(plan, lesson);
+  const open = openPlanOf(lessons, { date: lesson.date, club: clubOf(lesson) });
+  return open && hold(open.from, lesson);
 }
 
 /** By analyses, which stay the same objects while nothing that they depend on has changed. */
@@ -94,36 +94,9 @@ function measuredIn({ account, subject }: Analysis): Measured | undefined {
   return account && measuredOf(account, subject.shots?.summary);
 }
 
-function isLater({ date }: Lesson, than: Lesson): boolean {
-  return date !== undefined && than.date !== undefined && date > than.date;
-}
-
 /** Lessons of one day have no order: all of the day on which a new plan came may still speak of the old one. */
 function lastOfDay(later: readonly Lesson[], at: number): number {
   return later.findLastIndex(({ date }) => date === later[at]!.date);
-}
-
-/** The same name, or another name for the same club: a bag may keep the old one beside the new one. Two lessons without a club match. */
-function isSameClub(one: Lesson, other: Lesson): boolean {
-  if (folded(one.club) === folded(other.club)) return true;
-  const [a, b] = [one.analysis.subject.club, other.analysis.subject.club];
-  return a !== undefined && b !== undefined && isSameMake(a, b);
-}
-
-function folded(club: string | undefined): string | undefined {
-  return club?.trim().replace(/\s+/g, ' ').toLowerCase();
-}
-
-function isSameMake(a: BagClub, b: BagClub): boolean {
-  if (a.entries.size === 0 || a.kind?.value !== b.kind?.value || a.entries.size !== b.entries.size)
-    return false;
-  return [...a.entries].every(([id, { readings }]) => {
-    const others = b.entries.get(id)?.readings;
-    return (
-      others?.length === readings.length &&
-      readings.every(({ measure }, place) => measure.value === others[place]!.measure.value)
-    );
-  });
 }
 
 /** Whether the record measured anything of the swing or its shots. */

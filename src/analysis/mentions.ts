@@ -1,17 +1,20 @@
 // Every name in one document that stands for something which may stand elsewhere too, with its place; opens no other file.
 import type { Span } from '../measure/measure.ts';
+import { namesIn as namesInMessage } from '../judgement/message.ts';
 import { scan } from '../judgement/scan.ts';
 import type {
   Entry,
   FaultFile,
   Goal,
   Located,
+  OutlineNode,
   StudentFile,
   SwingRecord,
   SwingwrightDocument,
   WorkspaceFile,
 } from '../record/document.ts';
 import { referencesOf, resolveReference } from '../record/reference.ts';
+import { registryOf } from '../record/workspace.ts';
 import { findMiss, type Registry } from '../registry/registry.ts';
 
 /** What a name stands for. Two mentions are of the same thing where these are the same, faults aside: books extend one another. */
@@ -143,8 +146,43 @@ function inBook(uri: string, { text, faults }: FaultFile, registry: Registry): r
   ]);
 }
 
+/** It knows its own quantities, whatever registry it was read with. */
+function inWorkspace(document: WorkspaceFile): readonly Mention[] {
+  const { own, outline, text } = document;
+  const registry = registryOf(document);
+  const sections = new Map(outline.map(({ name, children }) => [name, children]));
+  const described = [...(sections.get('quantities') ?? []), ...(sections.get('derived') ?? [])];
+  const inside = (expression: Located<string>): readonly Mention[] => inExpression(expression, registry);
+  const named = (word: Located<string>): readonly Mention[] => quantityNamed(word, registry);
+  return [
+    ...[...own.quantities, ...own.derived].map(({ quantity: { id }, keySpan }) =>
+      quantityAt(id, unquoted(keySpan, text), 'definition'),
+    ),
+    ...described.flatMap(({ children }) => children.flatMap((child) => likeIn(child, text).flatMap(named))),
+    ...own.derived.flatMap(({ is }) => inside(is)),
+    ...own.relations.flatMap(({ left, right }) => [...inside(left), ...inside(right)]),
+    ...own.checks.flatMap(({ when, message, at }) => [
+      ...inside(when),
+      ...namesInMessage(message).flatMap(named),
+      ...(at === undefined ? [] : named(at)),
+    ]),
+    ...(sections.get('show') ?? []).flatMap(({ name, nameSpan }) =>
+      named({ value: name, span: unquoted(nameSpan, text) }),
+    ),
+    ...inColumns(document),
+  ];
+}
+
+/** The word that stands for `like`. */
+function likeIn({ name, nameSpan, span }: OutlineNode, text: string): readonly Located<string>[] {
+  const value = name === 'like' ? /[\w.]+/.exec(text.slice(nameSpan.end, span.end)) : null;
+  if (value === null) return [];
+  const start = nameSpan.end + value.index;
+  return [{ value: value[0], span: { start, end: start + value[0].length } }];
+}
+
 /** Which quantity a column of shots holds; its place is told by the outline alone. */
-function inWorkspace({ outline, text, shotColumns }: WorkspaceFile): readonly Mention[] {
+function inColumns({ outline, text, shotColumns }: WorkspaceFile): readonly Mention[] {
   const columns = outline
     .find(({ name }) => name === 'shots')
     ?.children.find(({ name }) => name === 'columns')?.children;
@@ -189,6 +227,11 @@ function clubAt({ value, span }: Located<string>, student: string | undefined): 
 
 /** The place of a key without its quotes. */
 function inner({ value, span }: Located<string>, text: string): Span {
-  const unquoted = { start: span.start + 1, end: span.end - 1 };
-  return text.slice(unquoted.start, unquoted.end) === value ? unquoted : span;
+  const within = { start: span.start + 1, end: span.end - 1 };
+  return text.slice(within.start, within.end) === value ? within : span;
+}
+
+function unquoted(span: Span, text: string): Span {
+  const isQuoted = /^["']/.test(text.slice(span.start, span.end));
+  return isQuoted ? { start: span.start + 1, end: span.end - 1 } : span;
 }

@@ -47,10 +47,11 @@ export function newRecord(wish: RecordWish): NewFile {
   const taken = files.filter((file) => folderOf(file) === folder).map(nameOf);
   const base = [date, ...(club === undefined ? [] : [fileNameOf(club, 'club')])].join('-');
   const uri = `${folder}/${encodeURIComponent(freeName(base, recordSuffix, taken))}`;
-  const plan = openPlanOf(lessons, { uri, date, club });
+  const inBag = club === undefined ? undefined : document.bag.get(club);
+  const plan = openPlanOf(lessons, { date, club: { name: club, inBag } });
   const named = last === undefined ? undefined : last.analysis.document;
   const before = named?.kind === 'swing' ? named : undefined;
-  const kind = club === undefined ? undefined : document.bag.get(club)?.kind?.value;
+  const kind = inBag?.kind?.value;
   const template = pathTo(uri, files, (name) => name === `${kind}.template.yaml`);
   const book = pathTo(uri, files, (name) => name.endsWith('.faults.yaml'));
   const header = [

@@ -50,9 +50,9 @@ export function nextEntriesOf(analysis: Analysis, lessons: readonly Lesson[]): r
   const { account, document, subject } = analysis;
   if (account === undefined || document.kind !== 'swing') return [];
   const { registry, workspace } = subject;
-  const at = { uri: analysis.uri, date: document.date?.value, club: document.club?.value };
+  const club = { name: document.club?.value, inBag: subject.club };
   const isEntered = (id: string): boolean => account.situation.observations.has(id);
-  const plan = openPlanOf(lessons, at);
+  const plan = openPlanOf(lessons, { date: document.date?.value, club });
   const proofs = plan === undefined ? [] : provingIds(plan.changes, registry);
   const goals = goalIds([...document.goals, ...(subject.student?.document.goals ?? [])]);
   const own = provingIds(document.plan, registry);

@@ -20,10 +20,16 @@ const moreOrLess: readonly DirectionWord[] = [
 ];
 
 /** "delivered loft, when shaft lean at impact changes by 1.0 deg backward". */
-export function effectOf({ quantity, cause, toward, over }: Claim): string {
-  const name = nameWithin(quantity);
-  if (cause === undefined) return name;
-  return `${name}, when ${nameWithin(cause)} changes by ${showDifference(cause, toward * over)}`;
+export function effectOf(claim: Claim): string {
+  const name = nameWithin(claim.quantity);
+  const when = occasionOf(claim);
+  return when === undefined ? name : `${name}, ${when}`;
+}
+
+/** "when shaft lean at impact changes by 1.0 deg backward"; undefined where the belief names no cause. */
+export function occasionOf({ cause, toward, over }: Claim): string | undefined {
+  if (cause === undefined) return undefined;
+  return `when ${nameWithin(cause)} changes by ${showDifference(cause, toward * over)}`;
 }
 
 /** "1.0 deg more ± 0.3 deg", or only "more". */

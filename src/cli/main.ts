@@ -188,7 +188,7 @@ program
   .description('say what a finding code means, or why a quantity of a record is what it is')
   .argument(
     '[code or file]',
-    'a finding code, such as wrong-dimension, or a swing record; left out, all codes are listed',
+    'a finding code, such as wrong-dimension, a quantity or a miss, or a swing record; left out, all codes are listed',
   )
   .argument('[quantity]', 'a quantity of that record, such as delivery.attack')
   .addOption(
@@ -202,7 +202,7 @@ program
     ) => {
       process.exitCode =
         subject === undefined || quantity === undefined
-          ? explain(subject)
+          ? await explain(subject, '.', stop.signal)
           : await explainQuantity(subject, quantity, options.format, stop.signal);
     },
   );

@@ -11,6 +11,7 @@ import {
 import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { filePatterns, listFiles, readFile } from './files.ts';
+import { openCommand, registerPredictions } from './predictions.ts';
 import { registerLessons } from './lessons.ts';
 import { registerSample } from './sample.ts';
 import { registerNewFiles } from './new-files.ts';
@@ -33,6 +34,7 @@ export async function runClient(
     explanations: `command:${explainCommand}?${encodeURIComponent('["')}{code}${encodeURIComponent('"]')}`,
     quantities: `command:${whyCommand}?{arguments}`,
     pages: pageAddress,
+    opener: openCommand,
   };
   const client = await createClient({
     documentSelector: [{ language }],
@@ -50,6 +52,7 @@ export async function runClient(
     client,
     registerCalibration(client),
     registerExplanations(client),
+    registerPredictions(client),
     registerLessons(client, watchers),
     registerSample(context.extensionUri),
     registerNewFiles(client),

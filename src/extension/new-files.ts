@@ -20,14 +20,14 @@ import {
 
 /** Answers that a key binding or a task may give beforehand; nobody is asked for those. */
 interface Given {
-  readonly folder?: string;
+  readonly folder?: string | vscode.Uri;
   readonly name?: string;
   readonly hand?: 'left' | 'right';
   readonly stature?: string;
   readonly born?: string;
   readonly clubs?: readonly string[];
   readonly injuries?: readonly string[];
-  readonly student?: string;
+  readonly student?: string | vscode.Uri;
   readonly club?: string;
   readonly date?: string;
 }
@@ -41,18 +41,18 @@ export function registerNewFiles(client: BaseLanguageClient): vscode.Disposable 
       newStudent(client, givenBy(given)),
     ),
     vscode.commands.registerCommand('swingwright.newRecord', (given: unknown) =>
-      newRecord(client, given instanceof vscode.Uri ? { student: given.toString() } : givenBy(given)),
+      newRecord(client, given instanceof vscode.Uri ? { student: given } : givenBy(given)),
     ),
   );
 }
 
 function givenBy(given: unknown): Given {
-  if (given instanceof vscode.Uri) return { folder: given.toString() };
-  return typeof given === 'object' && given !== null ? (given) : {};
+  if (given instanceof vscode.Uri) return { folder: given };
+  return typeof given === 'object' && given !== null ? given : {};
 }
 
 async function newPractice(client: BaseLanguageClient, given: Given): Promise<void> {
-  const folder = given.folder ?? (await chooseFolder())?.toString();
+  const folder = (given.folder ?? (await chooseFolder()))?.toString();
   if (folder === undefined) return;
   const name = given.name ?? folder.slice(folder.lastIndexOf('/') + 1);
   const params: NewPracticeParams = { folder, name: decodeURIComponent(name) };
@@ -70,7 +70,7 @@ async function newPractice(client: BaseLanguageClient, given: Given): Promise<vo
 }
 
 async function newStudent(client: BaseLanguageClient, given: Given): Promise<void> {
-  const folder = given.folder ?? (await choosePractice())?.toString();
+  const folder = (given.folder ?? (await choosePractice()))?.toString();
   if (folder === undefined) return;
   const params = await askForStudent(client, given, folder);
   if (params === undefined) return;
@@ -137,7 +137,7 @@ async function askForStudent(
 }
 
 async function newRecord(client: BaseLanguageClient, given: Given): Promise<void> {
-  const uri = given.student ?? (await chooseStudent());
+  const uri = given.student?.toString() ?? (await chooseStudent());
   if (uri === undefined) return;
   const found = await client.sendRequest<ClubsResult | null>(clubsRequest, { uri } satisfies ClubsParams);
   if (found === null) {

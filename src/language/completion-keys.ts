@@ -16,7 +16,10 @@ export function proposeKeys(desire: Desire, path: Path): Proposal[] {
   const place = placeAt(kind, path);
   const own = kind === 'swing' || kind === 'template' ? ownKeys(path.join('.'), registry) : [];
   const areCodes = kind === 'workspace' && path[0] === 'severities' && path.length === 1;
-  const keys = unique([...keysIn(place, areCodes), ...own]).filter((key) => !isThere(key, cursor.siblings));
+  const shown = kind === 'workspace' && prefixIs('show', path) ? shownKeys(registry) : [];
+  const keys = unique([...keysIn(place, areCodes), ...own, ...shown]).filter(
+    (key) => !isThere(key, cursor.siblings),
+  );
   const isMeasured =
     quantityAt(kind, path, registry) === undefined && (kind === 'swing' || kind === 'template');
   const prefix = path.join('.');
@@ -58,6 +61,16 @@ function keysIn(place: Place | undefined, areCodes: boolean): readonly string[] 
   const keys = Object.keys(place?.below ?? {}).filter((key) => key !== '*' && key !== '[]');
   // A shot's `flight.carry` is its `carry` in full.
   return keys.filter((key) => !keys.includes(key.slice(key.indexOf('.') + 1)) || !key.includes('.'));
+}
+
+function prefixIs(section: string, path: Path): boolean {
+  return path.length === 1 && path[0] === section;
+}
+
+/** What a shown unit may be for: a dimension that has units, or one quantity. */
+function shownKeys({ quantities }: Registry): readonly string[] {
+  const measured = quantities.filter(({ unit }) => unit !== '');
+  return [...measured.map(({ dimension }) => dimension), ...measured.map(({ id }) => id)];
 }
 
 /** Keys of quantities that the workspace adds. */

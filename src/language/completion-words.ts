@@ -29,7 +29,12 @@ export function proposeWords(desire: Desire, path: Path): Proposal[] {
   }
   if (kind === 'faults' && key === 'extends') return proposeFiles('faults', desire, []);
   if (kind === 'review' && key === 'of') return proposeFiles('swing', desire, []);
-  const words = key === 'at' ? placesOf(desire) : wordsFor(desire, key, first, path);
+  const isQuantity = kind === 'workspace' && (key === 'like' || (key === 'at' && first === 'checks'));
+  const words = isQuantity
+    ? ids(desire).map(({ id, title }) => ({ word: id, detail: title }))
+    : key === 'at'
+      ? placesOf(desire)
+      : wordsFor(desire, key, first, path);
   return words.map(({ word, detail }) => ({
     label: word,
     // Known words are plain, and a version is a number.

@@ -229,7 +229,13 @@ function isExpression(kind: Analysis['document']['kind'], path: Path): boolean {
   const key = path.findLast((part) => typeof part === 'string');
   if (kind === 'swing') return path[0] === 'plan' && key === 'proof';
   if (kind === 'faults') return key === 'expression' || key === 'evidence';
-  return kind === 'workspace' && (key === 'expression' || key === 'left' || key === 'right');
+  if (kind !== 'workspace' || path.length !== 3) return false;
+  const [section] = path;
+  return (
+    (section === 'derived' && key === 'is') ||
+    (section === 'relations' && key === 'says') ||
+    (section === 'checks' && key === 'when')
+  );
 }
 
 function lead(before: string, proposals: readonly Proposal[]): readonly Proposal[] {

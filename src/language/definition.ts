@@ -55,7 +55,7 @@ function placesOf(mention: Mention, analysis: Analysis): readonly Place[] {
     case 'club':
       return inBag(thing.name, analysis);
     case 'quantity':
-      return entryOf(thing.name, analysis);
+      return [...entryOf(mention, analysis), ...ownOf(thing.name, analysis)];
     case 'miss':
       return causesOf(thing.name, analysis);
   }
@@ -98,8 +98,25 @@ function inBag(name: string, { uri, document, subject }: Analysis): readonly Pla
   ];
 }
 
-/** The entry in this file; a template's window for it stands for one. */
-function entryOf(id: string, { uri, document, subject }: Analysis): readonly Place[] {
+/** Where the workspace says what the quantity is, if it is one of its own. */
+function ownOf(id: string, { uri, document, subject }: Analysis): readonly Place[] {
+  const workspace = document.kind === 'workspace' ? { uri, document } : subject.workspace;
+  if (workspace === undefined) return [];
+  const { own, outline } = workspace.document;
+  const one = [...own.quantities, ...own.derived].find(({ quantity }) => quantity.id === id);
+  if (one === undefined) return [];
+  const line = outline
+    .flatMap(({ children }) => children)
+    .find(({ nameSpan }) => nameSpan.start === one.keySpan.start);
+  return [{ ...workspace, whole: line?.span ?? one.keySpan, name: one.keySpan }];
+}
+
+/** The entry in this file, unless this is it and the workspace has more to say; a template's window for it stands for one. */
+function entryOf(
+  { thing: { name: id }, role }: Mention,
+  { uri, document, subject }: Analysis,
+): readonly Place[] {
+  if (role === 'entry' && subject.registry.own.some((own) => own.id === id)) return [];
   const entries = mentionsIn(uri, document, subject.registry).filter(
     ({ thing, role }) => role === 'entry' && thing.kind === 'quantity' && thing.name === id,
   );

@@ -1,17 +1,42 @@
-// The hover on keys of the workspace file: what the calibration says and where it is used, what the columns of shots mean.
+// The hover on keys of the workspace file: calibration, columns of shots; and on every quantity that is named in it.
+import { mentionAt, mentionsIn } from '../analysis/mentions.ts';
 import type { Analysis } from '../analysis/result.ts';
 import type { ShotColumn, WorkspaceFile, WrittenCalibration } from '../record/document.ts';
+import { describe, practice, titleOf } from './hover-entry.ts';
 import type { Remark } from './hover.ts';
 import { code } from './markdown.ts';
 import { holds } from './places.ts';
 import { list } from './words.ts';
 
-export function hoverOnWorkspace({ document }: Analysis, offset: number): Remark | undefined {
+export function hoverOnWorkspace(analysis: Analysis, offset: number): Remark | undefined {
+  const { document } = analysis;
   if (document.kind !== 'workspace') return undefined;
+  const named = hoverOnQuantity(analysis, document, offset);
+  if (named !== undefined) return named;
   const at = document.outline.find(({ nameSpan }) => holds(nameSpan, offset));
   if (at?.name === 'calibration') return { span: at.nameSpan, lines: calibrationLines(document.calibration) };
   if (at?.name === 'shots') return { span: at.nameSpan, lines: shotLines(document) };
   return undefined;
+}
+
+/** On a quantity's own entry and wherever its id stands: what it is, and what gives it. */
+function hoverOnQuantity(
+  { uri, subject: { registry } }: Analysis,
+  document: WorkspaceFile,
+  offset: number,
+): Remark | undefined {
+  const mention = mentionAt(mentionsIn(uri, document, registry), offset);
+  const quantity = mention?.thing.kind === 'quantity' ? registry.find(mention.thing.name) : undefined;
+  if (mention === undefined || quantity === undefined) return undefined;
+  const derived = document.own.derived.find((one) => one.quantity.id === quantity.id);
+  const lines = [
+    titleOf(quantity),
+    code(quantity.id),
+    ...describe(quantity),
+    ...(derived === undefined ? [] : [`Computed as ${code(derived.is.value)}.`]),
+    practice(quantity, undefined),
+  ];
+  return { span: mention.span, lines: lines.filter((line) => line !== '') };
 }
 
 function calibrationLines(calibration: WrittenCalibration | undefined): string[] {

@@ -8,6 +8,7 @@ import { hoverOnEntry } from './hover-entry.ts';
 import { hoverOnFault } from './hover-fault.ts';
 import { hoverOnFaultBook } from './hover-fault-book.ts';
 import { hoverOnKey } from './hover-key.ts';
+import { hoverOnOutcome, isInPlan } from './hover-outcome.ts';
 import { hoverOnReference } from './hover-reference.ts';
 import { hoverOnShots } from './shots.ts';
 import { hoverOnTarget } from './hover-target.ts';
@@ -19,7 +20,7 @@ import type { Hover, Position } from './shapes.ts';
 export interface Remark {
   readonly span: Span;
   readonly lines: readonly string[];
-  /** Rows of a table that stands below the lines. */
+  /** Rows of a table that stands below the lines, with what belongs to it above and below; empty ones only part them. */
   readonly table?: readonly string[];
   /** The quantity that a page can say more of. */
   readonly why?: string;
@@ -50,8 +51,10 @@ export const mostLines = 12;
 export type WhyAddress = (id: string) => string | undefined;
 
 /** Whether a hover here has something to say of the student's other records, so that they are worth looking for. */
-export function wantsLessons({ document, subject }: Analysis, position: Position): boolean {
+export function wantsLessons(analysis: Analysis, position: Position): boolean {
+  const { document, subject } = analysis;
   const offset = offsetAt(lineTableOf(document.text), position);
+  if (isInPlan(analysis, offset)) return true;
   return (subject.judgement?.claims ?? []).some(({ stated }) => holds(stated.stated.fault.span, offset));
 }
 
@@ -64,12 +67,13 @@ export function findHover(
 ): Hover | undefined {
   const table = lineTableOf(analysis.document.text);
   const offset = offsetAt(table, position);
-  for (const place of places) {
-    const remark = place(analysis, offset, lessons);
+  const outcome = hoverOnOutcome(analysis, offset, lessons ?? []);
+  for (const place of [...places, () => outcome]) {
+    const remark = joined(place(analysis, offset, lessons), outcome);
     if (remark === undefined) continue;
     const address = remark.why === undefined ? undefined : whyAddress(remark.why);
     const { table: rows = [] } = remark;
-    const most = mostLines - rows.length;
+    const most = mostLines - rows.filter((row) => /[^-| ]/.test(row)).length;
     const lines =
       address === undefined
         ? remark.lines.slice(0, most)
@@ -78,4 +82,10 @@ export function findHover(
     return { contents: { kind: 'markdown', value }, range: rangeOf(table, remark.span) };
   }
   return undefined;
+}
+
+/** What became of it comes first: the next lesson knows better. */
+function joined(remark: Remark | undefined, outcome: Remark | undefined): Remark | undefined {
+  if (remark === undefined || outcome === undefined || remark === outcome) return remark;
+  return { ...remark, lines: [...outcome.lines, ...remark.lines] };
 }

@@ -51,7 +51,7 @@ export function addKeysToMeasureNext(
   if (ids.length === 0) return [];
   const edits = keysIntoRecord(document, ids);
   if (edits === undefined || !keysKept(analysis, edits)) return [];
-  const names = ids.map((id) => `\`${id.split('.').at(-1)!}\``).join(', ');
+  const names = ids.map((id) => `\`${id.replace(/^checkpoints\./, '')}\``).join(', ');
   return [{ title: `Add the keys to measure next: ${names}`, edits }];
 }
 

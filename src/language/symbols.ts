@@ -31,6 +31,6 @@ function toSymbol(node: OutlineNode, lines: LineTable): DocumentSymbol {
 function kindOf({ children, detail }: OutlineNode): DocumentSymbol['kind'] {
   if (children.length > 0) return kinds.group;
   if (detail.startsWith('[')) return kinds.list;
-  if (/^[~+-]?\s*[.\d]/.test(detail) && !/^\d{4}-\d/.test(detail)) return kinds.number;
+  if (/^[~+-]?\s*\.?\d/.test(detail) && !/^\d{4}-\d/.test(detail)) return kinds.number;
   return detail === '' ? kinds.field : kinds.text;
 }

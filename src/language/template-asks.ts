@@ -31,7 +31,7 @@ export function addWhatTemplateAsks(
     treeOf(asked.map((id) => id.slice(at.path.length + 1).split('.'))),
   );
   if (edits === undefined || !keysKept(analysis, edits)) return [];
-  const [first, ...others] = asked.map((id) => `\`${id.split('.').at(-1)!}\``);
+  const [first, ...others] = asked.map((id) => `\`${id.slice(at.path.length + 1)}\``);
   const more = others.length === 0 ? '' : ` and ${others.length} more`;
   return [{ title: `Add what the template asks for here: ${first!}${more}`, edits }];
 }

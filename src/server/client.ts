@@ -15,6 +15,8 @@ export interface Client {
   readonly explanations: string | undefined;
   readonly quantities: string | undefined;
   readonly pages: string | undefined;
+  readonly opener: string | undefined;
+  readonly refreshesLenses: boolean;
   readonly capabilities: ClientCapabilities;
 }
 
@@ -36,6 +38,8 @@ export function introduced({
     explanations: typeof said.explanations === 'string' ? said.explanations : undefined,
     quantities: typeof said.quantities === 'string' ? said.quantities : undefined,
     pages: typeof said.pages === 'string' ? said.pages : undefined,
+    opener: typeof said.opener === 'string' ? said.opener : undefined,
+    refreshesLenses: workspace?.codeLens?.refreshSupport === true,
     capabilities,
   };
 }

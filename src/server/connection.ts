@@ -13,41 +13,35 @@ import {
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { URI } from 'vscode-uri';
 import {
-  explainWhy,
-  explainWord,
-  findActions,
   findCompletions,
   findDiagnostics,
   findHints,
   findHover,
   findLinks,
   findSymbols,
-  isAtPart,
   nextSymbols,
-  listCodes,
   wantsLessons,
   type HintSwitches,
 } from '../language/index.ts';
+import { actionKinds, serveActions } from './actions.ts';
 import { createDesk, type Result } from './desk.ts';
 import { createFiles } from './files.ts';
 import { introduced, type Client } from './client.ts';
+import { mutable } from './mutable.ts';
 import { answerNewFiles } from './new-files.ts';
-import { nextAtRest, nextNow } from './next.ts';
+import { nextAtRest } from './next.ts';
 import { calibrateIn } from './calibrate.ts';
 import { surroundingsOf } from './completion.ts';
 import { signalOf } from './signal.ts';
+import { serveExplanations } from './explain.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
+import { refreshLenses, serveOutcome } from './outcome.ts';
 import { createRoots } from './roots.ts';
 import {
   calibrateRequest,
-  codesRequest,
-  explainRequest,
   listRequest,
   readRequest,
-  whyRequest,
   type CalibrateParams,
-  type ExplainParams,
-  type WhyParams,
   type FileState,
 } from './protocol.ts';
 import { defaultHints, hintsSection, readHints } from './settings.ts';
@@ -94,6 +88,7 @@ export function serve(connection: Connection, disk: Disk): void {
         diagnostics: mutable(diagnostics),
       });
       if (cause !== uri && client.refreshesHints) connection.languages.inlayHint.refresh().catch(report);
+      if (open.size > 1) refreshLenses(connection, client).catch(report);
     },
     report,
     pause,
@@ -135,6 +130,7 @@ export function serve(connection: Connection, disk: Disk): void {
       files.forget(normal(uri));
       desk.changed(normal(uri));
     }
+    refreshLenses(connection, client).catch(report);
   });
   connection.onDidChangeConfiguration(() => {
     hints.clear();
@@ -167,49 +163,19 @@ export function serve(connection: Connection, disk: Disk): void {
   connection.onDocumentLinks(({ textDocument }, token) =>
     answer(textDocument.uri, token, ({ analysis }) => findLinks(analysis)),
   );
-  connection.onCodeAction(async ({ textDocument, range, context }, token) => {
-    const { only } = context;
-    const isWanted = (kind: string): boolean =>
-      only === undefined || only.some((wanted) => wanted === '' || `${kind}.`.startsWith(`${wanted}.`));
-    if (!actionKinds.some(isWanted)) return [];
-    const isAsked =
-      isWanted('refactor.rewrite') &&
-      (await answer(textDocument.uri, token, ({ analysis }) => isAtPart(analysis, range)));
-    const next = isAsked ? await nextNow(desk, normal(textDocument.uri), signalOf(token)) : [];
-    return answer(textDocument.uri, token, ({ analysis, version }) =>
-      mutable(
-        findActions(analysis, {
-          next,
-          range,
-          version,
-          edits: client.snippets ? 'snippet' : 'plain',
-          explanation,
-          textOf: (uri) => {
-            const state = files.get(uri);
-            return state?.kind === 'text' ? state.text : undefined;
-          },
-        }).filter(({ kind }) => isWanted(kind)),
-      ),
-    );
-  });
   connection.languages.inlayHint.on(async ({ textDocument, range }, token) => {
     const switches = await hintsFor(textDocument.uri);
     return answer(textDocument.uri, token, ({ analysis }) => mutable(findHints(analysis, range, switches)));
   });
-  connection.onRequest(explainRequest, ({ code }: ExplainParams) => explainWord(code) ?? null);
-  connection.onRequest(whyRequest, ({ uri, id }: WhyParams, token: CancellationToken) =>
-    answer(
-      uri,
-      token,
-      ({ analysis }) => explainWhy(analysis, id) ?? explainWord(id, analysis.subject.registry) ?? null,
-    ),
-  );
-  connection.onRequest(codesRequest, () => listCodes());
+  serveExplanations({ connection, openUris: () => open.keys(), answer });
   answerNewFiles(connection, files);
   connection.onRequest(calibrateRequest, (params: CalibrateParams, token: CancellationToken) =>
     calibrateIn(params, files, signalOf(token)),
   );
 
+  const serving = { connection, files, desk, client: () => client, answer, signalOf };
+  serveActions({ ...serving, normal, explanation });
+  serveOutcome(serving);
   serveNavigation({
     connection,
     files,
@@ -249,7 +215,12 @@ export function serve(connection: Connection, disk: Disk): void {
         LSPErrorCodes.ContentModified,
         'The document changed before the answer was ready.',
       );
-    return await give(result);
+    try {
+      return await give(result);
+    } catch (error) {
+      if (!token.isCancellationRequested) throw error;
+      throw new ResponseError(LSPErrorCodes.RequestCancelled, 'Cancelled.');
+    }
   }
 
   function hintsFor(uri: string): Promise<HintSwitches> {
@@ -268,8 +239,6 @@ export function serve(connection: Connection, disk: Disk): void {
   }
 }
 
-const actionKinds = ['quickfix', 'refactor.rewrite', 'source.fixAll.swingwright'] as const;
-
 const served: InitializeResult = {
   serverInfo: { name: 'swingwright' },
   capabilities: {
@@ -280,15 +249,10 @@ const served: InitializeResult = {
     documentLinkProvider: {},
     codeActionProvider: { codeActionKinds: [...actionKinds] },
     inlayHintProvider: true,
+    codeLensProvider: {},
   },
 };
 
 function normal(uri: string): string {
   return URI.parse(uri).toString();
-}
-
-/** The protocol library's types are writable; nothing writes to what is sent. */
-type Mutable<T> = T extends object ? { -readonly [K in keyof T]: Mutable<T[K]> } : T;
-function mutable<T>(value: T): Mutable<T> {
-  return value as Mutable<T>;
 }

@@ -152,15 +152,18 @@ export function serveNavigation(options: NavigationOptions): void {
     })),
   );
 
-  connection.onRequest(studentsRequest, async (_: object, token: CancellationToken): Promise<ListedStudent[]> => {
-    const listed = await Promise.all(roots.around(undefined).map((folder) => files.list(folder)));
-    const students = [...new Set(listed.flat())].filter((uri) => kindOf(uri) === 'student');
-    const found = await cardsOf(students, archiveFor(token));
-    return found
-      .filter(({ kind }) => kind === 'student')
-      .map((card) => ({ uri: spelled(card.uri), name: cardName(card) }))
-      .sort((a, b) => a.name.localeCompare(b.name, 'en') || (a.uri < b.uri ? -1 : 1));
-  });
+  connection.onRequest(
+    studentsRequest,
+    async (_: object, token: CancellationToken): Promise<ListedStudent[]> => {
+      const listed = await Promise.all(roots.around(undefined).map((folder) => files.list(folder)));
+      const students = [...new Set(listed.flat())].filter((uri) => kindOf(uri) === 'student');
+      const found = await cardsOf(students, archiveFor(token));
+      return found
+        .filter(({ kind }) => kind === 'student')
+        .map((card) => ({ uri: spelled(card.uri), name: cardName(card) }))
+        .sort((a, b) => a.name.localeCompare(b.name, 'en') || (a.uri < b.uri ? -1 : 1));
+    },
+  );
   connection.onRequest(lessonsRequest, async ({ uri }: LessonsParams, token: CancellationToken) => {
     const lessons = await desk.lessons(normal(uri), signalOf(token));
     return lessons === undefined

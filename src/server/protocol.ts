@@ -48,6 +48,15 @@ export interface InitializationOptions {
    * follows as the query where the page is about a quantity of a record.
    */
   readonly pages?: string;
+  /** The command that opens a record at a place: its arguments are the URI and the range. */
+  readonly opener?: string;
+}
+
+/** Client to server: the page that says how good the predictions of a folder have been, as Markdown. */
+export const predictionsRequest = 'swingwright/predictions';
+export interface PredictionsParams {
+  /** The folder's URI. */
+  readonly folder: string;
 }
 
 /** Client to server: every finding code there is, with its title. */

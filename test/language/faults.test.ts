@@ -88,6 +88,27 @@ describe('a hover on a stated fault', () => {
     assert.ok(hover.split('\n').length <= 13);
   });
 
+  it('says once what all effects have in common, so that the table stays low', () => {
+    const book = files['house.faults.yaml'].replace(
+      /tends_to: \[\{ effect: delivery.delivered_loft, direction: more \}\]/,
+      'tends_to: [{ effect: delivery.delivered_loft, direction: more }, { effect: delivery.low_point.depth, direction: above }]',
+    );
+    const at = marked(
+      record
+        .replace('shaft_lean: }', 'shaft_lean: 2 deg forward }')
+        .replace('handle-trails', 'han$0dle-trails'),
+    );
+    const now = analysed(at.text, { files: { ...files, 'house.faults.yaml': book } });
+    const [, ...blocks] = findHover(now, at.position, undefined, [])!.contents.value.split('\n\n');
+    assert.equal(blocks[0], 'When shaft lean at impact changes by 1\\.0 deg backward:');
+    assert.match(
+      blocks[1]!,
+      /^\| Tends to change \| Belief \| Physics \|\n.*\n\| delivered loft \| more \| .*\n\| depth of the low point \| above \| /,
+    );
+    assert.match(blocks[2]!, /^History has no say: no other record /);
+    assert.equal(blocks.length, 3);
+  });
+
   it('says what is missing and what it is a consequence of', () => {
     const hover = hoverAt('handle-trails');
     assert.match(hover, /cannot tell \(no shaft lean at impact\)/);

@@ -20,6 +20,20 @@ describe('the hover on the workspace file', () => {
     assert.match(hover, /ball speeds of 38 to 52 m\/s/);
   });
 
+  it('tells what a quantity is, where it is described and where it is named', () => {
+    const own = (is: string, key = 'delivery.rock'): string =>
+      `swingwright: 1\nquantities: { delivery.wobble: { title: Wobble, unit: deg, bounds: 0..9 deg, uncertainty: 1 deg } }\nderived: { ${key}: { is: ${is}, like: delivery.wobble, title: Rock } }\n`;
+    assert.match(
+      hoverIn(own('2 * delivery.wob$0ble')),
+      /^\*\*Wobble\*\* {2}\n`delivery\.wobble`[^]*Possible: 0\.\.9 deg/,
+    );
+    assert.match(
+      hoverIn(own('2 * delivery.wobble', 'delivery.ro$0ck')),
+      /^\*\*Rock\*\*[^]*Computed as `2 \* delivery\.wobble`\./,
+    );
+    assert.match(hoverIn(own('delivery.pa$0th')), /`delivery\.path`/);
+  });
+
   it('says that a calibration without drag is not used', () => {
     assert.match(hoverIn('swingwright: 1\ncali$0bration: { lift: 0.97 ± 0.03 }\n'), /Not used/);
   });

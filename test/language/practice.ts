@@ -2,6 +2,7 @@
 import { cardOf, type Card } from '../../src/analysis/cards.ts';
 import { kindOf } from '../../src/record/kind.ts';
 import { parseDocument } from '../../src/record/parse.ts';
+import { registryOf } from '../../src/record/workspace.ts';
 import type { Analysis } from '../../src/analysis/result.ts';
 import { builtIn } from '../../src/registry/registry.ts';
 import { marked } from '../marked.ts';
@@ -72,10 +73,12 @@ faults: [{ fault: weight-back }]
 `,
 };
 
-/** The practice with other texts for some files, as cards. */
+/** The practice with other texts for some files, as cards; own quantities are known where a workspace file is among them. */
 export function cardsIn(files: Readonly<Record<string, string>> = practice): Card[] {
+  const workspace = parseDocument('workspace', files['swingwright.yaml'] ?? '');
+  const registry = workspace.kind === 'workspace' ? registryOf(workspace) : builtIn;
   return Object.entries(files).map(([name, text]) =>
-    cardOf(lessons + name, parseDocument(kindOf(name) ?? 'review', text), builtIn),
+    cardOf(lessons + name, parseDocument(kindOf(name) ?? 'review', text, registry), registry),
   );
 }
 

@@ -259,6 +259,12 @@ describe('adding what the template asks for', () => {
     ]);
   });
 
+  it('names the keys by the way to them', () => {
+    assertRewritten('Add what the template asks for here: `low_point.ahead`', [
+      [`${head}deliv$0ery:\n  path: 0 deg\n`, `${head}delivery:\n  path: 0 deg\n  low_point:\n    ahead:\n`],
+    ]);
+  });
+
   it('is not offered where all is there, or there is no template', () => {
     assertNotOffered('Add what', [
       'checkpoints:\n  addr$0ess:\n    head: 4 cm behind\n',

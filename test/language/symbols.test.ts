@@ -15,6 +15,14 @@ describe('the outline', () => {
     assert.equal(tree(symbols), 'delivery|\n  face|1 deg right\n  path|5 deg right\n');
   });
 
+  it('tells numbers from words, dates and paths', () => {
+    const kinds = findSymbols(
+      analysed('swing: 1\ntemplate: ../a.template.yaml\ndate: 2026-05-14\nclub: .5 iron\n'),
+    ).map(({ name, kind }) => `${name} ${kind}`);
+    // As the protocol numbers them: 15 a text, 16 a number.
+    assert.deepEqual(kinds, ['template 15', 'date 15', 'club 16']);
+  });
+
   it('holds each name inside its range, and children inside their parents', () => {
     const text =
       'swing: 1\ncheckpoints:\n  impact:\n    shaft_lean: 9 deg forward\n\n  top: {}\n"":\n  - 1\n';

@@ -1,0 +1,52 @@
+// Answers which code actions there are at a place; what each of them edits is not known here.
+import type { Connection } from 'vscode-languageserver';
+import { findActions, isAtPart } from '../language/index.ts';
+import { mutable } from './mutable.ts';
+import { nextNow } from './next.ts';
+import type { OutcomeOptions } from './outcome.ts';
+
+export const actionKinds = ['quickfix', 'refactor.rewrite', 'source.fixAll.swingwright'] as const;
+
+export interface ActionOptions extends OutcomeOptions {
+  readonly normal: (uri: string) => string;
+  /** The address of the page on a finding code, where the client has one. */
+  readonly explanation: (code: string) => string | undefined;
+}
+
+export function serveActions({
+  connection,
+  files,
+  desk,
+  client,
+  answer,
+  signalOf,
+  normal,
+  explanation,
+}: ActionOptions): void {
+  const find: Parameters<Connection['onCodeAction']>[0] = async ({ textDocument, range, context }, token) => {
+    const { only } = context;
+    const isWanted = (kind: string): boolean =>
+      only === undefined || only.some((wanted) => wanted === '' || `${kind}.`.startsWith(`${wanted}.`));
+    if (!actionKinds.some(isWanted)) return [];
+    const isAsked =
+      isWanted('refactor.rewrite') &&
+      (await answer(textDocument.uri, token, ({ analysis }) => isAtPart(analysis, range)));
+    const next = isAsked ? await nextNow(desk, normal(textDocument.uri), signalOf(token)) : [];
+    return answer(textDocument.uri, token, ({ analysis, version }) =>
+      mutable(
+        findActions(analysis, {
+          next,
+          range,
+          version,
+          edits: client().snippets ? 'snippet' : 'plain',
+          explanation,
+          textOf: (uri) => {
+            const state = files.get(uri);
+            return state?.kind === 'text' ? state.text : undefined;
+          },
+        }).filter(({ kind }) => isWanted(kind)),
+      ),
+    );
+  };
+  connection.onCodeAction(find);
+}

@@ -70,14 +70,8 @@ for (const lesson of lessons) {
     const [a, b, c] = [fresh(), fresh(), fresh()];
     const judged = timed(() => {
       claims =
-        judgementOf(
-          document as SwingRecord,
-          subject.faultBooks,
-          subject.student?.document,
-          a,
-          subject.registry,
-          1,
-        )?.claims.length ?? 0;
+        judgementOf(document, subject.faultBooks, subject.student?.document, a, subject.registry, 1)?.claims
+          .length ?? 0;
     });
     const foreseen = timed(() => forecastOf(subject, b));
     const proposed = timed(() => proposalOf(subject, c, () => undefined));

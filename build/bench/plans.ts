@@ -6,7 +6,6 @@ import { judgementOf } from '../../src/analysis/judge.ts';
 import { forecastOf, proposalOf } from '../../src/analysis/plan.ts';
 import type { Analysis, FileState } from '../../src/analysis/result.ts';
 import { accountOf } from '../../src/model/account.ts';
-import type { SwingRecord } from '../../src/record/document.ts';
 
 const lessons = [
   'tove/2026-04-18-seven-iron.swing.yaml',

@@ -11,6 +11,8 @@ import type { Forecast, GoalForecast } from '../judgement/forecast.ts';
 import type { Subject } from '../checks/subject.ts';
 import type { Goal, SwingRecord } from '../record/document.ts';
 
+export type { Proposal };
+
 export interface PlacedGoal {
   /** The file that it stands in. */
   readonly uri: string;
@@ -109,6 +111,40 @@ export function askedFor({ document, registry }: Known, { goals }: Forecast): re
   const proofs = document.kind === 'swing' ? document.plan.flatMap(({ proof }) => proof ?? []) : [];
   const read = proofs.flatMap(({ value }) => compileExpression(value, registry).expression?.quantities ?? []);
   return [...new Set([...goals.map(({ now }) => now.wanted.quantity.id), ...read.map(({ id }) => id)])];
+}
+
+/** Thrown to leave a search and come back to it. */
+const pause = new Error('The search goes on later.');
+
+/**
+ * The same search in steps: it stops after each candidate, so that whoever asks can see to other things. What has been computed
+ * is kept by the model, and going on costs little.
+ */
+export function* proposalInSteps(
+  subject: Known,
+  account: Account | undefined,
+): Generator<undefined, Proposal | undefined> {
+  for (let steps = 1; ; steps++) {
+    let left = steps;
+    try {
+      return proposalOf(subject, account, () => {
+        if (left === 0) throw pause;
+        left -= 1;
+      });
+    } catch (error) {
+      if (error !== pause) throw error;
+    }
+    yield;
+  }
+}
+
+/** What some of the proposed changes lead to. */
+export function predictionOf(
+  subject: Known,
+  account: Account,
+  changes: Proposal['changes'],
+): Pick<Proposal, 'changes' | 'prediction'> {
+  return { changes, prediction: predict(changes, foreseerOf(subject, account)) };
 }
 
 /** What a student can work on until the next lesson: a rule of practice that a workspace can change. */

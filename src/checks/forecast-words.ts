@@ -31,14 +31,17 @@ export function outlookWords({ quantity, origin, value, u, difference, uDifferen
   const title = quantity.title.charAt(0).toLowerCase() + quantity.title.slice(1);
   const parts: string[] = [];
   if (value !== null && u !== null)
-    parts.push(
-      `${showValue(quantity, value, u)} (95 %: ${showWindow(quantity, value - coverage95 * u, value + coverage95 * u)})`,
-    );
+    parts.push(`${showValue(quantity, value, u)} (95 %: ${spreadOf(quantity, value, u)})`);
   if (difference !== null) parts.push(`moves ${movedWords(quantity, difference, uDifference)}`);
   return `${title} ${parts.length === 0 ? 'moves, nobody can tell how far' : parts.join(', ')}, by ${origin}`;
 }
 
-function movedWords(quantity: Outlook['quantity'], difference: number, u: number | null): string {
+/** Where 95 of 100 such values lie: "160..182 m". */
+export function spreadOf(quantity: Outlook['quantity'], value: number, u: number): string {
+  return showWindow(quantity, value - coverage95 * u, value + coverage95 * u);
+}
+
+export function movedWords(quantity: Outlook['quantity'], difference: number, u: number | null): string {
   const hasSides = quantity.directions.some(({ bearing }) => bearing === undefined);
   const shown = showValue(quantity, hasSides ? difference : Math.abs(difference), u);
   return hasSides ? shown : `${shown} ${difference < 0 ? 'less' : 'more'}`;
@@ -52,6 +55,26 @@ export function goalWords({ now, then }: GoalForecast): string {
   const asked = wanted.key === 'contact' ? `${title} ahead of the ball` : `${title} ${window}`;
   const later = then.value === now.value ? '' : `, then ${standingWords(then)}`;
   return `${wanted.key === 'shape' ? 'shape: ' : ''}${asked}: now ${standingWords(now)}${later}`;
+}
+
+/** "carry 4 % → 20 %". */
+export function goalInShort({ now, then }: GoalForecast): string {
+  const { key, quantity } = now.wanted;
+  const title = key === 'contact' || key === 'shape' ? `${key} (${quantity.title.toLowerCase()})` : key;
+  return `${title} ${percentOf(now.chance)} → ${percentOf(then.chance)}`;
+}
+
+/** "moves low point 1.0 cm ahead ± 0.5 cm, by belief; …", of what is wanted first. */
+export function effectsInShort(prediction: Prediction, wanted: readonly string[]): string {
+  const known = foremostOf(prediction, wanted).filter(({ difference }) => difference !== null);
+  const [first, others] = [true, false].map((isWanted) =>
+    known.filter(({ quantity }) => wanted.includes(quantity.id) === isWanted),
+  );
+  const shown = [...first!, ...others!].slice(0, 3).map(({ quantity, origin, difference, uDifference }) => {
+    const moved = movedWords(quantity, difference!, uDifference);
+    return `${quantity.title.toLowerCase()} ${moved}, by ${origin}`;
+  });
+  return shown.length === 0 ? '' : `moves ${shown.join('; ')}`;
 }
 
 export function standingWords({ wanted, value, u, chance }: Standing): string {
@@ -77,13 +100,22 @@ function percentOf(chance: number | undefined): string {
   return percent === 0 ? 'under 1 %' : percent === 100 ? 'over 99 %' : `${percent} %`;
 }
 
-/** The lines of `predicted:`, one a quantity, with as many standard uncertainties after ± as the workspace writes. */
-export function predictedText(prediction: Prediction, further: readonly string[], coverage: number): string {
-  const lines = foremostOf(prediction, further).flatMap(({ quantity, value, u, origin }) =>
+/** What stands below `predicted:`, with as many standard uncertainties after ± as the workspace writes. */
+export function predictedPairs(
+  prediction: Prediction,
+  further: readonly string[],
+  coverage: number,
+): readonly (readonly [id: string, value: string])[] {
+  return foremostOf(prediction, further).flatMap(({ quantity, value, u, origin }) =>
     value === null || u === null
       ? []
-      : [`  ${quantity.id}: ${writable(quantity, value, u * coverage)} by ${origin}\n`],
+      : [[quantity.id, `${writable(quantity, value, u * coverage)} by ${origin}`] as const],
   );
+}
+
+/** The lines of `predicted:`, one a quantity. */
+export function predictedText(prediction: Prediction, further: readonly string[], coverage: number): string {
+  const lines = predictedPairs(prediction, further, coverage).map(([id, value]) => `  ${id}: ${value}\n`);
   return lines.length === 0 ? '' : `predicted:\n${lines.join('')}`;
 }
 
@@ -93,7 +125,7 @@ function writable(quantity: Outlook['quantity'], value: number, u: number): stri
 }
 
 /** The lines of `plan:`. */
-export function planText({ changes }: Proposal): string {
+export function planText({ changes }: Pick<Proposal, 'changes'>): string {
   const items = changes.map(
     ({ quantity, to, because, proof }) =>
       `  - change: ${quantity.id}\n    to: ${showValue(quantity, to)}\n    because: [${because.join(', ')}]\n    proof: ${proof}\n`,

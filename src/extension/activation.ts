@@ -12,6 +12,7 @@ import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { filePatterns, listFiles, readFile } from './files.ts';
 import { openCommand, registerPredictions } from './predictions.ts';
+import { proposeCommand, registerProposals } from './propose.ts';
 import { registerLessons } from './lessons.ts';
 import { registerSample } from './sample.ts';
 import { registerNewFiles } from './new-files.ts';
@@ -35,6 +36,7 @@ export async function runClient(
     quantities: `command:${whyCommand}?{arguments}`,
     pages: pageAddress,
     opener: openCommand,
+    proposer: proposeCommand,
   };
   const client = await createClient({
     documentSelector: [{ language }],
@@ -53,6 +55,7 @@ export async function runClient(
     registerCalibration(client),
     registerExplanations(client),
     registerPredictions(client),
+    registerProposals(client),
     registerLessons(client, watchers),
     registerSample(context.extensionUri),
     registerNewFiles(client),

@@ -6,6 +6,7 @@ import type { Quantity } from '../registry/quantity.ts';
 import type { Goal } from '../record/document.ts';
 import { goalsOf, windowsOf } from './entries.ts';
 import { describe, practice, titleOf } from './hover-entry.ts';
+import { goalStandingLines } from './hover-goal.ts';
 import type { Remark } from './hover.ts';
 import { holds } from './places.ts';
 import { goalLines } from './windows.ts';
@@ -28,6 +29,7 @@ export function hoverOnTarget(analysis: Analysis, offset: number): Remark | unde
       headline(quantity, target, word),
       ...describe(quantity),
       ...today(quantity, analysis),
+      ...(goal === undefined ? [] : goalStandingLines(analysis, goal, quantity.id)),
       ...(goal === undefined ? [] : goalLines(analysis, goal)),
       practice(quantity, clubKind),
     ];

@@ -7,8 +7,10 @@ import { hoverOnCode } from './hover-code.ts';
 import { hoverOnEntry } from './hover-entry.ts';
 import { hoverOnFault } from './hover-fault.ts';
 import { hoverOnFaultBook } from './hover-fault-book.ts';
+import { hoverOnGoal } from './hover-goal.ts';
 import { hoverOnKey } from './hover-key.ts';
 import { hoverOnOutcome, isInPlan } from './hover-outcome.ts';
+import { hoverOnPlan } from './hover-plan.ts';
 import { hoverOnReference } from './hover-reference.ts';
 import { hoverOnShots } from './shots.ts';
 import { hoverOnTarget } from './hover-target.ts';
@@ -35,6 +37,8 @@ type Place = (
 const places: readonly Place[] = [
   hoverOnCode,
   hoverOnEntry,
+  hoverOnPlan,
+  hoverOnGoal,
   hoverOnTarget,
   hoverOnShots,
   hoverOnReference,
@@ -46,6 +50,9 @@ const places: readonly Place[] = [
 
 /** More than this is a page, not a hover. */
 export const mostLines = 12;
+
+/** So many stay above a table that is too long. */
+const fewLines = 4;
 
 /** Gives the address of the page that says why a quantity is what it is; undefined in editors that have no place for one. */
 export type WhyAddress = (id: string) => string | undefined;
@@ -72,7 +79,7 @@ export function findHover(
     const remark = joined(place(analysis, offset, lessons), outcome);
     if (remark === undefined) continue;
     const address = remark.why === undefined ? undefined : whyAddress(remark.why);
-    const { table: rows = [] } = remark;
+    const rows = remark.table?.slice(0, mostLines - Math.min(remark.lines.length, fewLines)) ?? [];
     const most = mostLines - rows.filter((row) => /[^-| ]/.test(row)).length;
     const lines =
       address === undefined

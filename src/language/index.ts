@@ -17,3 +17,4 @@ export { explainWhy } from './why.ts';
 export { cardName, findWorkspaceSymbols } from './workspace-symbols.ts';
 export { findCompletions, type CompletionRequest } from './completion.ts';
 export { isAtPart, nextSymbols } from './measure-next.ts';
+export { isAtPlan, planEdits, proposalInShort, proposedChanges } from './proposed-plan.ts';

@@ -8,6 +8,7 @@ import { measuredPlaces, type MeasuredPlace } from './measured-place.ts';
 import { touches } from './places.ts';
 import type { Rewrite } from './rewrite.ts';
 import type { TextRange } from './shapes.ts';
+import { storePrediction } from './store-prediction.ts';
 import { stateUncertainty } from './state-uncertainty.ts';
 import { addWhatTemplateAsks } from './template-asks.ts';
 import { turnDirection } from './turn-direction.ts';
@@ -34,6 +35,7 @@ export function rewritesAt(analysis: Analysis, range: TextRange): readonly Rewri
     ...(place === undefined || here.length > 1 ? [] : rewritesOf(analysis, place)),
     ...addWhatTemplateAsks(analysis, table, range),
     ...typicalShot(analysis, table, range),
+    ...storePrediction(analysis, table, range),
   ];
 }
 

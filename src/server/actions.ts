@@ -3,6 +3,7 @@ import type { Connection } from 'vscode-languageserver';
 import { findActions, isAtPart } from '../language/index.ts';
 import { mutable } from './mutable.ts';
 import { nextNow } from './next.ts';
+import { proposeAction } from './propose.ts';
 import type { OutcomeOptions } from './outcome.ts';
 
 export const actionKinds = ['quickfix', 'refactor.rewrite', 'source.fixAll.swingwright'] as const;
@@ -32,7 +33,12 @@ export function serveActions({
       isWanted('refactor.rewrite') &&
       (await answer(textDocument.uri, token, ({ analysis }) => isAtPart(analysis, range)));
     const next = isAsked ? await nextNow(desk, normal(textDocument.uri), signalOf(token)) : [];
-    return answer(textDocument.uri, token, ({ analysis, version }) =>
+    const proposed = isWanted('refactor.rewrite')
+      ? await answer(textDocument.uri, token, (result) =>
+          proposeAction(result, textDocument.uri, range, client(), signalOf(token)),
+        )
+      : [];
+    const found = await answer(textDocument.uri, token, ({ analysis, version }) =>
       mutable(
         findActions(analysis, {
           next,
@@ -47,6 +53,7 @@ export function serveActions({
         }).filter(({ kind }) => isWanted(kind)),
       ),
     );
+    return found === null ? null : [...found, ...(proposed ?? [])];
   };
   connection.onCodeAction(find);
 }

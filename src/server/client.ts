@@ -16,6 +16,7 @@ export interface Client {
   readonly quantities: string | undefined;
   readonly pages: string | undefined;
   readonly opener: string | undefined;
+  readonly proposer: string | undefined;
   readonly refreshesLenses: boolean;
   readonly capabilities: ClientCapabilities;
 }
@@ -39,6 +40,7 @@ export function introduced({
     quantities: typeof said.quantities === 'string' ? said.quantities : undefined,
     pages: typeof said.pages === 'string' ? said.pages : undefined,
     opener: typeof said.opener === 'string' ? said.opener : undefined,
+    proposer: typeof said.proposer === 'string' ? said.proposer : undefined,
     refreshesLenses: workspace?.codeLens?.refreshSupport === true,
     capabilities,
   };

@@ -36,6 +36,7 @@ import { signalOf } from './signal.ts';
 import { serveExplanations } from './explain.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
 import { refreshLenses, serveOutcome } from './outcome.ts';
+import { serveProposals } from './propose.ts';
 import { createRoots } from './roots.ts';
 import {
   calibrateRequest,
@@ -176,6 +177,7 @@ export function serve(connection: Connection, disk: Disk): void {
   const serving = { connection, files, desk, client: () => client, answer, signalOf };
   serveActions({ ...serving, normal, explanation });
   serveOutcome(serving);
+  serveProposals(serving);
   serveNavigation({
     connection,
     files,

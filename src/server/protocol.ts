@@ -1,8 +1,9 @@
 // What client and server say to each other beyond the language server protocol; plain names and shapes, nothing of either side.
 import type { LessonState, StateItem } from '../analysis/lesson-state.ts';
 import type { FileState, TextRange } from '../analysis/result.ts';
+import type { ProposedChange } from '../language/proposed-plan.ts';
 
-export type { FileState, LessonState, StateItem };
+export type { FileState, LessonState, ProposedChange, StateItem };
 
 /** Server to client: the text of a file that is not open, as the editor's own file systems give it. */
 export const readRequest = 'swingwright/read';
@@ -48,8 +49,35 @@ export interface InitializationOptions {
    * follows as the query where the page is about a quantity of a record.
    */
   readonly pages?: string;
+  /** The command that proposes a plan: its argument is the record's URI. */
+  readonly proposer?: string;
   /** The command that opens a record at a place: its arguments are the URI and the range. */
   readonly opener?: string;
+}
+
+/** Client to server: the changes that bring the goals of an open record inside their windows; null where nothing helps. */
+export const proposeRequest = 'swingwright/propose';
+export interface ProposeParams {
+  /** The record's URI. */
+  readonly uri: string;
+}
+export interface ProposeResult {
+  /** How the chance of each goal changes with all of them. */
+  readonly goals: string;
+  readonly mostChanges: number;
+  readonly changes: readonly ProposedChange[];
+}
+
+/** Client to server: the edits that write some of the proposed changes into the record. */
+export const writePlanRequest = 'swingwright/writePlan';
+export interface WritePlanParams extends ProposeParams {
+  /** The ids of the changes. */
+  readonly picked: readonly string[];
+}
+export interface WritePlanResult {
+  /** The document's version that they are for. */
+  readonly version: number;
+  readonly edits: readonly { readonly range: TextRange; readonly newText: string }[];
 }
 
 /** Client to server: the page that says how good the predictions of a folder have been, as Markdown. */

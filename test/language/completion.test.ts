@@ -267,6 +267,7 @@ describe('references', () => {
       'tove.student.yaml',
       '../bram/bram.student.yaml',
       '../odile/odile.student.yaml',
+      '../runa/runa.student.yaml',
     ]);
   });
   it('are the template for this kind of club first', () =>

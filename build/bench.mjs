@@ -7,6 +7,7 @@ import { root, run, setUp } from './setup.mjs';
 setUp();
 await runBundled('build/bench/keystroke.ts');
 await runBundled('build/bench/agreement.ts');
+await runBundled('build/bench/plans.ts');
 run(process.execPath, ['--import=tsx', 'build/bench/keystrokes.ts']);
 run(process.execPath, ['--import=tsx', 'build/bench/trajectory.ts']);
 

@@ -6,7 +6,7 @@ import { claimsOf, type FindSensitivity } from '../judgement/claims.ts';
 import { judgeFaults, type Judgement } from '../judgement/judgement.ts';
 import type { JudgedLine } from '../judgement/verdict.ts';
 import type { Account } from '../model/account.ts';
-import { sensitivity, type Sensitivity } from '../model/intervention.ts';
+import { sensitivity, type Sensitivity } from '../model/sensitivity.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { FaultFile, StudentFile, SwingRecord } from '../record/document.ts';
 

@@ -3,8 +3,9 @@ import type { Account } from '../model/account.ts';
 import { beliefOf } from '../judgement/belief.ts';
 import { madeOf, type Foreseer } from '../judgement/foreseer.ts';
 import { standingOf, wantedOf, type Wanted } from '../judgement/goal-standing.ts';
-import { predict } from '../judgement/prediction.ts';
+import { predict, type Prediction } from '../judgement/prediction.ts';
 import { propose, type Proposal } from '../judgement/proposal.ts';
+import { compileExpression } from '../judgement/expression.ts';
 import { carryNeeds } from '../judgement/carry-need.ts';
 import type { Forecast, GoalForecast } from '../judgement/forecast.ts';
 import type { Subject } from '../checks/subject.ts';
@@ -77,11 +78,17 @@ function forecastAnew(subject: Known, document: SwingRecord, account: Account): 
     };
   });
   return {
-    changes: changes.map(({ planned, made }) => ({
-      planned,
-      made,
-      prediction: changes.length === 1 ? whole : predict([made], foreseer),
-    })),
+    changes: changes.map(({ planned, made }) => {
+      let alone: Prediction | undefined = changes.length === 1 ? whole : undefined;
+      // No finding asks for it, so that a keystroke does not pay for it.
+      return {
+        planned,
+        made,
+        get prediction() {
+          return (alone ??= predict([made], foreseer));
+        },
+      };
+    }),
     whole,
     goals,
   };
@@ -97,6 +104,13 @@ export function proposalOf(
   const wanted = placedWanted(subject, account).map((one) => one.wanted);
   const mostChanges = mostChangesIn(subject);
   return propose({ foreseer: foreseerOf(subject, account), wanted, mostChanges, throwIfAborted });
+}
+
+/** What a prediction of this record must not leave out: what its goals ask for, and what the proofs of its plan will be read from. */
+export function askedFor({ document, registry }: Known, { goals }: Forecast): readonly string[] {
+  const proofs = document.kind === 'swing' ? document.plan.flatMap(({ proof }) => proof ?? []) : [];
+  const read = proofs.flatMap(({ value }) => compileExpression(value, registry).expression?.quantities ?? []);
+  return [...new Set([...goals.map(({ now }) => now.wanted.quantity.id), ...read.map(({ id }) => id)])];
 }
 
 /** Thrown to leave a search and come back to it. */

@@ -11,6 +11,7 @@ import { shotRows, shotsJson, tidy } from './shots.ts';
 import { toPath } from '../disk/files.ts';
 import { findingJson } from './report.ts';
 import { showValue } from '../measure/show.ts';
+import { windowRows, windowsJson } from './windows.ts';
 
 /** Prints what follows from the record at `path`; 2 where it cannot be read or is no record, 1 where a finding is an error. */
 export async function derive(path: string, format: 'text' | 'json', signal: AbortSignal): Promise<number> {
@@ -39,7 +40,8 @@ function derivationJson(analysis: Analysis): string {
   const findings = analysis.findings.map((finding) => findingJson(file, finding));
   const shots = shotsJson(analysis.subject);
   const agreement = agreementJson(analysis);
-  const json = { format: 1, file, quantities, agreement, ...(shots && { shots }), findings };
+  const windows = windowsJson(analysis);
+  const json = { format: 1, file, quantities, agreement, windows, ...(shots && { shots }), findings };
   return `${JSON.stringify(json, null, 2)}\n`;
 }
 
@@ -85,6 +87,7 @@ function derivationText(analysis: Analysis): string {
       }),
     ),
     block('Agreement', agreementRows(analysis)),
+    block('Windows', windowRows(analysis)),
     block('Not computed', missingRows(missing.values())),
     block('Shots', shotRows(analysis.subject)),
   ];

@@ -1,7 +1,7 @@
 // The `plan` command: what the plan of one record leads to and how its goals stand, or a proposal, as text or JSON; writes where asked.
 import { readFile, writeFile } from 'node:fs/promises';
 import { URI } from 'vscode-uri';
-import { forecastOf, proposalOf } from '../analysis/plan.ts';
+import { askedFor, forecastOf, proposalOf } from '../analysis/plan.ts';
 import type { Forecast } from '../judgement/forecast.ts';
 import {
   blockEdits,
@@ -56,7 +56,7 @@ export async function plan(path: string, request: PlanRequest, signal: AbortSign
   if (isNothing) return 1;
   if (request.keep === 'print') return 0;
   const coverage = subject.workspace?.document.coverage ?? 1;
-  const further = forecast.goals.map(({ now }) => now.wanted.quantity.id);
+  const further = askedFor(subject, forecast);
   const prediction = proposal?.prediction ?? forecast.whole;
   const blocks: [string, string][] = [['predicted', predictedText(prediction, further, coverage)]];
   if (proposal !== undefined) blocks.unshift(['plan', planText(proposal)]);
@@ -83,11 +83,12 @@ async function write(uri: string, text: string, edits: readonly TextEdit[]): Pro
 
 function asText(
   { subject }: Analysis,
-  { changes, whole, goals }: Forecast,
+  forecast: Forecast,
   proposal: Proposal | undefined,
   { what }: PlanRequest,
 ): string {
-  const further = goals.map(({ now }) => now.wanted.quantity.id);
+  const { changes, whole, goals } = forecast;
+  const further = askedFor(subject, forecast);
   const effects = (outlooks: readonly Outlook[]): string[] =>
     outlooks.length === 0
       ? ['    nothing that the model or a belief knows of']

@@ -31,6 +31,26 @@ export function chanceOf(expression: Expression, { means, covariance }: Joint): 
   return { probability: drawnChance(expression, means, covariance), missing };
 }
 
+/**
+ * That every quantity lies in its window at once: Φ((max − x)/u) − Φ((min − x)/u) for one; for more the share of the same draws from
+ * their joint normal distribution that lie in all windows.
+ */
+export function chanceInAll(
+  { means, covariance }: Joint,
+  windows: readonly { readonly min: number; readonly max: number }[],
+): number {
+  if (windows.length === 0) return 1;
+  if (windows.length === 1) {
+    const [{ min, max }, mean, u] = [windows[0]!, means[0]!, Math.sqrt(covariance[0]!)];
+    if (!(u > 0)) return mean >= min && mean <= max ? 1 : 0;
+    return normalBelow((max - mean) / u) - normalBelow((min - mean) / u);
+  }
+  let inside = 0;
+  for (const values of drawsFrom(means, covariance))
+    if (windows.every(({ min, max }, i) => values[i]! >= min && values[i]! <= max)) inside += 1;
+  return inside / draws;
+}
+
 function marginChance(
   margin: (values: ArrayLike<number>) => number,
   means: Float64Array,
@@ -55,13 +75,24 @@ function drawnChance(
   means: Float64Array,
   covariance: Float64Array,
 ): number | undefined {
+  let surely = 0;
+  let perhaps = 0;
+  for (const values of drawsFrom(means, covariance)) {
+    const truth = holds(values);
+    if (truth === 1) surely += 1;
+    if (truth !== 0) perhaps += 1;
+  }
+  const [least, most] = [surely / draws, perhaps / draws];
+  return most - least > indifferent ? undefined : (least + most) / 2;
+}
+
+/** The same array each time, with what is known drawn anew. */
+function* drawsFrom(means: Float64Array, covariance: Float64Array): Generator<Float64Array> {
   const known = [...means.keys()].filter((i) => !Number.isNaN(means[i]!));
   const factor = lowerFactor(known, covariance, means.length);
   const values = new Float64Array(means);
   const standard = new Float64Array(known.length);
   const steps = recurrenceSteps(2 * Math.ceil(known.length / 2));
-  let surely = 0;
-  let perhaps = 0;
   for (let draw = 0; draw < draws; draw++) {
     fillStandard(standard, draw, steps);
     for (const [i, at] of known.entries()) {
@@ -69,12 +100,8 @@ function drawnChance(
       for (let j = 0; j <= i; j++) value += factor[i * known.length + j]! * standard[j]!;
       values[at] = value;
     }
-    const truth = holds(values);
-    if (truth === 1) surely += 1;
-    if (truth !== 0) perhaps += 1;
+    yield values;
   }
-  const [least, most] = [surely / draws, perhaps / draws];
-  return most - least > indifferent ? undefined : (least + most) / 2;
 }
 
 /** Cholesky's factor of the covariance of the known ones, row by row; a row without variance of its own stays zero there. */

@@ -3,7 +3,7 @@ import { differenceToSI } from '../measure/units.ts';
 import { scaleOf } from '../model/scales.ts';
 import { mirroredNumber, type Player } from '../model/mirror.ts';
 import { normalBelow } from '../model/quantiles.ts';
-import type { Sensitivity } from '../model/intervention.ts';
+import type { Sensitivity } from '../model/sensitivity.ts';
 import type { BelievedEffect } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';

@@ -8,6 +8,7 @@ import type { Prediction } from './prediction.ts';
 export interface ForeseenChange {
   readonly planned: PlannedChange;
   readonly made: Made;
+  /** Of this change alone; computed when first asked for. */
   readonly prediction: Prediction;
 }
 

@@ -8,6 +8,7 @@ import type { Span } from '../measure/measure.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { findShape, type Registry } from '../registry/registry.ts';
 import type { Belief } from './belief.ts';
+import { chanceInAll } from './chance.ts';
 
 /** One thing that a goal asks for: SI, as this player sees left and right. */
 export interface Wanted extends Interval {
@@ -78,4 +79,15 @@ export function standingOf(wanted: Wanted, belief: Belief, player: Player): Stan
 export function chanceIn({ min, max }: Interval, value: number, u: number): number {
   if (!(u > 0)) return value >= min && value <= max ? 1 : 0;
   return normalBelow((max - value) / u) - normalBelow((min - value) / u);
+}
+
+/** Of all windows at once, with what their quantities have in common; those of which the record says too little are left out. */
+export function chanceOfAll(wanted: readonly Wanted[], belief: Belief, player: Player): number {
+  const { means } = belief.of(wanted.map(({ quantity }) => quantity.id));
+  const known = wanted.filter((_, i) => !Number.isNaN(means[i]!));
+  const windows = known.map(({ quantity: { id }, min, max }) => {
+    const ends = [min, max].map((end) => mirroredNumber(id, end, player));
+    return { min: Math.min(...ends), max: Math.max(...ends) };
+  });
+  return chanceInAll(belief.of(known.map(({ quantity }) => quantity.id)), windows);
 }

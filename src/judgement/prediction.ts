@@ -88,7 +88,6 @@ interface Believed extends Change {
  */
 function believedEffects(one: Made, foreseer: Foreseer, all: readonly Made[]): readonly Believed[] {
   const { account, faults } = foreseer;
-  const known = intervene(account, [changeOf(one)]);
   const set = new Set(all.map(({ quantity }) => quantity.id));
   const found = new Map<string, Believed>();
   for (const fault of faults) {
@@ -98,7 +97,9 @@ function believedEffects(one: Made, foreseer: Foreseer, all: readonly Made[]): r
     for (const effect of fault.fault.tendsTo) {
       const { quantity, sign } = effect;
       if (quantity === undefined || sign === undefined || set.has(quantity.id)) continue;
-      if ((known?.effects.get(quantity.id)?.difference ?? null) !== null || found.has(quantity.id)) continue;
+      if (found.has(quantity.id)) continue;
+      const known = intervene(account, [changeOf(one)])?.effects.get(quantity.id);
+      if ((known?.difference ?? null) !== null) continue;
       const size = sizeOf(effect, fault, foreseer);
       if (size === undefined) continue;
       const amount = mirroredNumber(quantity.id, -sign * share * size.amount, foreseer.account.situation);

@@ -4,15 +4,16 @@ import { mirroredNumber } from '../model/mirror.ts';
 import { differenceToSI, fromSI, toSI } from '../measure/units.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { beliefOf } from './belief.ts';
+import { linksBetween } from './causes.ts';
 import { exactnessOf, type Foreseer, type Made } from './foreseer.ts';
-import { chanceIn, standingOf, type Standing, type Wanted } from './goal-standing.ts';
+import { chanceIn, chanceOfAll, standingOf, type Standing, type Wanted } from './goal-standing.ts';
 import { predict, type Prediction } from './prediction.ts';
 
 export interface Proposal {
   readonly changes: readonly Candidate[];
   readonly prediction: Prediction;
   readonly standings: readonly Standing[];
-  /** Of all goals together, as if they were independent. */
+  /** Of all goals at once. */
   readonly chance: number;
 }
 
@@ -70,17 +71,10 @@ export function propose(search: Search): Proposal | undefined {
     now.reduce((sum, { wanted: one, value, u }, i) => {
       const moved = set.reduce((total, { moves }) => total + moves[i]!, value!);
       return sum + Math.log(Math.max(1e-9, chanceIn(one, moved, u!))) - 1e-3 * distance(one, moved, u!);
-    }, 0) -
-    set.reduce(
-      (sum, { candidate }) =>
-        sum +
-        0.01 * candidate.stage +
-        (candidate.because.length > 0 && isFault(candidate, foreseer) ? 0 : 0.02),
-      0,
-    );
+    }, 0) - set.reduce((sum, one) => sum + handicapOf(one), 0);
   let best: { set: readonly Scored[]; score: number }[] = [{ set: [], score: scoreOf([]) }];
   let found: Proposal | undefined;
-  let last = chanceOfAll(now);
+  let last = chanceOfAll(known, belief, player);
   for (let size = 1; size <= mostChanges; size++) {
     const larger = best.flatMap(({ set }) =>
       scored
@@ -118,34 +112,37 @@ function isTwin({ quantity: a }: Candidate, { quantity: b }: Candidate): boolean
   return families.some((family) => family.includes(a.id) && family.includes(b.id));
 }
 
-function isFault({ because }: Made, { faults }: Foreseer): boolean {
-  return faults.some(({ fault }) => because.includes(fault.id.value));
-}
-
 function proposalOf(changes: readonly Candidate[], wanted: readonly Wanted[], foreseer: Foreseer): Proposal {
   const ordered = changes.toSorted((a, b) => a.stage - b.stage);
   const prediction = predict(ordered, foreseer);
-  const standings = wanted.map((one) => standingOf(one, prediction.belief, foreseer.account.situation));
-  return { changes: ordered, prediction, standings, chance: chanceOfAll(standings) };
-}
-
-export function chanceOfAll(standings: readonly Standing[]): number {
-  return standings.reduce((product, { chance }) => product * (chance ?? 1), 1);
+  const { belief } = prediction;
+  const player = foreseer.account.situation;
+  const standings = wanted.map((one) => standingOf(one, belief, player));
+  return { changes: ordered, prediction, standings, chance: chanceOfAll(wanted, belief, player) };
 }
 
 function distance({ min, max }: Wanted, value: number, u: number): number {
   return Math.max(min - value, value - max, 0) / Math.max(u, 1e-9);
 }
 
+/** What a candidate must make up for: the fault book comes before levers, causes before consequences, early before late. By judgement. */
+function handicapOf({ candidate, origin }: Scored): number {
+  return 0.01 * candidate.stage + { cause: 0, consequence: 0.02, lever: 0.03 }[origin];
+}
+
 interface Scored {
   readonly candidate: Candidate;
+  /** A fault that another one brings about is a consequence. */
+  readonly origin: 'cause' | 'consequence' | 'lever';
   /** How far each wanted quantity moves with this change alone. */
   readonly moves: readonly number[];
 }
 
 function fromFaults({ foreseer, throwIfAborted }: Search, wanted: readonly Wanted[]): readonly Scored[] {
-  const { faults, account } = foreseer;
-  return faults.flatMap(({ fault }) =>
+  const { faults, account, registry } = foreseer;
+  const named = faults.map(({ fault }) => fault);
+  const broughtAbout = new Set(linksBetween(named, registry).map(({ to }) => to));
+  return named.flatMap((fault) =>
     fault.changes.flatMap((change): Scored[] => {
       throwIfAborted();
       const { quantity, by, to } = change;
@@ -161,11 +158,12 @@ function fromFaults({ foreseer, throwIfAborted }: Search, wanted: readonly Wante
       if (aim === undefined) return [];
       const stage = Math.max(0, stages.indexOf(change.when ?? 'downswing'));
       const because = fault.id.value;
+      const origin = broughtAbout.has(because) ? 'consequence' : 'cause';
       const why = `the fault book says that it helps against "${fault.title ?? because}"`;
       const found = candidate({ quantity, from: now, aim, stage, because, why });
       const { outlooks } = predict([found], foreseer);
       const moves = wanted.map((one) => outlooks.get(one.quantity.id)?.difference ?? 0);
-      return moves.some((move) => move !== 0) ? [{ candidate: found, moves }] : [];
+      return moves.some((move) => move !== 0) ? [{ candidate: found, moves, origin }] : [];
     }),
   );
 }
@@ -190,7 +188,7 @@ function fromLevers({ foreseer, throwIfAborted }: Search, wanted: readonly Wante
       if (aim < range.min || aim > range.max) return [];
       const why = `the model says that it moves ${moved.quantity.title.toLowerCase()}`;
       const found = candidate({ quantity, from: now, aim, stage, because: moved.key, why });
-      return [{ candidate: found, moves: moves.map((move) => n * move) }];
+      return [{ candidate: found, moves: moves.map((move) => n * move), origin: 'lever' }];
     });
   });
 }

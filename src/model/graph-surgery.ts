@@ -55,8 +55,14 @@ export function widthOf({ forward }: Reconciliation, settings: number): number {
  * shown of causes and of what each step is off stays as the fit has it; a quantity that is set is cut from its own causes; what
  * follows from it is computed anew. Where the step that gives it is a definition, that stays true instead: the first of those
  * inputs that the rule lets give way, and that is not set itself, is moved until it holds.
+ *
+ * @param wanted only what these nodes hang on is computed anew; everything where left out
  */
-export function operate(at: Reconciliation, settings: readonly Setting[]): Operated {
+export function operate(
+  at: Reconciliation,
+  settings: readonly Setting[],
+  wanted?: ReadonlySet<number>,
+): Operated {
   const { steps } = at.forward;
   const set = new Map(settings.map((setting, s) => [setting.node, { ...setting, s }]));
   const yielding = new Map<PlacedStep, number>();
@@ -74,11 +80,11 @@ export function operate(at: Reconciliation, settings: readonly Setting[]): Opera
     if (kind === 'to') fixed.set(node, { value: amount, row });
     else moved.set(node, { by: amount, row });
   }
-  let operated = passed(at, fixed, moved, settings.length);
+  let operated = passed(at, fixed, moved, { settings: settings.length, wanted });
   for (const [step, input] of yielding) {
     const setting = set.get(step.outputs[0]!)!;
     fixed.set(input, placeOfYielding(at, step, input, setting, operated, settings.length));
-    operated = passed(at, fixed, moved, settings.length);
+    operated = passed(at, fixed, moved, { settings: settings.length, wanted });
   }
   return operated;
 }
@@ -101,7 +107,7 @@ function passed(
   at: Reconciliation,
   fixed: ReadonlyMap<number, Placed | undefined>,
   moved: ReadonlyMap<number, Moved>,
-  settings: number,
+  { settings, wanted }: { readonly settings: number; readonly wanted: ReadonlySet<number> | undefined },
 ): Map<number, Placed | undefined> {
   const operated = new Map(fixed);
   const placeOf = (node: number): Placed | undefined =>
@@ -115,6 +121,7 @@ function passed(
   for (const [s, step] of at.forward.steps.entries()) {
     if (!step.inputs.some((node) => operated.has(node))) continue;
     if (step.outputs.every((node) => fixed.has(node))) continue;
+    if (wanted && !step.outputs.some((node) => wanted.has(node))) continue;
     const inputs = step.inputs.map(placeOf);
     const isWhole = inputs.every((place) => place !== undefined);
     const outputs = isWhole ? computedAnew(at, s, inputs, settings) : undefined;

@@ -6,7 +6,7 @@ import { dot, solved } from './linear-algebra.ts';
 import { mirroredNumber, type Player } from './mirror.ts';
 import { mostOfWindows } from './posterior.ts';
 import { extended, type Reconciliation } from './reconciliation.ts';
-import { scaleOf } from './scales.ts';
+import { rememberedByText } from './remembered.ts';
 import { windowVariance } from './statistics.ts';
 import { builtIn } from '../registry/registry.ts';
 
@@ -45,6 +45,10 @@ export interface Intervention {
   readonly joint: (ids: readonly string[]) => Joint;
 }
 
+/** One plan asks the same thing many times: of each change alone, of all of them, for each goal. */
+const mostKept = 64;
+const kept = new WeakMap<Reconciliation, ReturnType<typeof rememberedByText<Intervention>>>();
+
 /** Undefined where nothing was fitted, so that there is nothing to change. */
 export function intervene(
   { outcome, situation: player }: Pick<Account, 'outcome' | 'situation'>,
@@ -52,6 +56,13 @@ export function intervene(
 ): Intervention | undefined {
   if (!outcome) return undefined;
   const at = reachOf(outcome.last);
+  const known = kept.get(at) ?? rememberedByText<Intervention>(mostKept);
+  kept.set(at, known);
+  const key = JSON.stringify([player.hand, changes.map(({ id, kind, amount, u }) => [id, kind, amount, u])]);
+  return known(key, () => intervenedAnew(at, changes, player));
+}
+
+function intervenedAnew(at: Reconciliation, changes: readonly Change[], player: Player): Intervention {
   const { nodeOf } = at.forward;
   const unreached = changes.flatMap(({ id }) => (nodeOf.has(id) ? [] : [id]));
   const last = new Map(changes.map((change) => [change.id, change]));
@@ -74,44 +85,17 @@ export function intervene(
 const reaches = new WeakMap<Reconciliation, Reconciliation>();
 
 /** A coach may want to know of what nobody entered, such as the carry of a swing that was only measured at the club. */
-function reachOf(at: Reconciliation): Reconciliation {
+export function reachOf(at: Reconciliation): Reconciliation {
   const known = reaches.get(at) ?? extended(at);
   reaches.set(at, known);
   return known;
 }
 
-export interface Sensitivity {
-  /** How far the effect moves for each SI unit of the cause, for this player. */
-  readonly slope: number;
-  /** From what is uncertain of this swing and of the model. */
-  readonly u: number;
-}
-
-/**
- * How far the model moves `effect` when `cause` is changed by `step` (what somebody without an instrument can just tell, where left
- * out) and all else that is no consequence stays; 0 ± 0 where no way leads from the one to the other. Undefined where the model of
- * this record does not have both, or where it says too little.
- */
-export function sensitivity(
-  account: Pick<Account, 'outcome' | 'situation'>,
-  cause: string,
-  effect: string,
-  step: number = scaleOf(cause, account.situation.registry ?? builtIn),
-): Sensitivity | undefined {
-  if (!account.outcome || step === 0) return undefined;
-  if (!reachOf(account.outcome.last).forward.nodeOf.has(effect)) return undefined;
-  const moved = intervene(account, [{ id: cause, kind: 'by', amount: step, u: 0 }]);
-  if (!moved || moved.unreached.length > 0 || moved.lost.includes(effect)) return undefined;
-  const found = moved.effects.get(effect);
-  if (!found) return { slope: 0, u: 0 };
-  if (found.difference === null || found.uDifference === null) return undefined;
-  return { slope: found.difference / step, u: found.uDifference / Math.abs(step) };
-}
-
 /** A difference that windows blur by no more than this share of itself is known, whatever else is. */
 const blurred = 0.25;
 
-function effectOf(at: Reconciliation, node: number, { value, row }: Placed, player: Player): Effect {
+/** What becomes of one quantity, given what was operated. */
+export function effectOf(at: Reconciliation, node: number, { value, row }: Placed, player: Player): Effect {
   const id = at.forward.ids[node]!;
   const present = presentRows(at)[node]!;
   const after = spreadOf(at, row);

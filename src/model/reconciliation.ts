@@ -1,7 +1,7 @@
 // The most probable swing behind the readings of a record: the forward steps fitted to them; passes no verdict on any.
 import { contextOf } from './context.ts';
 import { createForward, type Forward } from './forward.ts';
-import { layoutOf } from './forward-layout.ts';
+import { layoutOf, type Layout } from './forward-layout.ts';
 import { solved } from './linear-algebra.ts';
 import { denseRow, picked, type Rows } from './rows.ts';
 import { costOf, fit, type Fit, type Measurement, type Model, type Problem } from './least-squares.ts';
@@ -120,6 +120,12 @@ export function extended(before: Reconciliation): Reconciliation {
     if (!failed || barred.has(failed)) return before;
     barred.add(failed);
   }
+}
+
+/** How `extended` would lay its steps out, before anybody knows whether each of them gives a number. */
+export function extendedLayout({ readings, forward: { context, barred } }: Reconciliation): Layout {
+  const names = [...barred].map(({ name }) => name);
+  return layoutOf(context, [...centresOf(readings).keys()], repeatedIn(readings), names, 'everything');
 }
 
 /** Where the fit ended, by what each parameter stands for. */

@@ -203,4 +203,42 @@ delivery: { club_speed: 0 m/s, attack: 1 deg down, path: 3 deg right, face: 0 de
       assert.match(out, /^ {2}no number comes out of what is entered for .*flight\.carry/m);
     });
   });
+
+  it('shows the windows that the flight allows and that a goal asks for, as the editor does', () => {
+    const record = `swing: 1
+student: ansa.student.yaml
+club: eight iron
+delivery: { club_speed: 36 m/s, attack: 3 deg down, path: 1 deg left, face: 1 deg right }
+checkpoints: { impact: { shaft_lean: 6 deg forward } }
+flight: { start: 1 deg right, curve: 5 m right, ball_speed: 47 m/s }
+goals: [{ curve: 4 m left..4 m right, start: 1 deg left..1 deg right }]
+`;
+    withFolder({ ...practice, 'lesson.swing.yaml': record }, (folder) => {
+      const { out } = swingwright(['derive', 'lesson.swing.yaml', '--format', 'json'], folder);
+      const { windows } = JSON.parse(out) as {
+        readonly windows: {
+          readonly flight: Readonly<
+            Record<string, { min: number; max: number; value: number; unit: string }>
+          >;
+          readonly goals: readonly {
+            readonly goal: readonly string[];
+            readonly windows: Readonly<Record<string, { min: number; max: number; unit: string }>>;
+          }[];
+        };
+      };
+      const flown = windows.flight['delivery.face_to_path']!;
+      assert.ok(flown.min < flown.value && flown.value < flown.max && flown.value > 0, JSON.stringify(flown));
+      assert.equal(flown.unit, 'deg');
+      assert.deepEqual(windows.goals[0]!.goal, ['curve', 'start']);
+      // A window of the curve on both sides is one of face-to-path on both sides.
+      const asked = windows.goals[0]!.windows['delivery.face_to_path']!;
+      assert.ok(asked.min < 0 && asked.max > 0, JSON.stringify(asked));
+      const text = swingwright(['derive', 'lesson.swing.yaml'], folder).out;
+      assert.match(
+        text,
+        /^Windows\n {2}the flight allows delivery\.face_to_path .*\.\..* \(95 %\), most likely /m,
+      );
+      assert.match(text, /^ {2}the goal \(curve, start\) asks for delivery\.face_to_path /m);
+    });
+  });
 });

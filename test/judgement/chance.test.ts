@@ -1,6 +1,6 @@
 // How probable an expression is, against closed forms of the normal distribution.
 import assert from 'node:assert/strict';
-import { chanceOf } from '../../src/judgement/chance.ts';
+import { chanceInAll, chanceOf } from '../../src/judgement/chance.ts';
 import { compileExpression } from '../../src/judgement/expression.ts';
 import { normalBelow } from '../../src/model/quantiles.ts';
 
@@ -93,5 +93,34 @@ describe('the chance of an expression', () => {
   it('is the same number every time', () => {
     const once = () => chance('abs(flight.curve) > 2 m', [1], [4]);
     assert.equal(once(), once());
+  });
+});
+
+describe('the chance of several windows at once', () => {
+  const above = { min: 0, max: Infinity };
+  const joint = (correlation: number) => ({
+    means: Float64Array.of(0, 0),
+    covariance: Float64Array.of(1, correlation, correlation, 1),
+  });
+
+  it('is 1/4 + asin(ρ)/2π for the quadrant of two normal quantities (Sheppard 1899, from memory)', () => {
+    for (const correlation of [-0.9, -0.5, 0, 0.5, 0.9])
+      near(
+        chanceInAll(joint(correlation), [above, above]),
+        0.25 + Math.asin(correlation) / (2 * Math.PI),
+        0.01,
+      );
+  });
+
+  it('is the closed form for one, and that of one for two that are the same', () => {
+    const one = { means: Float64Array.of(0.3), covariance: Float64Array.of(4) };
+    near(chanceInAll(one, [{ min: -1, max: 2 }]), normalBelow(0.85) - normalBelow(-0.65), 1e-12);
+    const both = { means: Float64Array.of(0.3, 0.3), covariance: Float64Array.of(4, 4, 4, 4) };
+    const twice = chanceInAll(both, [
+      { min: -1, max: 2 },
+      { min: -1, max: 2 },
+    ]);
+    near(twice, normalBelow(0.85) - normalBelow(-0.65), 0.01);
+    assert.equal(chanceInAll(one, []), 1);
   });
 });

@@ -1,7 +1,7 @@
 // Changes of a fitted swing: held against the model run anew, against draws through formulas written here, and mirrored.
 import assert from 'node:assert/strict';
 import { accountOf, type Account } from '../../src/model/account.ts';
-import { intervene, sensitivity, type Change } from '../../src/model/intervention.ts';
+import { intervene, type Change } from '../../src/model/intervention.ts';
 import { extended } from '../../src/model/reconciliation.ts';
 import type { Observation, Situation } from '../../src/model/value.ts';
 import { findQuantity } from '../../src/registry/registry.ts';
@@ -265,24 +265,5 @@ describe('a change that the record says too little for', () => {
     const { lost, effects } = intervene(delivered, [to('delivery.club_speed', 0)])!;
     assert.ok(lost.includes('flight.carry'));
     assert.ok(!effects.has('flight.carry'));
-  });
-});
-
-describe('a sensitivity', () => {
-  it('is the slope of the formula', () => {
-    const { slope, u } = sensitivity(entered(arc), 'delivery.attack', 'delivery.low_point.ahead')!;
-    const formula = (-1.6 * Math.cos(3.5 * degree)) / Math.sin(58 * degree);
-    close(slope, formula, 0.01 * Math.abs(formula));
-    // The radius is known to 5 %, the inclination to 2° (2 % of its sine), and the step adds its own.
-    assert.ok(u > 0.05 * Math.abs(slope) && u < 0.15 * Math.abs(slope), `${u} of ${slope}`);
-  });
-
-  it('is nothing against the arrow, and not known where the record lacks one of the two', () => {
-    assert.deepEqual(sensitivity(entered(arc), 'delivery.low_point.ahead', 'delivery.attack'), {
-      slope: 0,
-      u: 0,
-    });
-    assert.equal(sensitivity(entered(arc), 'checkpoints.top.lead_pressure', 'delivery.attack'), undefined);
-    assert.equal(sensitivity(entered(arc), 'delivery.attack', 'checkpoints.top.lead_pressure'), undefined);
   });
 });

@@ -93,6 +93,13 @@ describe('the windows for a goal', () => {
     assert.ok(right.max < 0);
   });
 
+  it('ask for more curve of a shape where more carry is wanted', () => {
+    const shape = { start: undefined, curve: -1, large: false } as const;
+    const of = (carry: number) =>
+      windowsForGoal(all, { shape, carry: { min: carry, max: carry } }).get('delivery.face_to_path')!;
+    assert.ok(of(200).min < of(120).min && of(200).max < of(120).max);
+  });
+
   it('give face-to-path alone where only the curve is wanted', () => {
     assert.deepEqual(
       [...windowsForGoal(all, { curve: { min: -12, max: -6 } }).keys()],

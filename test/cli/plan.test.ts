@@ -1,0 +1,143 @@
+// `plan` foresees, proposes and keeps, from files on the disk.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { swingwright, withFolder } from './program.ts';
+
+const bare = `# Kept: why this lesson was held.
+swing: 1
+student: ansa.student.yaml
+club: hybrid
+checkpoints: { impact: { shaft_lean: 5 deg forward ± 2 deg } } # by eye
+delivery: { club_speed: 41 m/s ± 0.5 m/s, attack: 3 deg down ± 0.5 deg, path: 3 deg left ± 0.5 deg, face: 0 deg ± 0.5 deg }
+`;
+const goals = 'goals: [{ start: 1 deg left..1 deg right, curve: 4 m left..4 m right }]\n';
+const stated = `${bare}misses: [slice]
+${goals}plan:
+  - { change: delivery.face_to_path, to: 0 deg ± 0.5 deg, because: slice, proof: flight.apex > 20 m }
+`;
+const files = {
+  'ansa.student.yaml':
+    'student: 1\nhand: right\nbag: { hybrid: { kind: hybrid, loft: 22 deg, head_mass: 230 g } }\n',
+  'bare.swing.yaml': bare,
+  'goals.swing.yaml': bare + goals,
+  'stated.swing.yaml': stated,
+};
+
+interface PlanJson {
+  readonly format: number;
+  readonly file: string;
+  readonly changes: readonly {
+    readonly change: string;
+    readonly effects: readonly { readonly id: string }[];
+  }[];
+  readonly goals: readonly {
+    readonly goal: string;
+    readonly chanceNow: number;
+    readonly chanceThen: number;
+  }[];
+  readonly proposal: {
+    readonly chance: number;
+    readonly changes: readonly { readonly change: string; readonly to: number; readonly proof: string }[];
+  } | null;
+}
+
+function planned(args: readonly string[], folder: string): PlanJson {
+  const { code, out, err } = swingwright(['plan', ...args, '--format', 'json'], folder);
+  assert.equal(code, 0, err);
+  return JSON.parse(out) as PlanJson;
+}
+
+describe('swingwright plan', () => {
+  it('says what each change leads to and how each goal stands, with the quantities of the proofs', () => {
+    withFolder(files, (folder) => {
+      const { code, out } = swingwright(['plan', 'stated.swing.yaml'], folder);
+      assert.equal(code, 0);
+      const lines = out.split('\n');
+      assert.equal(lines[0], 'delivery.face_to_path');
+      assert.match(out, /^ {4}curve .* moves .* left ± .*, by model$/m);
+      assert.match(out, /^ {4}apex .*, by model$/m);
+      assert.match(out, /^Goals$/m);
+      assert.match(out, /^ {2}curve 4 m left\.\.4 m right: now .* \(\d+ %\), then .* \((over )?\d+ %\)$/m);
+    });
+  });
+
+  it('gives the same as JSON, without a proposal that nobody asked for', () => {
+    withFolder(files, (folder) => {
+      const { format, file, changes, goals: stands, proposal } = planned(['stated.swing.yaml'], folder);
+      assert.deepEqual([format, file, proposal], [1, 'stated.swing.yaml', null]);
+      assert.deepEqual(
+        changes.map(({ change }) => change),
+        ['delivery.face_to_path'],
+      );
+      assert.ok(changes[0]!.effects.some(({ id }) => id === 'flight.curve'));
+      const curve = stands.find(({ goal }) => goal === 'curve')!;
+      assert.ok(curve.chanceThen > curve.chanceNow + 0.1, `${curve.chanceNow} to ${curve.chanceThen}`);
+    });
+  });
+
+  it('proposes few changes, each with a proof', () => {
+    withFolder(files, (folder) => {
+      const { proposal } = planned(['goals.swing.yaml', '--propose'], folder);
+      assert.ok(proposal !== null && proposal.changes.length >= 1 && proposal.changes.length <= 3);
+      for (const { change, proof } of proposal.changes) assert.ok(proof.startsWith(`${change} `), proof);
+      assert.ok(proposal.chance > 0.2, `${proposal.chance}`);
+      const { code, out } = swingwright(['plan', 'goals.swing.yaml', '--propose'], folder);
+      assert.equal(code, 0);
+      assert.match(out, /^Proposed\n {2}.* from .* to .*, because of /);
+      assert.match(out, /^Goals with it$/m);
+    });
+  });
+
+  it('keeps a proposal behind what stands there, comments and all', () => {
+    withFolder(files, (folder) => {
+      const at = join(folder, 'goals.swing.yaml');
+      assert.equal(swingwright(['plan', 'goals.swing.yaml', '--propose', '--write'], folder).code, 0);
+      const once = readFileSync(at, 'utf8');
+      assert.ok(once.startsWith(bare + goals));
+      assert.match(
+        once.slice(bare.length + goals.length),
+        /^plan:\n {2}- change: .*[^]*\npredicted:\n(?: {2}.* by model\n)+$/,
+      );
+      assert.equal(swingwright(['check', 'goals.swing.yaml'], folder).code, 0);
+    });
+  });
+
+  it('keeps what a stated plan leads to, and a second time changes nothing', () => {
+    const tail = 'notes: kept # to the end\n';
+    withFolder({ ...files, 'stated.swing.yaml': stated + tail }, (folder) => {
+      const at = join(folder, 'stated.swing.yaml');
+      assert.equal(swingwright(['plan', 'stated.swing.yaml', '--write'], folder).code, 0);
+      const once = readFileSync(at, 'utf8');
+      assert.ok(once.startsWith(stated + tail));
+      assert.match(once, /\npredicted:\n(?: {2}.* by model\n)+$/);
+      assert.match(once, /^ {2}flight\.apex: /m);
+      assert.equal(swingwright(['plan', 'stated.swing.yaml', '--write'], folder).code, 0);
+      assert.equal(readFileSync(at, 'utf8'), once);
+    });
+  });
+
+  it('says so where there is no plan, no goal, nothing to propose', () => {
+    withFolder(files, (folder) => {
+      assert.deepEqual(swingwright(['plan', 'bare.swing.yaml'], folder), {
+        code: 0,
+        out: 'No plan and no goals.\n',
+        err: '',
+      });
+      const { code, out } = swingwright(['plan', 'bare.swing.yaml', '--propose', '--write'], folder);
+      assert.equal(code, 1);
+      assert.match(out, /Nothing that the fault book or the model knows of helps\./);
+      assert.equal(readFileSync(join(folder, 'bare.swing.yaml'), 'utf8'), bare);
+    });
+  });
+
+  it('ends with 2 where the record cannot be read or is none', () => {
+    withFolder(files, (folder) => {
+      assert.equal(swingwright(['plan', 'nowhere.swing.yaml'], folder).code, 2);
+      // A student's file is none of a swing.
+      const { code, out, err } = swingwright(['plan', 'ansa.student.yaml'], folder);
+      assert.deepEqual([code, out], [2, '']);
+      assert.match(err, /`?ansa\.student\.yaml`?/);
+    });
+  });
+});

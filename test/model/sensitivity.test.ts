@@ -1,0 +1,73 @@
+// How far one quantity moves another: held against formulas written here, and against the whole model run anew.
+import assert from 'node:assert/strict';
+import { accountOf, type Account } from '../../src/model/account.ts';
+import { intervene } from '../../src/model/intervention.ts';
+import { sensitivity } from '../../src/model/sensitivity.ts';
+import type { Observation } from '../../src/model/value.ts';
+import { degree } from './situations.ts';
+
+function entered(rows: Readonly<Record<string, readonly [number, number]>>): Account {
+  const observations = Object.entries(rows).map(([id, [value, u]]): [string, Observation] => [
+    id,
+    { id, value, u },
+  ]);
+  return accountOf({
+    hand: 'right',
+    clubKind: 'iron',
+    windBearing: undefined,
+    observations: new Map(observations),
+  });
+}
+
+const arc = {
+  'delivery.attack': [-3.5 * degree, 0.5 * degree],
+  'delivery.arc.radius': [1.6, 0.08],
+  'delivery.arc.inclination': [58 * degree, 2 * degree],
+  'delivery.arc.direction': [1 * degree, 1.5 * degree],
+  'delivery.face': [2 * degree, 1 * degree],
+} as const;
+
+describe('a sensitivity', () => {
+  it('is the slope of the formula', () => {
+    const { slope, u } = sensitivity(entered(arc), 'delivery.attack', 'delivery.low_point.ahead')!;
+    const formula = (-1.6 * Math.cos(3.5 * degree)) / Math.sin(58 * degree);
+    assert.ok(Math.abs(slope - formula) <= 0.01 * Math.abs(formula), `${slope} is not ${formula}`);
+    // The radius is known to 5 %, the inclination to 2° (2 % of its sine), and the step adds its own.
+    assert.ok(u > 0.05 * Math.abs(slope) && u < 0.15 * Math.abs(slope), `${u} of ${slope}`);
+  });
+
+  it('is nothing against the arrow, and not known where the record lacks one of the two', () => {
+    const account = entered(arc);
+    const none = sensitivity(account, 'delivery.low_point.ahead', 'delivery.arc.direction');
+    assert.deepEqual(none, { slope: 0, u: 0 });
+    assert.deepEqual(sensitivity(account, 'delivery.low_point.ahead', 'delivery.attack'), { slope: 0, u: 0 });
+    assert.equal(sensitivity(account, 'checkpoints.top.lead_pressure', 'delivery.attack'), undefined);
+    assert.equal(sensitivity(account, 'delivery.attack', 'checkpoints.top.lead_pressure'), undefined);
+  });
+
+  it('is what the whole model run anew says, for every pair that it reaches', () => {
+    const account = entered({
+      ...arc,
+      'delivery.club_speed': [36, 1],
+      'club.loft': [34 * degree, 1 * degree],
+    });
+    let pairs = 0;
+    for (const cause of ['delivery.attack', 'delivery.face', 'delivery.path', 'delivery.club_speed']) {
+      const step = cause.endsWith('speed') ? 0.5 : 0.5 * degree;
+      const whole = intervene(account, [{ id: cause, kind: 'by', amount: step, u: 0 }])!;
+      assert.ok(whole.effects.size > 3, cause);
+      for (const [id, { difference, uDifference }] of whole.effects) {
+        const { slope, u } = sensitivity(account, cause, id, step) ?? { slope: null, u: null };
+        if (difference === null || uDifference === null) {
+          assert.equal(slope, null, `${cause} ${id}`);
+          continue;
+        }
+        pairs += 1;
+        const near = (a: number | null, b: number): boolean =>
+          a !== null && Math.abs(a * step - b) <= 1e-3 * (Math.abs(difference) + uDifference) + 1e-12;
+        assert.ok(near(slope, difference) && near(u, uDifference), `${cause} ${id}: ${slope} ± ${u}`);
+      }
+    }
+    assert.ok(pairs > 15, `${pairs} pairs`);
+  });
+});

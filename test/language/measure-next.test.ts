@@ -131,7 +131,10 @@ delivery:
 `),
       text,
     );
-    assert.match(title, /^Add the keys to measure next: `address\.stance_width`, `lead_arm_parallel_down\.lead_pressure`/);
+    assert.match(
+      title,
+      /^Add the keys to measure next: `address\.stance_width`, `lead_arm_parallel_down\.lead_pressure`/,
+    );
   });
 
   it('go between braces where the record is written so', () => {

@@ -1,13 +1,12 @@
 // Compiles what a workspace has of its own: steps, relations and checks from their expressions, and all that is wrong with them; knows no record.
 import type { Problem } from '../measure/measure.ts';
-import { findNearest } from '../measure/nearest.ts';
 import { quote } from '../measure/quote.ts';
 import { relationId, type OwnModel, type Relation } from '../model/own-model.ts';
 import { exact, type Rule } from '../model/rule.ts';
 import type { Located, WorkspaceFile } from '../record/document.ts';
 import type { OwnCheck, OwnDerived, OwnRelation } from '../record/own-document.ts';
 import { registryOf } from '../record/workspace.ts';
-import type { Registry } from '../registry/registry.ts';
+import { expectId, nearestId, type Registry } from '../registry/registry.ts';
 import { placed } from './book.ts';
 import { compileExpression, type Expression } from './expression.ts';
 import { compileFormula, type Formula } from './formula.ts';
@@ -163,15 +162,14 @@ function checkOf(one: OwnCheck, registry: Registry, problems: Problem[]): Compil
       code: 'unknown-quantity',
       span,
       found: quote(value),
-      expected: 'the full id of a quantity, such as `delivery.path`',
+      expected: expectId(value, registry, 'delivery.path'),
       ...nearestTo(value, registry),
     })),
   );
   return condition === undefined ? undefined : { ...one, condition };
 }
 
-function nearestTo(name: string, { quantities }: Registry): { readonly nearest?: string } {
-  const ids = quantities.map(({ id }) => id);
-  const nearest = ids.find((id) => id.endsWith(`.${name}`)) ?? findNearest(name, ids);
+function nearestTo(name: string, registry: Registry): { readonly nearest?: string } {
+  const nearest = nearestId(name, registry);
   return nearest === undefined ? {} : { nearest };
 }

@@ -10,6 +10,7 @@ import {
   type Range,
   type Section,
 } from '../registry/quantity.ts';
+import { nearestId } from '../registry/registry.ts';
 import type { Reader } from './entry.ts';
 import { readFigure } from './figure.ts';
 import { missing } from './own.ts';
@@ -178,13 +179,14 @@ function likeOf(
   const here = word.value.replace(/^checkpoints\.(?:[a-z_]+\.)?(?=[a-z_]+$)/, `checkpoints.${checkpoint}.`);
   const quantity = (checkpoint && registry.find(here)) ?? registry.find(word.value);
   if (quantity !== undefined) return quantity;
-  const ids = registry.quantities.map(({ id }) => id);
-  const nearest = ids.find((id) => id.endsWith(`.${word.value}`)) ?? findNearest(word.value, ids);
+  const nearest = nearestId(word.value, registry);
   problems.push({
     code: 'unknown-word',
     span: word.span,
     found: quote(word.value),
-    expected: 'the full id of a quantity that is known, or that stands above',
+    expected: registry.broken.has(word.value)
+      ? 'a quantity that is known; its own declaration stands further down, or cannot be read'
+      : 'the full id of a quantity that is known, or that stands above',
     ...(nearest === undefined ? {} : { nearest }),
   });
   return 'unknown';

@@ -2,6 +2,7 @@
 import { findNearest } from '../measure/nearest.ts';
 import { quote, quoteList } from '../measure/quote.ts';
 import { siUnits } from '../measure/unit-table.ts';
+import { checkpoints } from '../registry/quantity.ts';
 import { registryWith, type Registry } from '../registry/registry.ts';
 import type { Located } from './document.ts';
 import type { Reader } from './entry.ts';
@@ -18,9 +19,10 @@ const mostOwn = 200;
 export function readOwn(tree: Tree, reader: Reader): OwnAdditions {
   const quantities: OwnQuantity[] = [];
   const derived: OwnDerived[] = [];
+  const declared = declaredIn(tree);
   const known = (): Reader => ({
     ...reader,
-    registry: extended(reader.registry, [...quantities, ...derived]),
+    registry: extended(reader.registry, [...quantities, ...derived], declared),
   });
   for (const pair of pairsAt(tree, 'quantities', reader))
     quantities.push(...readOwnQuantity(pair, 'measured', known()));
@@ -34,16 +36,31 @@ export function readOwn(tree: Tree, reader: Reader): OwnAdditions {
   return {
     quantities,
     derived,
+    broken: declared.filter((id) => registry.find(id) === undefined),
     relations: pairsAt(tree, 'relations', reader).flatMap((pair) => readRelation(pair, reader) ?? []),
     checks: pairsAt(tree, 'checks', reader).flatMap((pair) => readCheck(pair, reader) ?? []),
     shown: pairsAt(tree, 'show', reader).flatMap((pair) => readShown(pair, registry, reader)),
   };
 }
 
-function extended(registry: Registry, own: readonly OwnQuantity[]): Registry {
-  if (own.length === 0) return registry;
+function extended(registry: Registry, own: readonly OwnQuantity[], declared: readonly string[]): Registry {
   const methods = [...registry.ownMethods.values()];
-  return registryWith({ methods, quantities: own.map(({ quantity }) => quantity) });
+  return registryWith({ methods, quantities: own.map(({ quantity }) => quantity), broken: declared });
+}
+
+/** Every id that the file means to declare, whatever stands behind it; of what belongs to checkpoints, each that it could have. */
+function declaredIn(tree: Tree): readonly string[] {
+  const keys = ['quantities', 'derived'].flatMap((section) => {
+    const value = valueAt(tree, section);
+    return value?.kind === 'map' ? [...value.pairs.keys()] : [];
+  });
+  return [...new Set(keys.flatMap((key) => [key, ...atCheckpoints(key)]))];
+}
+
+function atCheckpoints(id: string): readonly string[] {
+  const [, path] = /^checkpoints\.(.+)$/.exec(id) ?? [];
+  if (path === undefined || checkpoints.some((checkpoint) => path.startsWith(`${checkpoint}.`))) return [];
+  return checkpoints.map((checkpoint) => `checkpoints.${checkpoint}.${path}`);
 }
 
 /** Those with a value; an empty one is said elsewhere. */
@@ -159,7 +176,8 @@ function readShown(
     registry.find(key) ?? registry.quantities.find(({ dimension, unit }) => dimension === key && unit !== '');
   if (quantity === undefined) {
     const dimensions = Object.keys(siUnits);
-    const nearest = findNearest(key, [...dimensions, ...registry.quantities.map(({ id }) => id)]);
+    const ids = registry.quantities.map(({ id }) => id);
+    const nearest = registry.broken.has(key) ? undefined : findNearest(key, [...dimensions, ...ids]);
     problems.push({
       code: 'unknown-word',
       span: keySpan,

@@ -36,6 +36,7 @@ import { measureNotAllowed } from './measure-not-allowed.ts';
 import { missNotExplained } from './miss-not-explained.ts';
 import { missingDirection } from './missing-direction.ts';
 import { missingKey } from './missing-key.ts';
+import { missingUncertainty } from './missing-uncertainty.ts';
 import { missingReference } from './missing-reference.ts';
 import { noValueYet } from './no-value-yet.ts';
 import { numberOutOfRange } from './number-out-of-range.ts';
@@ -103,6 +104,7 @@ export const checks: readonly Check[] = [
   bareDirection,
   unknownDirection,
   missingDirection,
+  missingUncertainty,
   directionWithSign,
   unknownMethod,
   uncertaintyNotPositive,

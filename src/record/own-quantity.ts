@@ -33,7 +33,7 @@ const sections = [
 /** What a workspace's own windows come from where it does not say. */
 const ownSource = 'the workspace file';
 
-/** A derived quantity that is measured as well is taken to be read to this share of its window (judgement). */
+/** A difference of this share of its window matters, where nobody says how well it can be measured (judgement). */
 const readTo = 1 / 20;
 
 /** One for each checkpoint that it belongs to; none where it cannot be read, which the problems say. */
@@ -165,7 +165,7 @@ function quantityAt(
 }
 
 function byWindow({ min, max }: Range): Quantity['uncertainty'] {
-  return { otherwise: (max - min) * readTo, by: {} };
+  return { otherwise: (max - min) * readTo, by: {}, isUnknown: true };
 }
 
 /** The named quantity, at the same checkpoint where there is such a one; one that is not known is a problem. */

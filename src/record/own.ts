@@ -22,7 +22,7 @@ export function readOwn(tree: Tree, reader: Reader): OwnAdditions {
   const declared = declaredIn(tree);
   const known = (): Reader => ({
     ...reader,
-    registry: extended(reader.registry, [...quantities, ...derived], declared),
+    registry: extended(reader.registry, [...quantities, ...derived], declared.flat()),
   });
   for (const pair of pairsAt(tree, 'quantities', reader))
     quantities.push(...readOwnQuantity(pair, 'measured', known()));
@@ -36,7 +36,7 @@ export function readOwn(tree: Tree, reader: Reader): OwnAdditions {
   return {
     quantities,
     derived,
-    broken: declared.filter((id) => registry.find(id) === undefined),
+    broken: declared.filter((ids) => !ids.some(registry.find)).flat(),
     relations: pairsAt(tree, 'relations', reader).flatMap((pair) => readRelation(pair, reader) ?? []),
     checks: pairsAt(tree, 'checks', reader).flatMap((pair) => readCheck(pair, reader) ?? []),
     shown: pairsAt(tree, 'show', reader).flatMap((pair) => readShown(pair, registry, reader)),
@@ -48,13 +48,13 @@ function extended(registry: Registry, own: readonly OwnQuantity[], declared: rea
   return registryWith({ methods, quantities: own.map(({ quantity }) => quantity), broken: declared });
 }
 
-/** Every id that the file means to declare, whatever stands behind it; of what belongs to checkpoints, each that it could have. */
-function declaredIn(tree: Tree): readonly string[] {
+/** The ids that each key means to declare, whatever stands behind it; of what belongs to checkpoints, all that it could. */
+function declaredIn(tree: Tree): readonly (readonly string[])[] {
   const keys = ['quantities', 'derived'].flatMap((section) => {
     const value = valueAt(tree, section);
     return value?.kind === 'map' ? [...value.pairs.keys()] : [];
   });
-  return [...new Set(keys.flatMap((key) => [key, ...atCheckpoints(key)]))];
+  return keys.map((key) => [key, ...atCheckpoints(key)]);
 }
 
 function atCheckpoints(id: string): readonly string[] {

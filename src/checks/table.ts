@@ -44,6 +44,7 @@ import { outsideBounds } from './outside-bounds.ts';
 import { outsidePractice } from './outside-practice.ts';
 import { outsideTemplate } from './outside-template.ts';
 import { pathAgainstArc } from './path-against-arc.ts';
+import { relationTellsNothing } from './relation-tells-nothing.ts';
 import { relationDoesNotHold } from './relation-does-not-hold.ts';
 import { quantityAlreadyKnown } from './quantity-already-known.ts';
 import { circularDerivation } from './circular-derivation.ts';
@@ -145,6 +146,7 @@ export const checks: readonly Check[] = [
   agreementNotJudged,
   entriesDoNotAgree,
   relationDoesNotHold,
+  relationTellsNothing,
   shapeAgainstCurve,
   flightAgainstShots,
   faultContradicted,

@@ -12,6 +12,7 @@ import { compileExpression, type Expression } from './expression.ts';
 import { compileFormula, type Formula } from './formula.ts';
 import { isSame, kindOf, nameOf } from './kind.ts';
 import { namesIn } from './message.ts';
+import { tellingOf } from './telling.ts';
 
 export interface CompiledCheck extends OwnCheck {
   readonly condition: Expression;
@@ -34,7 +35,9 @@ export function compileOwn(document: Pick<WorkspaceFile, 'methods' | 'own'>): Ow
   const formulas = new Map<OwnDerived, Formula>();
   for (const one of derived) {
     const formula = formulaOf(one.is, registry, problems);
-    if (formula !== undefined && isOfKind(one, formula, problems)) formulas.set(one, formula);
+    if (formula === undefined || !isOfKind(one, formula, problems)) continue;
+    if (formula.quantities.length > 0) formulas.set(one, formula);
+    else problems.push(withoutQuantity(one.is));
   }
   for (const one of circular(formulas)) {
     formulas.delete(one);
@@ -122,12 +125,7 @@ function relationOf(one: OwnRelation, registry: Registry, problems: Problem[]): 
     return undefined;
   }
   if (quantities.length === 0) {
-    const problem = {
-      code: 'unreadable-expression',
-      span: one.says.span,
-      found: 'an equation without a quantity',
-    };
-    problems.push({ ...problem, expected: 'at least one quantity by its full id' });
+    problems.push(withoutQuantity(one.says));
     return undefined;
   }
   const id = relationId(one.name.value);
@@ -136,6 +134,21 @@ function relationOf(one: OwnRelation, registry: Registry, problems: Problem[]): 
     return (numbers) => compute(places.map((place) => numbers[place]!));
   };
   const [a, b] = [of(left), of(right)];
+  const compute = (numbers: readonly number[]): number => a(numbers) - b(numbers);
+  const telling = tellingOf(
+    {
+      quantities: quantities.flatMap((at) => registry.find(at) ?? []),
+      compute,
+      isLinear: left.isLinear && right.isLinear,
+    },
+    u,
+  );
+  if (telling !== 'tells') {
+    const found = `${quote(one.says.value)}, which ${telling} within what is possible`;
+    const expected = 'an equation that some swings meet and others do not';
+    problems.push({ code: 'relation-tells-nothing', span: one.says.span, found, expected });
+    return undefined;
+  }
   return {
     name: one.name.value,
     id,
@@ -146,7 +159,7 @@ function relationOf(one: OwnRelation, registry: Registry, problems: Problem[]): 
       source: one.because ?? 'the workspace file',
       inputs: quantities,
       outputs: [id],
-      compute: (numbers) => [a(numbers) - b(numbers)],
+      compute: (numbers) => [compute(numbers)],
       discrepancy: exact,
     },
   };
@@ -166,7 +179,13 @@ function checkOf(one: OwnCheck, registry: Registry, problems: Problem[]): Compil
       ...nearestTo(value, registry),
     })),
   );
-  return condition === undefined ? undefined : { ...one, condition };
+  if (condition?.quantities.length === 0) problems.push(withoutQuantity(one.when));
+  return condition === undefined || condition.quantities.length === 0 ? undefined : { ...one, condition };
+}
+
+function withoutQuantity({ value, span }: Located<string>): Problem {
+  const expected = 'at least one quantity by its full id';
+  return { code: 'unreadable-expression', span, found: `${quote(value)}, without a quantity`, expected };
 }
 
 function nearestTo(name: string, registry: Registry): { readonly nearest?: string } {

@@ -152,8 +152,12 @@ function readCheck(pair: Pair, reader: Reader): OwnCheck | undefined {
       expected: 'a name in small letters, with hyphens between its words',
     });
   if (when === undefined) missing('when', 'the condition that raises the finding', pair, reader);
-  if (message === undefined) missing('message', 'what the finding says', pair, reader);
-  if (when === undefined || message === undefined || !checkName.test(key)) return undefined;
+  const isEmptyMessage = message?.value.trim() === '';
+  if (message === undefined || isEmptyMessage) {
+    const place = isEmptyMessage ? { ...pair, keySpan: valueAt(value, 'message')!.span } : pair;
+    missing('message', 'what the finding says', place, reader);
+  }
+  if (when === undefined || message === undefined || isEmptyMessage || !checkName.test(key)) return undefined;
   const written = wordAt(value, 'severity')?.value;
   return {
     name: { value: key, span: keySpan },

@@ -15,6 +15,7 @@ import { listFiles, readFile } from './files.ts';
 import { openCommand, registerPredictions } from './predictions.ts';
 import { proposeCommand, registerProposals } from './propose.ts';
 import { registerLessons } from './lessons.ts';
+import { registerSheet } from './sheet.ts';
 import { registerSample } from './sample.ts';
 import { registerNewFiles } from './new-files.ts';
 import { registerStatus } from './status.ts';
@@ -34,6 +35,7 @@ export async function runClient(
     lists: true,
     watches: true,
     asksAgain: true,
+    sheets: true,
     explanations: `command:${explainCommand}?${encodeURIComponent('["')}{code}${encodeURIComponent('"]')}`,
     quantities: `command:${whyCommand}?{arguments}`,
     pages: pageAddress,
@@ -58,6 +60,7 @@ export async function runClient(
     registerExplanations(client),
     registerPredictions(client),
     registerProposals(client),
+    registerSheet(client, context.extensionUri),
     registerLessons(client, watchers),
     registerSample(context.extensionUri),
     registerNewFiles(client),

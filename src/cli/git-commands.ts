@@ -22,10 +22,11 @@ export function addGitCommands(program: Command): void {
     .argument('<theirs>', 'the other')
     .option('--ours <name>', 'what marks call the one', 'ours')
     .option('--theirs <name>', 'what marks call the other', 'theirs')
-    .addOption(
-      new Option('--mark-length <number>', 'how long a mark is').argParser(markLength).default(7),
+    .addOption(new Option('--mark-length <number>', 'how long a mark is').argParser(markLength).default(7))
+    .addHelpText(
+      'after',
+      '\nExit code: 0 merged, 1 marks are left, 2 something could not be read or written.',
     )
-    .addHelpText('after', '\nExit code: 0 merged, 1 marks are left, 2 something could not be read or written.')
     .action(async (base: string, ours: string, theirs: string, options: MergeOptions) => {
       process.exitCode = await mergeCommand([base, ours, theirs], options);
     });

@@ -16,6 +16,10 @@ export async function valuesCommand(path: string): Promise<number> {
   }
   // git gives a copy a name of its own, which ends as the file's does.
   const kind = kindOf(uri) ?? 'workspace';
-  process.stdout.write(valueLines(kind, state.text).map((line) => `${printable(line)}\n`).join(''));
+  process.stdout.write(
+    valueLines(kind, state.text)
+      .map((line) => `${printable(line)}\n`)
+      .join(''),
+  );
   return 0;
 }

@@ -17,16 +17,28 @@ export function valueLines(kind: FileKind, text: string, registry: Registry = bu
   if (tree === undefined || isDamaged) return text.split(/\r?\n/);
   const document = parseDocument(kind, text, registry);
   const entries = document.kind === 'swing' ? document.entries : new Map<string, Entry>();
-  const known = new Map<number, Entry>([...entries.values()].map((entry) => [entry.valueSpan.start, entry]));
+  const read = [...entries.values()].filter(
+    ({ valueSpan }) =>
+      !document.problems.some(
+        ({ code, span }) =>
+          code !== 'bare-number' && span.start < valueSpan.end && span.end > valueSpan.start,
+      ),
+  );
+  const known = new Map<number, Entry>(read.map((entry) => [entry.valueSpan.start, entry]));
   const lines: Line[] = [];
   gather(tree, [], known, registry, lines);
-  const order = Object.keys(knownKeys[kind]);
-  const rank = ({ path: [top = ''] }: Line): number => {
-    const at = order.indexOf(top);
+  const tops = Object.keys(knownKeys[kind]);
+  const ids = registry.quantities.map(({ id }) => id);
+  const rank = (order: readonly string[], word: string): number => {
+    const at = order.indexOf(word);
     return at < 0 ? order.length : at;
   };
-  return lines
-    .toSorted((a, b) => rank(a) - rank(b) || compare(a.path.join('.'), b.path.join('.')))
+  const places = lines.map((line) => {
+    const id = line.path.join('.');
+    return { ...line, id, top: rank(tops, line.path[0] ?? ''), place: rank(ids, id) };
+  });
+  return places
+    .sort((a, b) => a.top - b.top || a.place - b.place || compare(a.id, b.id))
     .map(({ path, value }) => `${path.join('.')}: ${value}`);
 }
 
@@ -63,7 +75,9 @@ function gather(
 function readingsOf({ quantity, readings }: Entry): string {
   return readings
     .map(({ measure, doubtful, note, seen }) => {
-      const plain = printMeasure({ ...measure, unit: undefined, direction: undefined }, quantity);
+      // Where the wind comes from stands in the word alone.
+      const direction = measure.bearing === undefined ? undefined : measure.direction;
+      const plain = printMeasure({ ...measure, unit: undefined, direction }, quantity);
       const said = [
         ...(doubtful ? ['doubtful'] : []),
         ...(note === undefined ? [] : [note]),
@@ -86,4 +100,3 @@ function nameOf(item: Tree): string | undefined {
 function compare(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
-

@@ -19,7 +19,10 @@ export interface PlacedGoal {
   readonly goal: Goal;
 }
 
-type Known = Pick<Subject, 'document' | 'student' | 'club' | 'judgement' | 'registry' | 'workspace' | 'uri'>;
+export type Known = Pick<
+  Subject,
+  'document' | 'student' | 'club' | 'judgement' | 'registry' | 'workspace' | 'uri'
+>;
 
 /** Goals of the record, and those in the student's file that are for this club or for every club and that the record does not set itself. */
 export function goalsOf({ document, student, club, uri }: Known): readonly PlacedGoal[] {
@@ -152,7 +155,7 @@ export function mostChangesIn({ workspace }: Pick<Known, 'workspace'>): number {
   return workspace?.document.mostChanges ?? 3;
 }
 
-function placedWanted(
+export function placedWanted(
   subject: Known,
   account: Account,
 ): readonly { readonly uri: string; readonly wanted: Wanted }[] {
@@ -162,7 +165,7 @@ function placedWanted(
   );
 }
 
-function foreseerOf({ judgement, registry, workspace, student }: Known, account: Account): Foreseer {
+export function foreseerOf({ judgement, registry, workspace, student }: Known, account: Account): Foreseer {
   return {
     account,
     hand: student?.document.hand?.value,

@@ -202,12 +202,16 @@ interface Sketch {
   readonly why: string;
 }
 
-/** In round numbers of the unit shown; met where at least half of the way is gone. */
+/** In round numbers of the unit shown. */
 function candidate({ quantity, from, aim, stage, because, why }: Sketch): Candidate {
   const { unit, decimals } = quantity;
-  const round = (value: number, more: number): number => Number(fromSI(value, unit).toFixed(decimals + more));
-  const to = toSI(round(aim, 0), unit);
-  const half = round((from + to) / 2, 1);
-  const proof = `${quantity.id} ${to > from ? '>' : '<'} ${half}${unit === '' ? '' : ` ${unit}`}`;
+  const to = toSI(Number(fromSI(aim, unit).toFixed(decimals)), unit);
+  const proof = proofOf(quantity, from, to);
   return { quantity, to, u: exactnessOf(quantity, from, to), because: [because], stage, from, proof, why };
+}
+
+/** What the next record must show of a change: that half of the way was gone, as an expression. */
+export function proofOf({ id, unit, decimals }: Quantity, from: number, to: number): string {
+  const half = Number(fromSI((from + to) / 2, unit).toFixed(decimals + 1));
+  return `${id} ${to > from ? '>' : '<'} ${half}${unit === '' ? '' : ` ${unit}`}`;
 }

@@ -13,6 +13,8 @@ export { findRename, findRenamed, prepareRename, type Refusal } from './rename.t
 export { findSelectionRanges } from './selection.ts';
 export { predictionsPage } from './predictions-page.ts';
 export { sheetOf } from './sheet.ts';
+export { whatIf } from './what-if.ts';
+export { whatIfEdits } from './what-if-plan.ts';
 export { findSymbols } from './symbols.ts';
 export { explainWhy } from './why.ts';
 export { cardName, findWorkspaceSymbols } from './workspace-symbols.ts';

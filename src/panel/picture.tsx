@@ -47,7 +47,7 @@ function Drawn({ svg, lit, choose, things }: Linked & { readonly svg: string }):
 }
 
 /** A picture is one thing to a screen reader and to keys; what is in it is said and reached here. */
-function Things({
+export function Things({
   ids,
   things,
   lit,

@@ -81,10 +81,11 @@ const followed = ['strike', 'flight'];
 
 /** Null where the record says too little for the model to go by. */
 export function whatIf(analysis: Analysis, moves: readonly Move[]): WhatIfAnswer | null {
+  const levers = leversOf(analysis);
   const found = whatIfOf(analysis, settingsOf(analysis, moves));
-  if (found === undefined) return null;
+  if (found === undefined || levers.length === 0) return null;
   return {
-    levers: leversOf(analysis).map((quantity) => leverOf(analysis, quantity)),
+    levers: levers.map((quantity) => leverOf(analysis, quantity)),
     mostMoves: mostChangesIn(analysis.subject),
     reasons: reasonsOf(analysis),
     rows: [
@@ -269,11 +270,6 @@ function picturesOf(analysis: Analysis, { then, made }: WhatIf): readonly WhatIf
       if (made.length === 0) return { name, title, now, then: '' };
       // Ids inside a picture hang on its name, and a page must not hold one twice.
       const later = svgOf(draw({ analysis: then, theme: cssTheme }));
-      return {
-        name,
-        title,
-        now,
-        then: later.replaceAll(new RegExp(`\\b${name}-(?=title|words|hatch)`, 'g'), `${name}-then-`),
-      };
+      return { name, title, now, then: later.replaceAll(name, `${name}-then`) };
     });
 }

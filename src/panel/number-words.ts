@@ -2,7 +2,10 @@
 import type { Lever } from '../language/what-if.ts';
 
 /** "2.5 deg right", "-3 °C", "41 m/s". */
-export function numberWords({ unit, decimals, sides }: Lever, value: number): string {
+export function numberWords(
+  { unit, decimals, sides }: Pick<Lever, 'unit' | 'decimals' | 'sides'>,
+  value: number,
+): string {
   const size = Math.abs(value).toFixed(decimals);
   if (Number(size) === 0) return unit === '' ? '0' : `0 ${unit}`;
   const side = sides[value > 0 ? 0 : 1];

@@ -63,6 +63,7 @@ export function Things({
           <li key={id}>
             <button
               type="button"
+              data-id={id}
               class={range === null ? 'computed' : 'entered'}
               aria-current={id === lit ? 'true' : undefined}
               title={range === null ? 'Computed: show why it is so' : 'Entered: go to it'}

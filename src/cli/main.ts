@@ -4,6 +4,7 @@ import { Command, InvalidArgumentError, Option } from 'commander';
 import { calibrateCommand } from './calibrate.ts';
 import { check, formats, type Format } from './check.ts';
 import { claims } from './claims.ts';
+import { addCompareCommands } from './compare-commands.ts';
 import { derive } from './derive.ts';
 import { drawCommand, pictureNames, themeNames, type DrawOptions } from './draw.ts';
 import { explainQuantity } from './explain-quantity.ts';
@@ -82,6 +83,7 @@ program
   });
 
 addJudgementCommands(program, nonEmpty, stop.signal);
+addCompareCommands(program, nonEmpty, stop.signal);
 
 program
   .command('claims')

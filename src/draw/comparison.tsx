@@ -56,6 +56,29 @@ export function comparisonPage(
             {sentence}
           </p>
         ))}
+        {!isSame && (
+          <>
+            <h2>Laid over one another</h2>
+            <p class="soft">
+              A is thin, B is bold. Solid lines were written down, dashed ones computed. An ellipse holds 95 %
+              of the shots; a dotted one says how sure the place of a single flight is.
+            </p>
+            <div class="pictures">
+              <figure>
+                <figcaption>The strike from above</figcaption>
+                <OverlaidAbove {...both} />
+              </figure>
+              <figure>
+                <figcaption>The strike from the front</figcaption>
+                <OverlaidFront {...both} />
+              </figure>
+              <figure>
+                <figcaption>Where the ball comes down</figcaption>
+                <OverlaidFlight {...both} />
+              </figure>
+            </div>
+          </>
+        )}
         {entries.length > 0 && (
           <>
             <h2>Entries</h2>
@@ -86,7 +109,7 @@ export function comparisonPage(
                     <td>{shotsWords(quantity, before)}</td>
                     <td>{shotsWords(quantity, after)}</td>
                     <td class="number">{changeWords(quantity, difference)}</td>
-                    <td class="middle">
+                    <td>
                       <SizeMark difference={difference} theme={theme} />
                     </td>
                     <td class="number size">{sizeInShort(difference)}</td>
@@ -104,23 +127,6 @@ export function comparisonPage(
           <>
             <h2>Predictions that differ</h2>
             <Numbers name="Predictions that differ" changes={predicted} />
-          </>
-        )}
-        {!isSame && (
-          <>
-            <h2>Pictures</h2>
-            <p class="soft">A is thin, B is bold. Solid lines were written down, dashed ones computed.</p>
-            <div class="pictures">
-              <figure>
-                <OverlaidAbove {...both} />
-              </figure>
-              <figure>
-                <OverlaidFront {...both} />
-              </figure>
-              <figure>
-                <OverlaidFlight {...both} />
-              </figure>
-            </div>
           </>
         )}
         <footer>
@@ -172,21 +178,32 @@ function Numbers({
   readonly name: string;
   readonly changes: readonly QuantityChange[];
 }): Picture {
+  const hasMore = changes.some((change) => change.state !== 'changed' || aspectWords(change) !== '');
   return (
     <ScrolledTable name={name}>
-      <Head titles={['Quantity', 'A', 'B', 'Difference', 'Against measuring twice', '', 'Also']} />
+      <Head
+        titles={[
+          'Quantity',
+          'A',
+          'B',
+          'Difference',
+          'Against measuring twice',
+          '',
+          ...(hasMore ? ['Also'] : []),
+        ]}
+      />
       {(Object.keys(sections) as Section[]).map((section) => {
         const own = changes.filter(({ quantity }) => quantity.section === section);
         if (own.length === 0) return null;
         return (
           <tbody key={section}>
             <tr>
-              <th scope="rowgroup" colSpan={7}>
+              <th scope="rowgroup" colSpan={hasMore ? 7 : 6}>
                 {sections[section]}
               </th>
             </tr>
             {own.map((change) => (
-              <NumberRow key={change.quantity.id} {...change} />
+              <NumberRow key={change.quantity.id} change={change} hasMore={hasMore} />
             ))}
           </tbody>
         );
@@ -195,7 +212,13 @@ function Numbers({
   );
 }
 
-function NumberRow(change: QuantityChange): Picture {
+function NumberRow({
+  change,
+  hasMore,
+}: {
+  readonly change: QuantityChange;
+  readonly hasMore: boolean;
+}): Picture {
   const { quantity, state, before, after, difference } = change;
   const also = aspectWords(change);
   return (
@@ -204,7 +227,7 @@ function NumberRow(change: QuantityChange): Picture {
       <td class="number">{figureWords(quantity, before)}</td>
       <td class="number">{figureWords(quantity, after)}</td>
       <td class="number">{changeWords(quantity, difference)}</td>
-      <td class="middle">
+      <td>
         <SizeMark difference={difference} theme={theme} />
       </td>
       <td class="size number">
@@ -214,12 +237,14 @@ function NumberRow(change: QuantityChange): Picture {
           <span title={sizeWords[difference.size]}>{sizeInShort(difference)}</span>
         )}
       </td>
-      <td>
-        {state !== 'changed' && (
-          <span class={`tag ${state}`}>{state === 'new' ? 'new entry' : 'entry gone'}</span>
-        )}
-        {also !== '' && <span class="soft">{also}</span>}
-      </td>
+      {hasMore && (
+        <td>
+          {state !== 'changed' && (
+            <span class={`tag ${state}`}>{state === 'new' ? 'new entry' : 'entry gone'}</span>
+          )}
+          {also !== '' && <span class="soft">{also}</span>}
+        </td>
+      )}
     </tr>
   );
 }

@@ -23,7 +23,11 @@ const field = { width: 582, height: 190 };
 const origin: Place = { x: 265, y: 110 };
 /** As far to each side as there is room, m. */
 const reach = 0.26;
-const ids = { 'delivery.low_point.ahead': 'low point', 'delivery.arc.radius': 'arc' } as const;
+const ids = {
+  'delivery.low_point.ahead': 'low point',
+  'delivery.arc.radius': 'radius of the arc',
+  'delivery.arc.inclination': 'inclination of the arc',
+} as const;
 
 export function OverlaidFront(props: OverlayProps): Picture {
   const { first, second, theme } = props;

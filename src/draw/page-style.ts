@@ -19,7 +19,7 @@ const layout = `
 * { box-sizing: border-box; }
 html { font: 15px/1.5 var(--sw-font, system-ui, 'Segoe UI', Roboto, sans-serif); }
 body { margin: 0; padding: 0; background: var(--sw-paper); color: var(--sw-ink); font-size: 15px; }
-main { max-width: 1120px; margin: 0 auto; padding: 28px 32px 48px; }
+main { max-width: 1260px; margin: 0 auto; padding: 28px 32px 48px; }
 h1 { font-size: 1.7rem; line-height: 1.2; margin: 0 0 0.4rem; letter-spacing: -0.01em; }
 h2 { font-size: 1.15rem; margin: 2.2rem 0 0.6rem; padding-bottom: 0.25rem; border-bottom: 1px solid var(--sw-faint); }
 h3 { font-size: 1rem; margin: 1.2rem 0 0.4rem; }
@@ -39,18 +39,18 @@ body code { color: inherit; background: none; padding: 0; }
 .scrolled:focus-visible, summary:focus-visible, a:focus-visible { outline: 2px solid var(--sw-entered); outline-offset: 2px; }
 table { border-collapse: collapse; width: 100%; font-variant-numeric: tabular-nums; }
 caption { text-align: left; color: var(--sw-soft); padding: 0 0 0.4rem; }
-th, td { text-align: left; vertical-align: baseline; padding: 0.32rem 0.9rem 0.32rem 0; border-bottom: 1px solid var(--sw-faint); }
+th, td { text-align: left; vertical-align: middle; padding: 0.32rem 0.9rem 0.32rem 0; border-bottom: 1px solid var(--sw-faint); }
 thead th { color: var(--sw-soft); font-weight: 500; font-size: 0.87rem; white-space: nowrap; vertical-align: bottom; }
-tbody th { font-weight: 500; }
+tbody th { font-weight: 500; min-width: 11rem; }
 tbody th[scope='rowgroup'] { color: var(--sw-soft); font-size: 0.8rem; letter-spacing: 0.05em; text-transform: uppercase; padding-top: 1rem; }
 td.number { white-space: nowrap; }
-td.middle, td svg { vertical-align: middle; }
+td svg { display: block; }
 tr.larger td.size { font-weight: 600; }
 .tag { white-space: nowrap; font-size: 0.87rem; }
 .tag.new::before { content: '+ '; font-weight: 700; }
 .tag.gone::before { content: '\\2212  '; font-weight: 700; }
 .tag.changed::before { content: '\\2192  '; }
-.pictures { display: flex; flex-wrap: wrap; gap: 20px; }
+.pictures { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 30rem), 1fr)); gap: 16px; align-items: start; }
 figure { margin: 0; border: 1px solid var(--sw-faint); border-radius: 8px; padding: 12px 14px; max-width: 100%; overflow-x: auto; }
 figcaption { font-weight: 600; margin-bottom: 0.3rem; }
 figure svg { max-width: 100%; height: auto; display: block; }

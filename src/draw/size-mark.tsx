@@ -5,7 +5,7 @@ import { fixed } from './geometry.ts';
 import type { Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
-const [width, height] = [168, 22];
+const [width, height] = [132, 20];
 /** What lies further is drawn at the end, with an arrow. */
 const farthest = 8;
 

@@ -40,7 +40,7 @@ export function templatePage(record: ComparedSide, template: string, comparison:
                   <th scope="row">{nameWithin(row.window.quantity)}</th>
                   <td class="number">{`${windowWords(row)}, ${strictnessOf(row.window)}`}</td>
                   <td class="number">{figureWords(row.window.quantity, row.figure)}</td>
-                  <td class="middle">
+                  <td>
                     <WindowMark {...row} />
                   </td>
                   <td class={row.state === 'outside' ? 'alert' : ''}>{outsideWords(row)}</td>

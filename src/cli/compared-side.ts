@@ -21,8 +21,8 @@ interface Source {
 /** Undefined, with the reason on standard error, where it cannot be read. */
 export async function readSide(given: string, signal: AbortSignal): Promise<Side | undefined> {
   const source = await sourceOf(given);
-  const own = typeof source === 'string' ? source : await source.load(source.uri);
-  if (typeof source === 'string' || typeof own === 'string') return refuse(given, String(source));
+  if (typeof source === 'string') return refuse(given, source);
+  const own = await source.load(source.uri);
   if (own.kind !== 'text')
     return refuse(given, own.kind === 'missing' ? `there is no such file${whereOf(given)}` : own.reason);
   const files = new Map<string, FileState>([[source.uri, own]]);

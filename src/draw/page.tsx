@@ -52,8 +52,8 @@ export function ScrolledTable({
 }
 
 function harmless(text: string): string {
-  // eslint-disable-next-line no-control-regex
   return text.replace(
+    // eslint-disable-next-line no-control-regex
     /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/g,
     '\u{fffd}',
   );

@@ -6,7 +6,7 @@ import { standingOf, wantedOf, type Wanted } from '../judgement/goal-standing.ts
 import { predict, type Prediction } from '../judgement/prediction.ts';
 import { propose, type Proposal } from '../judgement/proposal.ts';
 import { compileExpression } from '../judgement/expression.ts';
-import { carryNeeds } from '../judgement/carry-need.ts';
+import { speedNeeded } from '../judgement/speed-need.ts';
 import type { Forecast, GoalForecast } from '../judgement/forecast.ts';
 import type { Subject } from '../checks/subject.ts';
 import type { Goal, SwingRecord } from '../record/document.ts';
@@ -62,20 +62,13 @@ function forecastAnew(subject: Known, document: SwingRecord, account: Account): 
       standingOf(wanted, present, player),
       standingOf(wanted, changes.length === 0 ? present : whole.belief, player),
     ];
-    const isCarry = wanted.quantity.id === 'flight.carry';
-    return {
-      uri,
-      now,
+    const need = speedNeeded(
+      wanted,
       then,
-      need: isCarry
-        ? carryNeeds(
-            wanted,
-            then,
-            changes.map(({ made }) => made),
-            foreseer,
-          )
-        : undefined,
-    };
+      changes.map(({ made }) => made),
+      foreseer,
+    );
+    return { uri, now, then, need };
   });
   return {
     changes: changes.map(({ planned, made }) => {

@@ -157,7 +157,8 @@ function asJson(
       quantity: now.wanted.quantity.id,
       chanceNow: now.chance ?? null,
       chanceThen: then.chance ?? null,
-      clubSpeedNeeded: need === undefined ? null : tidy(need.speed),
+      clubSpeedNeeded: need?.speed === undefined ? null : tidy(need.speed),
+      outOfReach: need !== undefined,
     })),
     proposal:
       proposal === undefined

@@ -107,6 +107,6 @@ describe('the hover on a goal', () => {
   it('speaks of the words for shape and contact too', () => {
     const words = planRecord(twoChanges, 'goals: [{ shape: draw, contact: ball before turf }]');
     assert.match(hoverAt(words.replace('draw', 'dr$0aw')), /[Ss]hape: (start direction|curve) .*now/);
-    assert.match(hoverAt(words.replace('before', 'bef$0ore')), /ahead of the ball: now/);
+    assert.match(hoverAt(words.replace('before', 'bef$0ore')), /Ball before turf \\\(low point\\\): now/);
   });
 });

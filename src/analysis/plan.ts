@@ -24,11 +24,17 @@ type Known = Pick<Subject, 'document' | 'student' | 'club' | 'judgement' | 'regi
 /** Goals of the record, and those in the student's file that are for this club or for every club and that the record does not set itself. */
 export function goalsOf({ document, student, club, uri }: Known): readonly PlacedGoal[] {
   if (document.kind !== 'swing') return [];
-  const own = document.goals.map((goal) => ({ uri, goal }));
+  const own = document.goals
+    .filter((goal) => isFor(goal, document.club?.value))
+    .map((goal) => ({ uri, goal }));
   if (own.length > 0 || student === undefined) return own;
   return student.document.goals
-    .filter((goal) => goal.club === undefined || goal.club.value === club?.name.value)
+    .filter((goal) => isFor(goal, club?.name.value))
     .map((goal) => ({ uri: student.uri, goal }));
+}
+
+function isFor({ club }: Goal, made: string | undefined): boolean {
+  return club === undefined || club.value === made;
 }
 
 const kept = new WeakMap<Account, WeakMap<SwingRecord, Forecast>>();

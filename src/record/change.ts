@@ -19,6 +19,7 @@ function readPlannedChange(tree: Tree & { kind: 'map' }, reader: Reader): Planne
   const target = quantity && to && readTarget(to, 'value', quantity, reader);
   return {
     change,
+    quantity,
     to: target && { target, span: to.value.span },
     because: wordsOf(valueAt(tree, 'because')),
     proof: wordAt(tree, 'proof'),

@@ -114,6 +114,8 @@ export interface Goal {
 
 export interface PlannedChange {
   readonly change: Located<string> | undefined;
+  /** The one that it names; undefined where there is none. */
+  readonly quantity: Quantity | undefined;
   readonly to: { readonly target: Measure | Window; readonly span: Span } | undefined;
   readonly because: readonly Located<string>[];
   readonly proof: Located<string> | undefined;

@@ -94,6 +94,8 @@ export interface StatedFault {
 }
 
 export interface Goal {
+  /** All that it names, whether it can be read or not: `shape`, `carry`, `contact` and so on. */
+  readonly keys: readonly string[];
   readonly shape: Located<string> | undefined;
   /** The name of the club that it is for, in a student's file. */
   readonly club: Located<string> | undefined;

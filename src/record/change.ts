@@ -18,7 +18,8 @@ function readPlannedChange(tree: Tree & { kind: 'map' }, reader: Reader): Planne
   const quantity = findNamed(change, reader);
   const to = tree.pairs.get('to');
   const target = quantity && to && readTarget(to, 'value', quantity, reader);
-  if (change !== undefined && quantity !== undefined && to === undefined) reader.problems.push(noValue(change.span, 'to'));
+  if (change !== undefined && quantity !== undefined && to === undefined)
+    reader.problems.push(noValue(change.span, 'to'));
   return {
     change,
     quantity,

@@ -22,6 +22,7 @@ import { serve } from './serve.ts';
 import { schemaCommand } from './schema.ts';
 import { addShareCommand } from './share-command.ts';
 import { addGitCommands } from './git-commands.ts';
+import { addReviewCommands } from './review-commands.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -269,6 +270,7 @@ program
 addNewCommands(program, nonEmpty, stop.signal);
 addShareCommand(program, stop.signal);
 addGitCommands(program);
+addReviewCommands(program, stop.signal);
 
 program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);

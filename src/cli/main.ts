@@ -21,6 +21,7 @@ import { renameCommand } from './rename.ts';
 import { serve } from './serve.ts';
 import { schemaCommand } from './schema.ts';
 import { addShareCommand } from './share-command.ts';
+import { addGitCommands } from './git-commands.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -267,6 +268,7 @@ program
 
 addNewCommands(program, nonEmpty, stop.signal);
 addShareCommand(program, stop.signal);
+addGitCommands(program);
 
 program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);

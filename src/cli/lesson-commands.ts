@@ -1,6 +1,6 @@
-// Names the commands about several lessons, with their options; what each does stands in a file of its name.
+// Names the commands about several lessons of a student, with their options; what they do stands in files of their own.
 import { Option, type Command } from 'commander';
-import { compare, type ComparisonFormat } from './compare.ts';
+import { claims } from './claims.ts';
 import { lessons } from './lessons.ts';
 import { outcome } from './outcome.ts';
 import { predictions } from './predictions.ts';
@@ -11,22 +11,15 @@ export function addLessonCommands(
   signal: AbortSignal,
 ): void {
   program
-    .command('compare')
-    .description('say what differs between two records, and whether by more than measuring twice explains')
-    .argument(
-      '<first>',
-      'a swing record, also as it stood at a git revision: `HEAD~1:lessons/a.swing.yaml`',
-      nonEmpty,
+    .command('claims')
+    .description(
+      'hold what stated faults are believed to do against the model and the other records of the student',
     )
-    .argument('<second>', 'another one, the same at another revision, or a template', nonEmpty)
-    .addOption(
-      new Option('--format <format>', 'how to print it; html is one page with pictures')
-        .choices(['text', 'json', 'html'])
-        .default('text'),
-    )
-    .addHelpText('after', '\nExit code: 0 compared, 2 one of the two could not be read or compared.')
-    .action(async (first: string, second: string, options: { format: ComparisonFormat }) => {
-      process.exitCode = await compare(first, second, options.format, signal);
+    .argument('<file>', 'a swing record', nonEmpty)
+    .addOption(formatOption('how to print the claims'))
+    .addHelpText('after', '\nExit code: 0 printed, 2 the record or its fault book could not be read.')
+    .action(async (file: string, options: { format: 'text' | 'json' }) => {
+      process.exitCode = await claims(file, options.format, signal);
     });
 
   program

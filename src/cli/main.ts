@@ -3,13 +3,13 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { calibrateCommand } from './calibrate.ts';
 import { check, formats, type Format } from './check.ts';
-import { claims } from './claims.ts';
-import { addLessonCommands } from './lesson-commands.ts';
+import { addCompareCommands } from './compare-commands.ts';
 import { derive } from './derive.ts';
 import { drawCommand, pictureNames, themeNames, type DrawOptions } from './draw.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { addJudgementCommands } from './judgement-commands.ts';
+import { addLessonCommands } from './lesson-commands.ts';
 import { addNewCommands } from './new-commands.ts';
 import { next } from './next.ts';
 import { fixCommand } from './fix.ts';
@@ -20,6 +20,7 @@ import { serve } from './serve.ts';
 import { schemaCommand } from './schema.ts';
 import { addShareCommand } from './share-command.ts';
 import { addGitCommands } from './git-commands.ts';
+import { addReviewCommands } from './review-commands.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -82,19 +83,8 @@ program
   });
 
 addJudgementCommands(program, nonEmpty, stop.signal);
+addCompareCommands(program, nonEmpty, stop.signal);
 addLessonCommands(program, nonEmpty, stop.signal);
-
-program
-  .command('claims')
-  .description(
-    'hold what stated faults are believed to do against the model and the other records of the student',
-  )
-  .argument('<file>', 'a swing record', nonEmpty)
-  .addOption(formatOption('how to print the claims'))
-  .addHelpText('after', '\nExit code: 0 printed, 2 the record or its fault book could not be read.')
-  .action(async (file: string, options: { format: 'text' | 'json' }) => {
-    process.exitCode = await claims(file, options.format, stop.signal);
-  });
 
 program
   .command('draw')
@@ -243,15 +233,12 @@ program
 addNewCommands(program, nonEmpty, stop.signal);
 addShareCommand(program, stop.signal);
 addGitCommands(program);
+addReviewCommands(program, stop.signal);
 
 program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);
   process.exitCode = couldNotRun;
 });
-
-function formatOption(description: string): Option {
-  return new Option('--format <format>', description).choices(['text', 'json']).default('text');
-}
 
 function collect(code: string, before: readonly string[]): readonly string[] {
   return [...before, code];

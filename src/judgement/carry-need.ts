@@ -1,6 +1,6 @@
 // Which club speed a wanted carry needs, where a plan does not reach it; knows no file.
 import { intervene } from '../model/intervention.ts';
-import type { Foreseer, Made } from './foreseer.ts';
+import { changesOf, type Foreseer, type Made } from './foreseer.ts';
 import type { Standing, Wanted } from './goal-standing.ts';
 
 export interface Need {
@@ -23,9 +23,7 @@ export function carryNeeds(
   { account, hand }: Foreseer,
 ): Need | undefined {
   if (then.value === undefined || (then.chance ?? 1) >= leastChance || then.value > max) return undefined;
-  const changes = made.map(
-    ({ quantity, to, u }) => ({ id: quantity.id, kind: 'to', amount: to, u }) as const,
-  );
+  const changes = changesOf(made);
   const now = account.derivation.values.get(speedId);
   const own = changes.find(({ id }) => id === speedId);
   const planned = own?.amount ?? now?.value;

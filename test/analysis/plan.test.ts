@@ -1,7 +1,8 @@
 // What a plan leads to, through the model and through beliefs, how goals stand, and what is proposed.
 import assert from 'node:assert/strict';
 import { forecastOf, proposalOf } from '../../src/analysis/plan.ts';
-import { blockEdits, planText, predictedText } from '../../src/checks/forecast-words.ts';
+import { blockEdits, predictedText } from '../../src/checks/forecast-words.ts';
+import { planText } from '../../src/checks/proposal-words.ts';
 import type { SwingRecord } from '../../src/record/document.ts';
 import { analyseFiles, applied } from '../checks/files.ts';
 
@@ -94,7 +95,7 @@ describe('a proposal', () => {
     const record = document as SwingRecord;
     const text = predictedText(proposal.prediction, [], 1);
     const edits = blockEdits('', record, [
-      ['plan', planText(proposal)],
+      ['plan', planText(proposal.changes)],
       ['predicted', text],
     ]);
     const kept = applied(record.text, edits);
@@ -114,7 +115,7 @@ describe('a proposal', () => {
 
   it('takes the place of an earlier one and leaves the rest of the file as it is', () => {
     const earlier = analyseFiles(files(`${goals}\n${narrower}\nnotes: kept`)).document as SwingRecord;
-    const kept = applied(earlier.text, blockEdits('', earlier, [['plan', planText(proposal)]]));
+    const kept = applied(earlier.text, blockEdits('', earlier, [['plan', planText(proposal.changes)]]));
     assert.ok(kept.endsWith('\nnotes: kept'));
     assert.equal(kept.split('plan:').length, 2);
   });

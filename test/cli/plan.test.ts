@@ -117,6 +117,23 @@ describe('swingwright plan', () => {
     });
   });
 
+  it('leaves a plan that is there alone until it is told to replace it', () => {
+    withFolder({ ...files, 'stated.swing.yaml': `${stated}notes: kept\n` }, (folder) => {
+      const at = join(folder, 'stated.swing.yaml');
+      const once = readFileSync(at, 'utf8');
+      const { code, out, err } = swingwright(['plan', 'stated.swing.yaml', '--propose', '--write'], folder);
+      assert.equal(code, 2);
+      assert.match(out, /^Proposed\n/);
+      assert.match(err, /`stated\.swing\.yaml` has a plan of 1 change already.*`--replace`/);
+      assert.equal(readFileSync(at, 'utf8'), once);
+      const again = swingwright(['plan', 'stated.swing.yaml', '--propose', '--write', '--replace'], folder);
+      assert.equal(again.code, 0, again.err);
+      const replaced = readFileSync(at, 'utf8');
+      assert.ok(!replaced.includes('flight.apex > 20 m'));
+      assert.match(replaced, /\nplan:\n {2}- change: [^]*\nnotes: kept\npredicted:\n/);
+    });
+  });
+
   it('says so where there is no plan, no goal, nothing to propose', () => {
     withFolder(files, (folder) => {
       assert.deepEqual(swingwright(['plan', 'bare.swing.yaml'], folder), {
@@ -126,7 +143,7 @@ describe('swingwright plan', () => {
       });
       const { code, out } = swingwright(['plan', 'bare.swing.yaml', '--propose', '--write'], folder);
       assert.equal(code, 1);
-      assert.match(out, /Nothing that the fault book or the model knows of helps\./);
+      assert.match(out, /Nothing to propose: there is no goal;/);
       assert.equal(readFileSync(join(folder, 'bare.swing.yaml'), 'utf8'), bare);
     });
   });

@@ -36,6 +36,7 @@ import { measureNotAllowed } from './measure-not-allowed.ts';
 import { missNotExplained } from './miss-not-explained.ts';
 import { missingDirection } from './missing-direction.ts';
 import { missingKey } from './missing-key.ts';
+import { missingUncertainty } from './missing-uncertainty.ts';
 import { missingReference } from './missing-reference.ts';
 import { noValueYet } from './no-value-yet.ts';
 import { numberOutOfRange } from './number-out-of-range.ts';
@@ -43,6 +44,7 @@ import { outsideBounds } from './outside-bounds.ts';
 import { outsidePractice } from './outside-practice.ts';
 import { outsideTemplate } from './outside-template.ts';
 import { pathAgainstArc } from './path-against-arc.ts';
+import { relationTellsNothing } from './relation-tells-nothing.ts';
 import { relationDoesNotHold } from './relation-does-not-hold.ts';
 import { quantityAlreadyKnown } from './quantity-already-known.ts';
 import { circularDerivation } from './circular-derivation.ts';
@@ -103,6 +105,7 @@ export const checks: readonly Check[] = [
   bareDirection,
   unknownDirection,
   missingDirection,
+  missingUncertainty,
   directionWithSign,
   unknownMethod,
   uncertaintyNotPositive,
@@ -143,6 +146,7 @@ export const checks: readonly Check[] = [
   agreementNotJudged,
   entriesDoNotAgree,
   relationDoesNotHold,
+  relationTellsNothing,
   shapeAgainstCurve,
   flightAgainstShots,
   faultContradicted,

@@ -20,6 +20,7 @@ import { references } from './references.ts';
 import { renameCommand } from './rename.ts';
 import { serve } from './serve.ts';
 import { schemaCommand } from './schema.ts';
+import { addShareCommand } from './share-command.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -265,6 +266,7 @@ program
   });
 
 addNewCommands(program, nonEmpty, stop.signal);
+addShareCommand(program, stop.signal);
 
 program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);

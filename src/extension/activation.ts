@@ -14,6 +14,7 @@ import { filePatterns, listFiles, readFile } from './files.ts';
 import { openCommand, registerPredictions } from './predictions.ts';
 import { proposeCommand, registerProposals } from './propose.ts';
 import { registerLessons } from './lessons.ts';
+import { registerSheet } from './sheet.ts';
 import { registerSample } from './sample.ts';
 import { registerNewFiles } from './new-files.ts';
 import { registerStatus } from './status.ts';
@@ -32,6 +33,7 @@ export async function runClient(
     reads: true,
     lists: true,
     asksAgain: true,
+    sheets: true,
     explanations: `command:${explainCommand}?${encodeURIComponent('["')}{code}${encodeURIComponent('"]')}`,
     quantities: `command:${whyCommand}?{arguments}`,
     pages: pageAddress,
@@ -56,6 +58,7 @@ export async function runClient(
     registerExplanations(client),
     registerPredictions(client),
     registerProposals(client),
+    registerSheet(client, context.extensionUri),
     registerLessons(client, watchers),
     registerSample(context.extensionUri),
     registerNewFiles(client),

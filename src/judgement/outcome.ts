@@ -2,7 +2,7 @@
 import { origins, type Origin } from '../record/change.ts';
 import type { Entry, Located, PlannedChange } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { standardUncertainty, type Registry } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 import { chanceOf } from './chance.ts';
 import { judgeChanges, wide95, type ChangeOutcome } from './changed.ts';
 import { compileExpression } from './expression.ts';
@@ -122,7 +122,7 @@ function judgePrediction(
   const measured = after.of(entry.id);
   return entry.readings.map(({ measure }): PredictionOutcome => {
     const { value, stated, method } = measure;
-    const u = stated === undefined ? undefined : standardUncertainty(entry.quantity, measure, coverage).u;
+    const u = stated === undefined ? undefined : stated / coverage;
     const miss = measured && measured.value - value;
     const combined = measured && u !== undefined ? Math.hypot(measured.u, u) : undefined;
     return {

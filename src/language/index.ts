@@ -12,6 +12,7 @@ export { findHighlights, findMention, findOccurrences } from './occurrences.ts';
 export { findRename, findRenamed, prepareRename, type Refusal } from './rename.ts';
 export { findSelectionRanges } from './selection.ts';
 export { predictionsPage } from './predictions-page.ts';
+export { sheetOf } from './sheet.ts';
 export { findSymbols } from './symbols.ts';
 export { explainWhy } from './why.ts';
 export { cardName, findWorkspaceSymbols } from './workspace-symbols.ts';

@@ -1,7 +1,7 @@
 // Reads which quantity is to be changed, and to what; knows no kind of file.
-import { findNearest } from '../measure/nearest.ts';
 import { quote } from '../measure/quote.ts';
 import type { Quantity } from '../registry/quantity.ts';
+import { expectId, nearestId } from '../registry/registry.ts';
 import type { Entry, Located, PlannedChange } from './document.ts';
 import { readEntry, readTarget, type Reader } from './entry.ts';
 import { valueAt, type Tree } from './tree.ts';
@@ -51,14 +51,12 @@ export function findNamed(id: Located<string> | undefined, reader: Reader): Quan
   if (id === undefined) return undefined;
   const quantity = reader.registry.find(id.value);
   if (quantity !== undefined) return quantity;
-  const ids = reader.registry.quantities.map((known) => known.id);
-  // Who leaves out the section most likely means the quantity of that key.
-  const nearest = ids.find((known) => known.endsWith(`.${id.value}`)) ?? findNearest(id.value, ids);
+  const nearest = nearestId(id.value, reader.registry);
   reader.problems.push({
     code: 'unknown-word',
     span: id.span,
     found: quote(id.value),
-    expected: 'the full id of a quantity, such as `checkpoints.address.stance_width`',
+    expected: expectId(id.value, reader.registry, 'checkpoints.address.stance_width'),
     ...(nearest === undefined ? {} : { nearest }),
   });
   return undefined;

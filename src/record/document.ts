@@ -54,6 +54,7 @@ export type RecordCode =
   | 'unreadable-characters'
   | 'unknown-key'
   | 'missing-key'
+  | 'missing-uncertainty'
   | 'wrong-shape'
   | 'unknown-word'
   | 'impossible-date'

@@ -51,7 +51,12 @@ export interface Quantity extends Notation {
   /** What physics or anatomy allows; a value outside is an error. */
   readonly bounds: Range;
   /** Default standard uncertainty in SI by method, and `otherwise` where the method is not in the table. */
-  readonly uncertainty: { readonly otherwise: number; readonly by: Readonly<Record<string, number>> };
+  readonly uncertainty: {
+    readonly otherwise: number;
+    readonly by: Readonly<Record<string, number>>;
+    /** Nobody has said how sure a measurement of it is: `otherwise` is but the size of what makes a difference. */
+    readonly isUnknown?: true;
+  };
 }
 
 export interface Method {

@@ -12,6 +12,7 @@ export interface Client {
   readonly snippets: boolean;
   readonly proposesSnippets: boolean;
   readonly asksAgain: boolean;
+  readonly sheets: boolean;
   readonly explanations: string | undefined;
   readonly quantities: string | undefined;
   readonly pages: string | undefined;
@@ -36,6 +37,7 @@ export function introduced({
     snippets: workspace?.workspaceEdit?.snippetEditSupport === true,
     proposesSnippets: textDocument?.completion?.completionItem?.snippetSupport === true,
     asksAgain: said.asksAgain === true,
+    sheets: said.sheets === true,
     explanations: typeof said.explanations === 'string' ? said.explanations : undefined,
     quantities: typeof said.quantities === 'string' ? said.quantities : undefined,
     pages: typeof said.pages === 'string' ? said.pages : undefined,

@@ -38,6 +38,8 @@ import { navigationCapabilities, serveNavigation } from './navigation.ts';
 import { refreshLenses, serveOutcome } from './outcome.ts';
 import { serveProposals } from './propose.ts';
 import { createRoots } from './roots.ts';
+import { serveSheet } from './sheet.ts';
+import { analysedNotification, type AnalysedParams } from './sheet-protocol.ts';
 import {
   calibrateRequest,
   listRequest,
@@ -88,6 +90,10 @@ export function serve(connection: Connection, disk: Disk): void {
         version,
         diagnostics: mutable(diagnostics),
       });
+      if (client.sheets) {
+        const params: AnalysedParams = { uri: open.get(uri)?.uri ?? uri };
+        connection.sendNotification(analysedNotification, params).catch(report);
+      }
       if (cause !== uri && client.refreshesHints) connection.languages.inlayHint.refresh().catch(report);
       if (open.size > 1) refreshLenses(connection, client).catch(report);
     },
@@ -178,6 +184,7 @@ export function serve(connection: Connection, disk: Disk): void {
   serveActions({ ...serving, normal, explanation });
   serveOutcome(serving);
   serveProposals(serving);
+  serveSheet(serving);
   serveNavigation({
     connection,
     files,

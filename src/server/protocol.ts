@@ -40,6 +40,8 @@ export interface InitializationOptions {
   readonly lists?: boolean;
   /** True where the client knows VS Code's command that asks for proposals, so that one may lead to the next. */
   readonly asksAgain?: boolean;
+  /** True where the client wants to hear of each new analysis, since it shows sheets. */
+  readonly sheets?: boolean;
   /** The address of explanations with `{code}` in it. */
   readonly explanations?: string;
   /** The address of pages on quantities, with `{arguments}` in it: the record's URI and the quantity's id, as JSON. */

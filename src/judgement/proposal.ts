@@ -36,7 +36,7 @@ const worth = 0.15;
 /** Less than this of a goal is not what a change is there for. */
 const leastGain = 0.02;
 /** Sets of each size that are run through the whole model in the end. */
-const mostTried = 4;
+const mostTried = 3;
 const mostKept = 40;
 
 /** What a change must make up for, in goals: the fault book comes before levers, causes before consequences, early before late. */

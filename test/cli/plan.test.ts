@@ -2,6 +2,13 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import { proposalOf } from '../../src/analysis/plan.ts';
+import { lineTableOf, rangeOf } from '../../src/analysis/positions.ts';
+import { proposedPlanEdits } from '../../src/language/index.ts';
+import { storePrediction } from '../../src/language/store-prediction.ts';
+import { analysed, everywhere } from '../language/analysed.ts';
+import { planFiles, planRecord, twoChanges } from '../language/plan-record.ts';
 import { swingwright, withFolder } from './program.ts';
 
 const bare = `# Kept: why this lesson was held.
@@ -114,6 +121,39 @@ describe('swingwright plan', () => {
       assert.match(once, /^ {2}flight\.apex: /m);
       assert.equal(swingwright(['plan', 'stated.swing.yaml', '--write'], folder).code, 0);
       assert.equal(readFileSync(at, 'utf8'), once);
+    });
+  });
+
+  it('writes what the editor writes, to the letter: a proposal, and what a stated plan leads to', () => {
+    const texts = {
+      'proposed.swing.yaml': planRecord('', goals.trim()),
+      'stated.swing.yaml': planRecord(
+        twoChanges.replace('because: trail-side }', 'because: trail-side, proof: flight.apex > 20 m }'),
+      ),
+    };
+    withFolder({ ...planFiles, ...texts }, (folder) => {
+      for (const [name, text] of Object.entries(texts)) {
+        const analysis = analysed(text, { files: planFiles, name });
+        const { subject, account } = analysis;
+        const proposes = name.startsWith('proposed');
+        const args = ['plan', name, '--write', ...(proposes ? ['--propose'] : [])];
+        assert.equal(swingwright(args, folder).code, 0);
+        const table = lineTableOf(text);
+        const edits = proposes
+          ? proposedPlanEdits(analysis, proposalOf(subject, account, () => undefined)!.changes)
+          : storePrediction(analysis, table, everywhere)[0]!.edits.map(({ span, text: newText }) => ({
+              range: rangeOf(table, span),
+              newText,
+            }));
+        assert.equal(
+          readFileSync(join(folder, name), 'utf8'),
+          TextDocument.applyEdits(
+            TextDocument.create(name, 'yaml', 1, text),
+            [...edits].map(({ range, newText }) => ({ range: { ...range }, newText })),
+          ),
+        );
+      }
+      assert.match(readFileSync(join(folder, 'stated.swing.yaml'), 'utf8'), /^ {2}flight\.apex: /m);
     });
   });
 

@@ -22,15 +22,20 @@ export function addJudgementCommands(
       'after',
       '\nExit code: 0 done, 1 nothing that is known helps, 2 the record could not be read, says too little, or has a plan that a proposal would replace.',
     )
-    .action(async (file: string, options: { propose?: true; write?: true; replace?: true; format: 'text' | 'json' }) => {
-      const request = {
-        format: options.format,
-        what: options.propose ? 'proposed' : 'stated',
-        keep: options.write ? 'write' : 'print',
-        earlier: options.replace ? 'replace' : 'keep',
-      } as const;
-      process.exitCode = await plan(file, request, signal);
-    });
+    .action(
+      async (
+        file: string,
+        options: { propose?: true; write?: true; replace?: true; format: 'text' | 'json' },
+      ) => {
+        const request = {
+          format: options.format,
+          what: options.propose ? 'proposed' : 'stated',
+          keep: options.write ? 'write' : 'print',
+          earlier: options.replace ? 'replace' : 'keep',
+        } as const;
+        process.exitCode = await plan(file, request, signal);
+      },
+    );
 
   program
     .command('faults')

@@ -7,7 +7,7 @@ import { propose, type Proposal, type Unstated } from '../judgement/proposal.ts'
 import type { Windows } from '../judgement/room.ts';
 import { isForOtherClub, standingsOf } from '../judgement/template.ts';
 import { compileExpression } from '../judgement/expression.ts';
-import { carryNeeds } from '../judgement/carry-need.ts';
+import { speedNeeded } from '../judgement/speed-need.ts';
 import { beliefAsItStands } from '../judgement/standing-number.ts';
 import type { Forecast, GoalForecast } from '../judgement/forecast.ts';
 import type { Subject } from '../checks/subject.ts';
@@ -29,11 +29,17 @@ type Known = Pick<
 /** Goals of the record, and those in the student's file that are for this club or for every club and that the record does not set itself. */
 export function goalsOf({ document, student, club, uri }: Known): readonly PlacedGoal[] {
   if (document.kind !== 'swing') return [];
-  const own = document.goals.map((goal) => ({ uri, goal }));
+  const own = document.goals
+    .filter((goal) => isFor(goal, document.club?.value))
+    .map((goal) => ({ uri, goal }));
   if (own.length > 0 || student === undefined) return own;
   return student.document.goals
-    .filter((goal) => goal.club === undefined || goal.club.value === club?.name.value)
+    .filter((goal) => isFor(goal, club?.name.value))
     .map((goal) => ({ uri: student.uri, goal }));
+}
+
+function isFor({ club }: Goal, made: string | undefined): boolean {
+  return club === undefined || club.value === made;
 }
 
 const kept = new WeakMap<Account, WeakMap<SwingRecord, Forecast>>();
@@ -67,20 +73,13 @@ function forecastAnew(subject: Known, document: SwingRecord, account: Account): 
       standingOf(wanted, present, player),
       standingOf(wanted, changes.length === 0 ? present : whole.belief, player),
     ];
-    const isCarry = wanted.quantity.id === 'flight.carry';
-    return {
-      uri,
-      now,
+    const need = speedNeeded(
+      wanted,
       then,
-      need: isCarry
-        ? carryNeeds(
-            wanted,
-            then,
-            changes.map(({ made }) => made),
-            foreseer,
-          )
-        : undefined,
-    };
+      changes.map(({ made }) => made),
+      foreseer,
+    );
+    return { uri, now, then, need };
   });
   return {
     changes: changes.map(({ planned, made }) => {

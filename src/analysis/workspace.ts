@@ -42,7 +42,13 @@ export function findWorkspace(
   return none;
 }
 
-export const nothingOwn: Own = { registry: builtIn, model: undefined, checks: [], problems: [] };
+export const nothingOwn: Own = {
+  registry: builtIn,
+  model: undefined,
+  derived: new Map(),
+  checks: [],
+  problems: [],
+};
 const none: NearestWorkspace = { workspace: undefined, own: nothingOwn, problems: [] };
 
 /** By document, so that most keystrokes need not look at what the workspace adds. */

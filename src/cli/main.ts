@@ -17,10 +17,11 @@ import { predictions } from './predictions.ts';
 import { fixCommand } from './fix.ts';
 import { migrateCommand } from './migrate.ts';
 import { references } from './references.ts';
-import { renameCommand } from './rename.ts';
+import { renameCommand, renamed, type Renamed } from './rename.ts';
 import { serve } from './serve.ts';
 import { schemaCommand } from './schema.ts';
 import { addShareCommand } from './share-command.ts';
+import { addGitCommands } from './git-commands.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -230,12 +231,20 @@ program
 
 program
   .command('rename')
-  .description('give a fault or a club another name in the book or the bag and wherever it is mentioned')
+  .description(
+    'give a fault, a club or what a workspace has of its own another name wherever it is mentioned',
+  )
   .argument('<old>', 'its name', nonEmpty)
   .argument('<new>', 'its new name')
   .argument('[path]', 'a folder to look through', '.')
-  .addOption(new Option('--fault', 'a fault of a fault book').conflicts('club'))
-  .addOption(new Option('--club', "a club of a student's bag"))
+  .option('--fault', 'a fault of a fault book')
+  .option('--club', "a club of a student's bag")
+  .option(
+    '--quantity',
+    'an own quantity of `swingwright.yaml`, by its full id; of the new one the key will do',
+  )
+  .option('--check', 'an own check of `swingwright.yaml`')
+  .option('--relation', 'an own relation of `swingwright.yaml`')
   .option('--of <file>', 'a file that mentions the one that is meant, where several have that name')
   .addHelpText('after', '\nExit code: 0 renamed, 1 it cannot be, 2 something could not be read or written.')
   .action(
@@ -243,12 +252,14 @@ program
       from: string,
       to: string,
       path: string,
-      { fault, club, of }: { fault?: true; club?: true; of?: string },
+      { of, ...what }: { [kind in Renamed]?: true } & { of?: string },
       command: Command,
     ) => {
-      if (fault !== true && club !== true)
-        command.error('error: say with `--fault` or `--club` what is renamed.');
-      const kind = fault === true ? 'fault' : 'club';
+      const [kind, ...others] = renamed.filter((one) => what[one] === true);
+      if (kind === undefined || others.length > 0)
+        return command.error(
+          `error: say with one of ${renamed.map((one) => `\`--${one}\``).join(', ')} what is renamed.`,
+        );
       process.exitCode = await renameCommand({ kind, from, to, path, of }, stop.signal);
     },
   );
@@ -267,6 +278,7 @@ program
 
 addNewCommands(program, nonEmpty, stop.signal);
 addShareCommand(program, stop.signal);
+addGitCommands(program);
 
 program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);

@@ -1,6 +1,7 @@
 // The `plan` command: what the plan of one record leads to and how its goals stand, or a proposal, as text or JSON; writes where asked.
 import { readFile, writeFile } from 'node:fs/promises';
 import { URI } from 'vscode-uri';
+import { notUnderstoodIn, type NotUnderstood } from '../analysis/not-understood.ts';
 import { askedFor, forecastOf, goalsWith, proposalOf } from '../analysis/plan.ts';
 import type { Forecast, GoalForecast } from '../judgement/forecast.ts';
 import { foremostOf, goalWords, keptWords, needWords, outlookWords } from '../checks/forecast-words.ts';
@@ -34,7 +35,9 @@ export async function plan(path: string, request: PlanRequest, signal: AbortSign
   if (analysis === undefined) return 2;
   const { subject, account, document } = analysis;
   const forecast = forecastOf(subject, account);
+  const unread = notUnderstoodIn(analysis, forecast);
   if (document.kind !== 'swing' || forecast === undefined) {
+    for (const line of unread.map(unreadWords)) process.stderr.write(`${printable(line)}\n`);
     process.stderr.write(`swingwright: \`${printable(path)}\` says too little to predict anything.\n`);
     return 2;
   }
@@ -48,8 +51,8 @@ export async function plan(path: string, request: PlanRequest, signal: AbortSign
   const isInTheWay = request.keep === 'write' && request.earlier === 'keep' && document.plan.length > 0;
   process.stdout.write(
     request.format === 'json'
-      ? asJson(analysis, forecast, proposal)
-      : asText(analysis, forecast, proposal, request),
+      ? asJson(analysis, forecast, proposal, unread)
+      : asText(analysis, forecast, proposal, request, unread),
   );
   if (isNothing) return 1;
   if (request.keep === 'print') return 0;
@@ -115,6 +118,7 @@ function asText(
   forecast: Forecast,
   proposal: Proposal | undefined,
   { what }: PlanRequest,
+  unread: readonly NotUnderstood[],
 ): string {
   const { changes, whole, goals } = forecast;
   const further = furtherOf(subject, forecast, proposal);
@@ -125,6 +129,8 @@ function asText(
       : lines.map((line) => `    ${line}`);
   };
   const blocks: string[][] = [];
+  if (unread.length > 0)
+    blocks.push(['Not understood, and left out', ...unread.map((one) => `  ${unreadWords(one)}`)]);
   if (what === 'proposed') {
     blocks.push([
       'Proposed',
@@ -164,16 +170,27 @@ function goalLines(goal: GoalForecast, planned: 'plan' | 'record'): readonly str
   return [`  ${goalWords(goal)}`, ...(need === undefined ? [] : [`    out of reach: ${need}`])];
 }
 
+/** "line 7, column 12: Found the key `by`; …". */
+function unreadWords({ at, reason }: NotUnderstood): string {
+  return `line ${at.line + 1}, column ${at.character + 1}: ${reason}`;
+}
+
 function asJson(
   { uri, subject }: Analysis,
   { changes, whole, goals }: Forecast,
   proposal: Proposal | undefined,
+  unread: readonly NotUnderstood[],
 ): string {
   const cautions = (id: string, because: readonly string[]): string[] =>
     cautionsOf({ id, because }, subject).map(({ message }) => message);
   const json = {
     format: 1,
     file: toPath(uri),
+    notUnderstood: unread.map(({ at, reason }) => ({
+      line: at.line + 1,
+      column: at.character + 1,
+      reason,
+    })),
     changes: changes.map(({ made, prediction }) => ({
       change: made.quantity.id,
       because: made.because,
@@ -187,7 +204,8 @@ function asJson(
       quantity: now.wanted.quantity.id,
       chanceNow: now.chance ?? null,
       chanceThen: then.chance ?? null,
-      clubSpeedNeeded: need === undefined ? null : tidy(need.speed),
+      clubSpeedNeeded: need?.speed === undefined ? null : tidy(need.speed),
+      outOfReach: need !== undefined,
     })),
     proposal:
       proposal === undefined

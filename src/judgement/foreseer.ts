@@ -48,7 +48,7 @@ export function exactnessOf(quantity: Quantity, from: number | undefined, to: nu
 export function madeOf({ change, to, because }: PlannedChange, foreseer: Foreseer): Made | undefined {
   const { account, registry, coverage } = foreseer;
   const quantity = change === undefined ? undefined : registry.find(change.value);
-  if (quantity === undefined || to === undefined) return undefined;
+  if (quantity === undefined || to === undefined || isDerived(quantity.id, account)) return undefined;
   const reasons = because.map(({ value }) => value);
   const { target } = to;
   if (target.kind === 'measure') {
@@ -59,4 +59,9 @@ export function madeOf({ change, to, because }: PlannedChange, foreseer: Foresee
   }
   const u = (target.to - target.from) / Math.sqrt(12);
   return { quantity, to: (target.from + target.to) / 2, u, because: reasons };
+}
+
+/** What a workspace computes by a formula of its own follows from its inputs, and nobody can set out to change it by itself. */
+function isDerived(id: string, { situation }: Account): boolean {
+  return situation.own?.rules.some(({ outputs }) => outputs.includes(id)) === true;
 }

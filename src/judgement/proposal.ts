@@ -1,6 +1,6 @@
 // Searches the changes that bring goals inside their windows: few, early in the swing, and causes before levers; knows no file.
 import { beliefAsItStands } from './standing-number.ts';
-import { carryNeeds, type Need } from './carry-need.ts';
+import { speedNeeded, type Need } from './speed-need.ts';
 import { candidatesFor, type Candidate, type Scored, type Search } from './candidates.ts';
 import type { Foreseer } from './foreseer.ts';
 import { chanceIn, chanceOfAll, standingOf, type Standing, type Wanted } from './goal-standing.ts';
@@ -94,9 +94,7 @@ export function propose(wish: Wish): Proposal | undefined {
 }
 
 function needsOf({ standings, changes }: Proposal, foreseer: Foreseer): Proposal['needs'] {
-  return standings.map((one) =>
-    one.wanted.quantity.id === 'flight.carry' ? carryNeeds(one.wanted, one, changes, foreseer) : undefined,
-  );
+  return standings.map((one) => speedNeeded(one.wanted, one, changes, foreseer));
 }
 
 function isInside({ chance }: Standing): boolean {

@@ -1,6 +1,7 @@
 // Wires a connection to the language floor: which request is answered by which function; the same in Node and in a web worker.
 import {
   DidChangeConfigurationNotification,
+  DidChangeWatchedFilesNotification,
   FileChangeType,
   LSPErrorCodes,
   ResponseError,
@@ -42,6 +43,7 @@ import { serveSheet } from './sheet.ts';
 import { analysedNotification, type AnalysedParams } from './sheet-protocol.ts';
 import {
   calibrateRequest,
+  filePatterns,
   listRequest,
   readRequest,
   type CalibrateParams,
@@ -115,6 +117,12 @@ export function serve(connection: Connection, disk: Disk): void {
       connection.client
         .register(DidChangeConfigurationNotification.type, { section: hintsSection })
         .catch(report);
+    if (client.registersWatchers)
+      connection.client
+        .register(DidChangeWatchedFilesNotification.type, {
+          watchers: filePatterns.map((globPattern) => ({ globPattern })),
+        })
+        .catch(report);
   });
   connection.onShutdown(() => desk.dispose());
 
@@ -157,7 +165,7 @@ export function serve(connection: Connection, disk: Disk): void {
   connection.onCompletion(async ({ textDocument, position }, token) => {
     const result = await answer(textDocument.uri, token, (found) => found);
     if (result === null) return null;
-    const around = await surroundingsOf(result.analysis, files, roots.around(result.analysis), new Date());
+    const around = await surroundingsOf(result.analysis, files, [roots.holding(result.analysis)], new Date());
     const { proposesSnippets: snippets, asksAgain } = client;
     return mutable(findCompletions(result.analysis, { ...around, position, snippets, asksAgain }));
   });

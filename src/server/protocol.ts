@@ -33,11 +33,20 @@ export interface WhyParams {
 }
 
 /** What a client may say of itself when it starts the server; an editor that says nothing gets the plain protocol. */
+/** What is watched and listed: Swingwright's own files, and tables that may hold shots. */
+export const filePatterns: readonly string[] = [
+  '**/*.{swing,student,template,faults,review}.yaml',
+  '**/swingwright.yaml',
+  '**/*.{csv,tsv}',
+];
+
 export interface InitializationOptions {
   /** True where the client answers `swingwright/read`. */
   readonly reads?: boolean;
   /** True where the client answers `swingwright/list`. */
   readonly lists?: boolean;
+  /** True where the client tells of changed files without being asked to. */
+  readonly watches?: boolean;
   /** True where the client knows VS Code's command that asks for proposals, so that one may lead to the next. */
   readonly asksAgain?: boolean;
   /** True where the client wants to hear of each new analysis, since it shows sheets. */

@@ -197,4 +197,61 @@ describe('swingwright plan', () => {
       assert.match(err, /`?ansa\.student\.yaml`?/);
     });
   });
+
+  it('lists what it leaves out, with place and reason', () => {
+    const broken = `${bare}misses: [slice]
+goals: [{ carry: 12 bananas }]
+plan:
+  - { change: delivery.face_to_path, to: 0 deg ± 0.5 deg, because: slice }
+  - { change: checkpoints.address.stance_width, by: 5 cm narrower, because: slice }
+  - { change: delivery.attack, to: about 3, because: slice }
+  - { change: delivery.path, because: slice }
+  - just words
+  -
+`;
+    withFolder({ ...files, 'broken.swing.yaml': broken }, (folder) => {
+      const { code, out } = swingwright(['plan', 'broken.swing.yaml'], folder);
+      assert.equal(code, 0);
+      const [list = '', first = ''] = out.split('\n\n');
+      assert.deepEqual(
+        list.split('\n').map((line) => line.replace(/(: \S+ \S+ \S+).*/, '$1')),
+        [
+          'Not understood, and left out',
+          '  line 8, column 21: Found `bananas`; expected',
+          '  line 11, column 49: Found the key',
+          '  line 12, column 36: Found `about`; expected',
+          '  line 13, column 5: The change of',
+          '  line 14, column 5: Found `just words`;',
+        ],
+      );
+      assert.match(first, /^delivery\.face_to_path\n/);
+      const json = JSON.parse(swingwright(['plan', 'broken.swing.yaml', '--format', 'json'], folder).out) as {
+        notUnderstood: readonly { line: number; column: number; reason: string }[];
+      };
+      assert.deepEqual(
+        json.notUnderstood.map(({ line, column }) => [line, column]),
+        [
+          [8, 21],
+          [11, 49],
+          [12, 36],
+          [13, 5],
+          [14, 5],
+        ],
+      );
+    });
+  });
+
+  it('leaves nothing out of a plan that can be read', () => {
+    withFolder(files, (folder) => {
+      assert.doesNotMatch(swingwright(['plan', 'stated.swing.yaml'], folder).out, /Not understood/);
+    });
+  });
+
+  it('lists it too where there is nothing else to say', () => {
+    const little = 'swing: 1\nplan: [{ change: delivery.attak, to: 3 deg down }]\n';
+    withFolder({ 'little.swing.yaml': little }, (folder) => {
+      const { out } = swingwright(['plan', 'little.swing.yaml'], folder);
+      assert.match(out, /^Not understood, and left out\n {2}line 2, column 18: Found `delivery\.attak`/);
+    });
+  });
 });

@@ -100,13 +100,13 @@ describe('the hover on a goal', () => {
     const hover = hoverAt(plan.replace('carry: 178 m', 'carry: 240$0 m')).replaceAll('\\', '');
     assert.match(
       hover,
-      /Out of reach: carry 240 m needs [\d.]+ m\/s of club speed; this plan gives 41\.0 m\/s/,
+      /Out of reach: carry 240 m needs [\d.]+ m\/s of club speed; the fastest seen .* this plan gives 41\.0 m\/s/,
     );
   });
 
   it('speaks of the words for shape and contact too', () => {
     const words = planRecord(twoChanges, 'goals: [{ shape: draw, contact: ball before turf }]');
     assert.match(hoverAt(words.replace('draw', 'dr$0aw')), /[Ss]hape: (start direction|curve) .*now/);
-    assert.match(hoverAt(words.replace('before', 'bef$0ore')), /ahead of the ball: now/);
+    assert.match(hoverAt(words.replace('before', 'bef$0ore')), /Ball before turf \\\(low point\\\): now/);
   });
 });

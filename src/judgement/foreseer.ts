@@ -1,6 +1,8 @@
 // What predictions of a plan are made from: the account of the record, the faults that it states, and each change as a number; predicts nothing.
 import type { Measure, Window } from '../measure/measure.ts';
 import type { Account } from '../model/account.ts';
+import { faceIds, withFaceHeld } from '../model/held-face.ts';
+import type { Change } from '../model/intervention.ts';
 import type { PlannedChange } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { isOutside, type Registry } from '../registry/registry.ts';
@@ -23,6 +25,17 @@ export interface Made {
   /** How exactly it will be made. */
   readonly u: number;
   readonly because: readonly string[];
+}
+
+export function changeOf({ quantity, to, u }: Made): Change {
+  return { id: quantity.id, kind: 'to', amount: to, u };
+}
+
+/** What the model is asked: the changes with the face kept where they say nothing of it, and what comes with them besides. */
+export function changesOf(made: readonly Made[], further: readonly Change[] = []): readonly Change[] {
+  const own = made.map(changeOf);
+  const isFaceSpokenOf = further.some(({ id }) => faceIds.includes(id));
+  return [...(isFaceSpokenOf ? own : withFaceHeld(own)), ...further];
 }
 
 /** A change is made to a quarter of how far it goes, where nothing else is said: a judgement. */

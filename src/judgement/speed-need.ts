@@ -1,7 +1,7 @@
 // Which club speed a wanted distance or ball speed needs, where a plan does not reach it, and what the fastest players make of it; knows no file.
 import { intervene } from '../model/intervention.ts';
 import { practiceWith } from '../registry/registry.ts';
-import type { Foreseer, Made } from './foreseer.ts';
+import { changesOf, type Foreseer, type Made } from './foreseer.ts';
 import type { Standing, Wanted } from './goal-standing.ts';
 
 export interface Need {
@@ -34,9 +34,7 @@ export function speedNeeded(
   const speedQuantity = registry.find(speedId);
   if (!ofSpeed.has(quantity.id) || speedQuantity === undefined) return undefined;
   if (then.value === undefined || (then.chance ?? 1) >= leastChance || then.value > max) return undefined;
-  const changes = made.map(
-    ({ quantity: changed, to, u }) => ({ id: changed.id, kind: 'to', amount: to, u }) as const,
-  );
+  const changes = changesOf(made);
   const now = account.derivation.values.get(speedId);
   const own = changes.find(({ id }) => id === speedId);
   const planned = own?.amount ?? now?.value;

@@ -18,4 +18,11 @@ export { explainWhy } from './why.ts';
 export { cardName, findWorkspaceSymbols } from './workspace-symbols.ts';
 export { findCompletions, type CompletionRequest } from './completion.ts';
 export { isAtPart, nextSymbols } from './measure-next.ts';
-export { isAtPlan, planEdits, proposalInShort, proposedChanges } from './proposed-plan.ts';
+export {
+  isAtPlan,
+  plannedIn,
+  proposalInShort,
+  proposedChanges,
+  proposedPlanEdits,
+  whyNothing,
+} from './proposed-plan.ts';

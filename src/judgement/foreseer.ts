@@ -1,10 +1,11 @@
 // What predictions of a plan are made from: the account of the record, the faults that it states, and each change as a number; predicts nothing.
+import type { Measure, Window } from '../measure/measure.ts';
 import type { Account } from '../model/account.ts';
 import { faceIds, withFaceHeld } from '../model/held-face.ts';
 import type { Change } from '../model/intervention.ts';
 import type { PlannedChange } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import type { Registry } from '../registry/registry.ts';
+import { isOutside, type Registry } from '../registry/registry.ts';
 import type { BookFault } from './book.ts';
 
 export interface Foreseer {
@@ -51,6 +52,7 @@ export function madeOf({ change, to, because }: PlannedChange, foreseer: Foresee
   if (quantity === undefined || to === undefined || isDerived(quantity.id, account)) return undefined;
   const reasons = because.map(({ value }) => value);
   const { target } = to;
+  if (isImpossible(target, quantity)) return undefined;
   if (target.kind === 'measure') {
     const now = account.derivation.values.get(quantity.id)?.value;
     const u =
@@ -64,4 +66,10 @@ export function madeOf({ change, to, because }: PlannedChange, foreseer: Foresee
 /** What a workspace computes by a formula of its own follows from its inputs, and nobody can set out to change it by itself. */
 function isDerived(id: string, { situation }: Account): boolean {
   return situation.own?.rules.some(({ outputs }) => outputs.includes(id)) === true;
+}
+
+/** Nothing is foreseen of what cannot be. */
+export function isImpossible(target: Measure | Window, { bounds }: Quantity): boolean {
+  const ends = target.kind === 'window' ? [target.from, target.to] : [target.value];
+  return ends.some((end) => isOutside(end, bounds));
 }

@@ -21,7 +21,7 @@ const ofSpeed: ReadonlySet<string> = new Set(['flight.carry', 'flight.total', 'f
 const leastChance = 0.05;
 const farOff = 2;
 /** Halvings and secants until the speed stands to less than is shown. */
-const closeEnough = 0.02;
+const closeEnough = 0.05;
 const mostRounds = 30;
 
 /** All else as planned. Undefined where the goal is in reach, is no matter of speed, or the record says too little. */
@@ -48,17 +48,21 @@ export function speedNeeded(
   const most = speedQuantity.bounds.max;
   const middle = (min + max) / 2;
   if (planned >= most) return undefined;
-  const atMost = givenBy(most);
-  if (atMost === undefined) return undefined;
-  const speed =
-    atMost < middle ? undefined : speedFor(middle, [planned, then.value], [most, atMost], givenBy);
-  if (speed !== undefined && speed - planned <= farOff * uPlanned) return undefined;
   const { clubKind } = account.situation;
   const seen = practiceWith(speedQuantity, clubKind)?.max ?? most;
+  const gives = planned < seen ? givenBy(seen) : undefined;
+  // Few need more than is seen, and between near ends the speed is found sooner.
+  const isSeen = gives !== undefined && gives >= middle;
+  const end = isSeen ? seen : most;
+  const atEnd = isSeen ? gives : givenBy(most);
+  if (atEnd === undefined) return undefined;
+  const start: Point = isSeen || gives === undefined ? [planned, then.value] : [seen, gives];
+  const speed = atEnd < middle ? undefined : speedFor(middle, start, [end, atEnd], givenBy);
+  if (speed !== undefined && speed - planned <= farOff * uPlanned) return undefined;
   if (speed !== undefined && speed <= seen) return { speed, planned, uPlanned, fastest: undefined };
-  const gives = givenBy(seen);
-  if (gives === undefined) return undefined;
-  return { speed, planned, uPlanned, fastest: { speed: seen, gives, clubKind } };
+  const fastest = gives ?? givenBy(seen);
+  if (fastest === undefined) return undefined;
+  return { speed, planned, uPlanned, fastest: { speed: seen, gives: fastest, clubKind } };
 }
 
 type Point = readonly [speed: number, given: number];

@@ -254,4 +254,16 @@ plan:
       assert.match(out, /^Not understood, and left out\n {2}line 2, column 18: Found `delivery\.attak`/);
     });
   });
+
+  it('foresees nothing of what cannot be, and says so', () => {
+    const beyond = `${bare}goals: [{ carry: 900 m }]
+plan: [{ change: delivery.path, to: 1e30 deg right, because: carry }]
+`;
+    withFolder({ ...files, 'beyond.swing.yaml': beyond }, (folder) => {
+      const { out } = swingwright(['plan', 'beyond.swing.yaml'], folder);
+      assert.match(out, /line 7, column 18: Carry 900 m is outside what is possible/);
+      assert.match(out, /line 8, column 37: Club path .* is outside what is possible/);
+      assert.doesNotMatch(out, /^(?:delivery|Goals)/m);
+    });
+  });
 });

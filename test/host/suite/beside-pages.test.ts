@@ -1,0 +1,57 @@
+// Two records compared, one compared with a revision, and a student's progress, in a real VS Code: the panel opens and shows the page.
+import * as vscode from 'vscode';
+import { inTestFolder, until, writeFile } from './files.ts';
+import { needsStage, stage } from './stage.ts';
+
+const record = (date: string, path: number): string =>
+  `swing: 1\nstudent: ines.student.yaml\ndate: ${date}\nclub: hybrid\ndelivery: { path: ${path} deg right ± 1 deg }\n`;
+const at = (name: string): vscode.Uri => inTestFolder('beside-test', name);
+
+describe('pages beside one another', () => {
+  before(async () => {
+    await writeFile(
+      at('ines.student.yaml'),
+      'student: 1\nname: Ines\nhand: right\nbag: { hybrid: { kind: hybrid } }\n',
+    );
+    await writeFile(at('a.swing.yaml'), record('2026-05-14', 5));
+    await writeFile(at('b.swing.yaml'), record('2026-06-02', 1));
+  });
+  afterEach(() => vscode.commands.executeCommand('workbench.action.closeAllEditors'));
+
+  it('open a panel for two selected records, and for a student', async () => {
+    await vscode.commands.executeCommand('swingwright.compareRecords', at('a.swing.yaml'), [
+      at('a.swing.yaml'),
+      at('b.swing.yaml'),
+    ]);
+    await until(() => pages().length === 1);
+    await vscode.commands.executeCommand('swingwright.showProgress', at('ines.student.yaml'));
+    await until(() => pages().some(({ label }) => label === 'Progress of Ines'));
+  });
+
+  it('open none where the file lies in no repository or git is not there', async () => {
+    await vscode.commands.executeCommand('swingwright.compareWithRevision', at('a.swing.yaml'), 'HEAD');
+    await until(() => pages().length === 0);
+  });
+
+  describe('on the page', () => {
+    before(needsStage);
+
+    it('say what differs', async () => {
+      await vscode.commands.executeCommand('swingwright.compareRecords', at('a.swing.yaml'), [
+        at('a.swing.yaml'),
+        at('b.swing.yaml'),
+      ]);
+      await until(async () =>
+        /1 entry changed.*4\.0 deg further left/s.test(await stage.webviewText().catch(() => '')),
+      );
+    });
+  });
+});
+
+function pages(): readonly vscode.Tab[] {
+  return vscode.window.tabGroups.all
+    .flatMap(({ tabs }) => tabs)
+    .filter(
+      ({ input }) => input instanceof vscode.TabInputWebview && input.viewType.endsWith('swingwright.page'),
+    );
+}

@@ -67,11 +67,18 @@ describe('the server on pages beside one another', () => {
 
   it('reads a revision, and what it refers to, through the client', async () => {
     const asked: string[] = [];
-    session.connection.onRequest(readRevisionRequest, ({ uri, revision }: ReadRevisionParams): FileState => {
+    session.connection.onRequest(readRevisionRequest, ({ uri, revision }: ReadRevisionParams) => {
       const name = uri.slice(folder.length);
       asked.push(`${revision} ${name}`);
-      if (name === 'a.swing.yaml') return { kind: 'text', text: record('2026-05-14', 8) };
-      return name === 'ines.student.yaml' ? { kind: 'text', text: files[name] } : { kind: 'missing' };
+      const then =
+        name === 'a.swing.yaml'
+          ? record('2026-05-14', 8)
+          : name === 'ines.student.yaml'
+            ? files[name]
+            : undefined;
+      return Promise.resolve<FileState>(
+        then === undefined ? { kind: 'missing' } : { kind: 'text', text: then },
+      );
     });
     const html = htmlOf(await compare(side('a.swing.yaml', 'HEAD~1'), side('a.swing.yaml')));
     assert.match(html, /8\.0 deg right ± 1\.0 deg<\/td><td class="number">5\.0 deg right/);

@@ -33,6 +33,35 @@ describe('pages beside one another', () => {
     await until(() => pages().length === 0);
   });
 
+  it('compare with a revision through the git that VS Code has', async function () {
+    // Neither a browser nor every machine has git.
+    if (vscode.extensions.getExtension('vscode.git') === undefined || typeof process !== 'object')
+      return this.skip();
+    const { execFileSync } = await import('node:child_process');
+    const cwd = inTestFolder('beside-git', '').fsPath;
+    const git = (...args: readonly string[]): unknown =>
+      execFileSync(
+        'git',
+        [
+          '-c',
+          'user.name=Nobody',
+          '-c',
+          'user.email=nobody@example.invalid',
+          '-c',
+          'commit.gpgsign=false',
+          ...args,
+        ],
+        { cwd },
+      );
+    const file = await writeFile(inTestFolder('beside-git', 'a.swing.yaml'), record('2026-05-14', 5));
+    git('init', '--quiet');
+    git('add', '--all');
+    git('commit', '--quiet', '--no-verify', '--message', 'Lessons');
+    await writeFile(file, record('2026-05-14', 1));
+    await vscode.commands.executeCommand('swingwright.compareWithRevision', file, 'HEAD');
+    await until(() => pages().some(({ label }) => label.startsWith('HEAD:')));
+  });
+
   describe('on the page', () => {
     before(needsStage);
 

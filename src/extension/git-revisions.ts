@@ -31,7 +31,7 @@ async function repositoryOf(uri: vscode.Uri): Promise<Repository | string> {
   const extension = vscode.extensions.getExtension<GitExtension>('vscode.git');
   if (extension === undefined)
     return vscode.l10n.t(
-      "Revisions come from VS Code's Git extension, which is not there: it is turned off, or the workspace is untrusted or virtual.",
+      "Revisions come from VS Code's Git extension, which is not there: it is turned off, the workspace is untrusted or virtual, or Swingwright runs in the browser.",
     );
   try {
     const api = (await extension.activate()).getAPI(1);

@@ -2,7 +2,7 @@
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { blockEdits } from '../checks/forecast-words.ts';
-import { proofOf } from '../judgement/proposal.ts';
+import { proofHalfWay } from '../judgement/proposed-proof.ts';
 import { showValue } from '../measure/show.ts';
 import type { PlannedChange, SwingRecord } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
@@ -28,7 +28,7 @@ export function whatIfEdits(
     const quantity = subject.registry.find(id);
     const now = account?.derivation.values.get(id)?.value;
     if (quantity === undefined) return [];
-    return [{ quantity, to, proof: now === undefined ? undefined : proofOf(quantity, now, to) }];
+    return [{ quantity, to, proof: now === undefined ? undefined : proofHalfWay(quantity, now, to) }];
   });
   const planned = (one: Wanted): PlannedChange | undefined =>
     document.plan.find(({ change }) => change?.value === one.quantity.id);

@@ -138,7 +138,7 @@ function within({ value, span }: Located<string>, start: number, end: number): L
 }
 
 const severities = ['error', 'warning', 'information', 'hint'] as const;
-const checkName = /^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/;
+export const checkName = /^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/;
 
 function readCheck(pair: Pair, reader: Reader): OwnCheck | undefined {
   if (pair.value.kind !== 'map') return undefined;

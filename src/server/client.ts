@@ -8,6 +8,8 @@ export interface Client {
   readonly lists: boolean;
   readonly configuration: boolean;
   readonly registersConfiguration: boolean;
+  /** Not where it watches by itself, as it says. */
+  readonly registersWatchers: boolean;
   readonly refreshesHints: boolean;
   readonly snippets: boolean;
   readonly proposesSnippets: boolean;
@@ -33,6 +35,8 @@ export function introduced({
     lists: said.lists === true,
     configuration: workspace?.configuration === true,
     registersConfiguration: workspace?.didChangeConfiguration?.dynamicRegistration === true,
+    registersWatchers:
+      said.watches !== true && workspace?.didChangeWatchedFiles?.dynamicRegistration === true,
     refreshesHints: workspace?.inlayHint?.refreshSupport === true,
     snippets: workspace?.workspaceEdit?.snippetEditSupport === true,
     proposesSnippets: textDocument?.completion?.completionItem?.snippetSupport === true,

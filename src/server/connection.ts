@@ -1,6 +1,7 @@
 // Wires a connection to the language floor: which request is answered by which function; the same in Node and in a web worker.
 import {
   DidChangeConfigurationNotification,
+  DidChangeWatchedFilesNotification,
   FileChangeType,
   LSPErrorCodes,
   ResponseError,
@@ -33,6 +34,7 @@ import { nextAtRest } from './next.ts';
 import { calibrateIn } from './calibrate.ts';
 import { surroundingsOf } from './completion.ts';
 import { signalOf } from './signal.ts';
+import { serveBesidePages } from './beside-pages.ts';
 import { serveExplanations } from './explain.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
 import { refreshLenses, serveOutcome } from './outcome.ts';
@@ -42,6 +44,7 @@ import { serveSheet } from './sheet.ts';
 import { analysedNotification, type AnalysedParams } from './sheet-protocol.ts';
 import {
   calibrateRequest,
+  filePatterns,
   listRequest,
   readRequest,
   type CalibrateParams,
@@ -115,6 +118,12 @@ export function serve(connection: Connection, disk: Disk): void {
       connection.client
         .register(DidChangeConfigurationNotification.type, { section: hintsSection })
         .catch(report);
+    if (client.registersWatchers)
+      connection.client
+        .register(DidChangeWatchedFilesNotification.type, {
+          watchers: filePatterns.map((globPattern) => ({ globPattern })),
+        })
+        .catch(report);
   });
   connection.onShutdown(() => desk.dispose());
 
@@ -157,7 +166,7 @@ export function serve(connection: Connection, disk: Disk): void {
   connection.onCompletion(async ({ textDocument, position }, token) => {
     const result = await answer(textDocument.uri, token, (found) => found);
     if (result === null) return null;
-    const around = await surroundingsOf(result.analysis, files, roots.around(result.analysis), new Date());
+    const around = await surroundingsOf(result.analysis, files, [roots.holding(result.analysis)], new Date());
     const { proposesSnippets: snippets, asksAgain } = client;
     return mutable(findCompletions(result.analysis, { ...around, position, snippets, asksAgain }));
   });
@@ -183,6 +192,7 @@ export function serve(connection: Connection, disk: Disk): void {
   const serving = { connection, files, desk, client: () => client, answer, signalOf };
   serveActions({ ...serving, normal, explanation });
   serveOutcome(serving);
+  serveBesidePages({ ...serving, normal });
   serveProposals(serving);
   serveSheet(serving);
   serveNavigation({

@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { JSX } from 'preact';
 import type { Move, WhatIfAnswer } from '../language/what-if.ts';
+import { Svg } from './picture.tsx';
 import type { Pick } from './sheet-messages.ts';
 import { Sliders } from './sliders.tsx';
 import { NowAndThen } from './now-and-then.tsx';
@@ -43,14 +44,14 @@ export function WhatIf({ answer, picks, setPicks, write, written }: WhatIfProps)
           <div class="pair">
             <figure>
               <figcaption>Now</figcaption>
-              <div class="drawn" dangerouslySetInnerHTML={{ __html: now }} />
+              <Svg svg={now} title={`${title}, now`} />
             </figure>
             <figure>
               <figcaption>Then</figcaption>
               {then === '' ? (
                 <p>As now: nothing is moved yet.</p>
               ) : (
-                <div class="drawn" dangerouslySetInnerHTML={{ __html: then }} />
+                <Svg svg={then} title={`${title}, then`} />
               )}
             </figure>
           </div>

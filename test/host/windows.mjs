@@ -1,8 +1,8 @@
 /**
- * Opens a sheet, reloads the window of VS Code, and checks that the sheet is there again as it was left. Tests inside the
- * extension host cannot, since a reload ends them.
+ * Opens a sheet, reloads the window of VS Code, and checks that the sheet is there again as it was left; then moves it to a
+ * window of its own. Tests inside the extension host cannot, since a reload ends them and they see one window only.
  *
- * Call: node test/host/reload.mjs [--web]
+ * Call: node test/host/windows.mjs [--web]
  *   --web  the extension runs in the browser's worker instead of in Node
  * Exit code 0 when all is as it should be, else 1. The last line is "N passed, N failed".
  */
@@ -48,21 +48,37 @@ const facts = await withVSCode(setting, async (page, tools) => {
   await tools.webviewFocus('.slider input', 0);
   await tools.press('ArrowLeft');
   const before = await until(({ slider }) => slider === '48');
-  // The window keeps what a panel remembers a little later than the panel does.
-  await page.waitForTimeout(1500);
-  await page.reload();
+  await page.evaluate((address) => window.history.replaceState(null, '', address), withoutFile(page.url()));
+  await Promise.all([page.waitForEvent('load'), tools.palette('Developer: Reload Window')]);
   await page.waitForSelector('.monaco-workbench .part.statusbar');
   const after = await until(({ slider }) => slider === '48');
   await tools.webviewClick('#tab-swing', 0);
   const swing = await until(({ checkpoint }) => checkpoint !== undefined);
+  const opened = page.context().waitForEvent('page', { timeout: LIMIT_MS });
+  await tools.palette('View: Move Editor into New Window');
+  const heading = (await opened)
+    .frameLocator('iframe.webview.ready')
+    .frameLocator('#active-frame')
+    .locator('h1');
+  const moved = await heading.textContent({ timeout: LIMIT_MS }).catch(() => undefined);
   return [
     ['the sheet was there', before?.title === 'Runa, six iron, 2026-08-03'],
     ['the sheet is there again', after?.title === before?.title],
     ['on the same tab', after?.tab === 'tab-what-if'],
     ['with the quantity where it was moved to', after?.slider === '48'],
     ['at the same checkpoint', swing?.checkpoint === 'lead_arm_parallel_down'],
+    ['the sheet is in a window of its own', moved === before?.title],
   ];
 });
+/** A window that is told which file to open opens that alone, and not what was open before. */
+function withoutFile(/** @type {string} */ address) {
+  const url = new URL(address);
+  const payload = JSON.parse(url.searchParams.get('payload') ?? '[]');
+  const kept = payload.filter((/** @type {[string, string]} */ [name]) => name !== 'openFile');
+  url.searchParams.set('payload', JSON.stringify(kept));
+  return url.toString();
+}
+
 for (const [fact, holds] of facts) console.log(`${holds ? '✔' : '✘'} ${fact}`);
 const failed = facts.filter(([, holds]) => !holds).length;
 console.log(`${facts.length - failed} passed, ${failed} failed`);

@@ -3,6 +3,7 @@ import { leversOf, whatIfOf, type Setting, type WhatIf } from '../analysis/what-
 import { goalsOf, mostChangesIn } from '../analysis/plan.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { movedWords, spreadOf, standingWords } from '../checks/forecast-words.ts';
+import { cautionsOf } from '../checks/plan-loads-injury.ts';
 import { svgOf } from '../draw/picture.tsx';
 import { pictures } from '../draw/pictures.tsx';
 import { cssTheme } from '../draw/theme.ts';
@@ -37,11 +38,20 @@ export interface WhatIfAnswer {
   readonly levers: readonly Lever[];
   readonly mostMoves: number;
   /** What a plan could be made for: stated faults, misses and goals of the record, as a plan names them. */
-  readonly reasons: readonly { readonly name: string; readonly title: string }[];
+  readonly reasons: readonly Reason[];
+  /** What a change of what is moved loads and the student's file notes as injured. */
+  readonly cautions: readonly string[];
   readonly rows: readonly WhatIfRow[];
   readonly pictures: readonly WhatIfPicture[];
   /** Titles of what is moved and neither the model nor the fault book makes anything of. */
   readonly without: readonly string[];
+}
+
+export interface Reason {
+  readonly name: string;
+  readonly title: string;
+  /** What changes made for it load and the student's file notes as injured. */
+  readonly cautions: readonly string[];
 }
 
 export interface WhatIfRow {
@@ -88,6 +98,7 @@ export function whatIf(analysis: Analysis, moves: readonly Move[]): WhatIfAnswer
     levers: levers.map((quantity) => leverOf(analysis, quantity)),
     mostMoves: mostChangesIn(analysis.subject),
     reasons: reasonsOf(analysis),
+    cautions: [...new Set(found.made.flatMap(({ quantity }) => cautionsIn(analysis, quantity.id, [])))],
     rows: [
       ...numberRows(analysis, found),
       ...windowRows(analysis, found),
@@ -152,7 +163,12 @@ function stepOf(width: number, decimals: number): number {
     }
 }
 
-function reasonsOf({ document, subject }: Analysis): WhatIfAnswer['reasons'] {
+function cautionsIn({ subject }: Analysis, id: string, because: readonly string[]): readonly string[] {
+  return cautionsOf({ id, because }, subject).map(({ message }) => message);
+}
+
+function reasonsOf(analysis: Analysis): readonly Reason[] {
+  const { document, subject } = analysis;
   if (document.kind !== 'swing') return [];
   const faults = (subject.judgement?.stated ?? []).map(({ fault }) => ({
     name: fault.id.value,
@@ -165,7 +181,11 @@ function reasonsOf({ document, subject }: Analysis): WhatIfAnswer['reasons'] {
     ...(goal.contact === undefined ? [] : ['contact']),
   ]);
   const named = [...faults, ...misses, ...goals.map((name) => ({ name, title: `goal: ${name}` }))];
-  return [...new Map(named.map((reason) => [reason.name, reason])).values()];
+  const once = new Map(named.map((reason) => [reason.name, reason]));
+  return [...once.values()].map((reason) => ({
+    ...reason,
+    cautions: cautionsIn(analysis, '', [reason.name]),
+  }));
 }
 
 function numberRows(

@@ -26,17 +26,18 @@ export function WhatIf({ answer, picks, setPicks, write, written }: WhatIfProps)
     return (
       <p role="status">The record says too little for the model to go by. Enter more of the delivery.</p>
     );
-  const { levers, mostMoves, rows, pictures, reasons, without } = answer;
+  const { levers, mostMoves, rows, pictures, reasons, cautions, without } = answer;
   const moves = movesOf(picks);
   return (
     <>
       <h2>What would change</h2>
       <Sliders levers={levers} mostMoves={mostMoves} picks={picks} setPicks={setPicks} />
+      <Cautions cautions={cautions} />
       {without.length > 0 && (
         <p>Neither the model nor the fault book knows what this does: {without.join(', ')}.</p>
       )}
       <NowAndThen rows={rows} />
-      <Write reasons={reasons} moves={moves} write={write} written={written} />
+      <Write reasons={reasons} told={cautions} moves={moves} write={write} written={written} />
       <h2>Now and then</h2>
       {pictures.map(({ name, title, now, then }) => (
         <section key={name} aria-label={title}>
@@ -61,19 +62,38 @@ export function WhatIf({ answer, picks, setPicks, write, written }: WhatIfProps)
   );
 }
 
+function Cautions({ cautions }: { readonly cautions: readonly string[] }): JSX.Element {
+  return (
+    <div role="status">
+      {cautions.map((caution) => (
+        <p key={caution} class="caution">
+          <b>Caution.</b> {caution}
+        </p>
+      ))}
+    </div>
+  );
+}
+
 /** Why is the coach's to say; where there is only one reason to choose from, it is chosen. */
 function Write({
   reasons,
+  told,
   moves,
   write,
   written,
 }: {
   readonly reasons: WhatIfAnswer['reasons'];
+  /** Cautions that stand on the page already. */
+  readonly told: readonly string[];
   readonly moves: readonly Move[];
   readonly write: WhatIfProps['write'];
   readonly written: string;
 }): JSX.Element {
   const [chosen, setChosen] = useState<readonly string[]>(reasons.length === 1 ? [reasons[0]!.name] : []);
+  const added = reasons
+    .filter(({ name }) => chosen.includes(name))
+    .flatMap(({ cautions }) => cautions)
+    .filter((caution, i, all) => all.indexOf(caution) === i && !told.includes(caution));
   return (
     <section aria-labelledby="section-write">
       <h2 id="section-write">Write as plan</h2>
@@ -94,6 +114,7 @@ function Write({
           ))}
         </fieldset>
       )}
+      <Cautions cautions={added} />
       <p>
         <button
           type="button"

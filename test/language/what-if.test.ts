@@ -90,6 +90,20 @@ describe('what if', () => {
     assert.ok(ids(strike.then).every((id) => !ids(strike.now).includes(id)));
   });
 
+  it('says what a change loads that the student’s file notes as injured, and what changes for a reason do', () => {
+    const files = {
+      ...planFiles,
+      'ansa.student.yaml': `${planFiles['ansa.student.yaml']}injuries: [{ part: lead knee }]\n`,
+      'house.faults.yaml': `${planFiles['house.faults.yaml']}    cautions: [lead knee]\n`,
+    };
+    const stance = { id: 'checkpoints.address.stance_width', value: 41 };
+    const careful = whatIf(analysed(record, { files }), [stance])!;
+    assert.match(careful.cautions[0]!, /lead knee.*stop if it hurts.*physician or physiotherapist/);
+    assert.deepEqual(careful.reasons.find(({ name }) => name === 'trail-side')!.cautions, careful.cautions);
+    assert.deepEqual(whatIf(analysed(record, { files }), [])!.cautions, []);
+    assert.deepEqual(asked(record, [stance]).cautions, []);
+  });
+
   it('takes no more changes than a plan may have, and none of what is not known', () => {
     const many = ['delivery.path', 'delivery.face', 'delivery.attack', 'delivery.club_speed'];
     const answer = asked(

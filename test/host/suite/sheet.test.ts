@@ -142,6 +142,9 @@ describe('the sheet', () => {
         assert.deepEqual(await stage.webviewFaults(), []);
         await stage.webviewClick('#tab-what-if');
         await shows(/What is now, and what would be then/);
+        await stage.webviewFocus('.slider input');
+        await stage.press('ArrowRight');
+        await shows(/\(now /);
         assert.deepEqual(await stage.webviewFaults(), []);
       });
 

@@ -7,6 +7,16 @@ import { bareNumber } from './bare-number.ts';
 import { beliefAgainstPhysics } from './belief-against-physics.ts';
 import { caution } from './caution.ts';
 import type { Check } from './check.ts';
+import { changeAgainstBook } from './change-against-book.ts';
+import { changeInTwoWays } from './change-in-two-ways.ts';
+import { changeOfDerived } from './change-of-derived.ts';
+import { changeStatedTwice } from './change-stated-twice.ts';
+import { evidenceShowsNothing } from './evidence-shows-nothing.ts';
+import { goalForOtherClub } from './goal-for-other-club.ts';
+import { proofAlreadyMet } from './proof-already-met.ts';
+import { proofCannotBeTold } from './proof-cannot-be-told.ts';
+import { proofProvesNothing } from './proof-proves-nothing.ts';
+import { statedTwice } from './stated-twice.ts';
 import { changeWithoutReason } from './change-without-reason.ts';
 import { goalOutOfReach } from './goal-out-of-reach.ts';
 import { planLoadsInjury } from './plan-loads-injury.ts';
@@ -129,6 +139,8 @@ export const checks: readonly Check[] = [
   quantityAlreadyKnown,
   circularDerivation,
   circularCauses,
+  evidenceShowsNothing,
+  changeInTwoWays,
   outsideBounds,
   outsidePractice,
   templateForOtherClub,
@@ -155,7 +167,15 @@ export const checks: readonly Check[] = [
   beliefAgainstPhysics,
   missNotExplained,
   caution,
+  statedTwice,
   changeWithoutReason,
+  changeStatedTwice,
+  changeOfDerived,
+  changeAgainstBook,
+  proofProvesNothing,
+  proofCannotBeTold,
+  proofAlreadyMet,
+  goalForOtherClub,
   goalOutOfReach,
   planLoadsInjury,
   planLeadsAway,

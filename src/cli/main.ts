@@ -3,17 +3,15 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { calibrateCommand } from './calibrate.ts';
 import { check, formats, type Format } from './check.ts';
-import { claims } from './claims.ts';
+import { addCompareCommands } from './compare-commands.ts';
 import { derive } from './derive.ts';
 import { drawCommand, pictureNames, themeNames, type DrawOptions } from './draw.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { addJudgementCommands } from './judgement-commands.ts';
+import { addLessonCommands } from './lesson-commands.ts';
 import { addNewCommands } from './new-commands.ts';
 import { next } from './next.ts';
-import { lessons } from './lessons.ts';
-import { outcome } from './outcome.ts';
-import { predictions } from './predictions.ts';
 import { fixCommand } from './fix.ts';
 import { migrateCommand } from './migrate.ts';
 import { references } from './references.ts';
@@ -22,6 +20,7 @@ import { serve } from './serve.ts';
 import { schemaCommand } from './schema.ts';
 import { addShareCommand } from './share-command.ts';
 import { addGitCommands } from './git-commands.ts';
+import { addReviewCommands } from './review-commands.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -84,53 +83,8 @@ program
   });
 
 addJudgementCommands(program, nonEmpty, stop.signal);
-
-program
-  .command('claims')
-  .description(
-    'hold what stated faults are believed to do against the model and the other records of the student',
-  )
-  .argument('<file>', 'a swing record', nonEmpty)
-  .addOption(formatOption('how to print the claims'))
-  .addHelpText('after', '\nExit code: 0 printed, 2 the record or its fault book could not be read.')
-  .action(async (file: string, options: { format: 'text' | 'json' }) => {
-    process.exitCode = await claims(file, options.format, stop.signal);
-  });
-
-program
-  .command('lessons')
-  .description('list the students of a folder with their lessons by club and date, and where each stands')
-  .argument('[path]', 'a folder of records', '.')
-  .addOption(formatOption('how to print the lessons'))
-  .addHelpText('after', '\nExit code: 0 listed, 2 something could not be read.')
-  .action(async (path: string, options: { format: 'text' | 'json' }) => {
-    process.exitCode = await lessons(path, options.format, stop.signal);
-  });
-
-program
-  .command('outcome')
-  .description(
-    'hold the plan of one record against the lesson after it, or the last plan against this record',
-  )
-  .argument('<file>', 'a swing record', nonEmpty)
-  .addOption(formatOption('how to print the outcome'))
-  .addHelpText(
-    'after',
-    '\nExit code: 0 there is a plan, here or before, 1 there is none, 2 the record could not be read.',
-  )
-  .action(async (file: string, options: { format: 'text' | 'json' }) => {
-    process.exitCode = await outcome(file, options.format, stop.signal);
-  });
-
-program
-  .command('predictions')
-  .description('say how good the predictions of a folder have been')
-  .argument('[path]', 'a folder of records', '.')
-  .addOption(formatOption('how to print the shares'))
-  .addHelpText('after', '\nExit code: 0 said, 2 something could not be read.')
-  .action(async (path: string, options: { format: 'text' | 'json' }) => {
-    process.exitCode = await predictions(path, options.format, stop.signal);
-  });
+addCompareCommands(program, nonEmpty, stop.signal);
+addLessonCommands(program, nonEmpty, stop.signal);
 
 program
   .command('draw')
@@ -279,15 +233,12 @@ program
 addNewCommands(program, nonEmpty, stop.signal);
 addShareCommand(program, stop.signal);
 addGitCommands(program);
+addReviewCommands(program, stop.signal);
 
 program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);
   process.exitCode = couldNotRun;
 });
-
-function formatOption(description: string): Option {
-  return new Option('--format <format>', description).choices(['text', 'json']).default('text');
-}
 
 function collect(code: string, before: readonly string[]): readonly string[] {
   return [...before, code];

@@ -9,6 +9,7 @@ import {
   type ListParams,
   type ReadParams,
 } from '../server/protocol.ts';
+import { registerBesidePages } from './beside-pages.ts';
 import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { listFiles, readFile } from './files.ts';
@@ -59,6 +60,7 @@ export async function runClient(
     registerCalibration(client),
     registerExplanations(client),
     registerPredictions(client),
+    registerBesidePages(client),
     registerProposals(client),
     registerSheet(client, context.extensionUri),
     registerLessons(client, watchers),

@@ -217,7 +217,10 @@ function choice(node: SyntaxNode & { kind: 'choice' }, walk: Walk): Built | unde
   const span = spanOf(node, walk);
   if (yes.sort === 'condition' && no.sort === 'condition') {
     const holds = chosen(condition.holds, yes.holds, no.holds);
-    return { sort: 'condition', span, holds, margin: undefined };
+    const over = chosen(condition.over, yes.over, no.over);
+    const all = [condition.margins, yes.margins, no.margins];
+    const margins = all.every((one) => one !== undefined) ? all.flat() : undefined;
+    return { sort: 'condition', span, holds, over, margins, margin: undefined };
   }
   if (yes.sort === 'number' && no.sort === 'number' && isSame(yes.kind, no.kind)) {
     const compute = chosen(condition.holds, yes.compute, no.compute);

@@ -59,13 +59,20 @@ export function judgeOutcome(planned: Planned, after: Measured): Outcome {
   const { plan, predicted, measured, coverage, registry } = planned;
   const changes = judgeChanges(plan, measured, after, coverage, registry);
   const followed = followedIn(changes);
-  const proofs = plan.flatMap(({ proof }) =>
-    proof === undefined ? [] : [judgeProof(proof, after, registry)],
-  );
+  const proofs = judgeProofs(plan, after, registry);
   const predictions = [...predicted.values()].flatMap((entry) =>
     judgePrediction(entry, after, followed, coverage),
   );
   return { changes, proofs, predictions, followed };
+}
+
+/** In the order of the plan; changes without a proof are left out. */
+export function judgeProofs(
+  plan: readonly PlannedChange[],
+  measured: Measured,
+  registry: Registry,
+): readonly ProofOutcome[] {
+  return plan.flatMap(({ proof }) => (proof === undefined ? [] : [judgeProof(proof, measured, registry)]));
 }
 
 /** Whether the lesson says anything of the plan at all. */

@@ -23,6 +23,8 @@ export interface Own {
   /** Undefined where the workspace adds nothing to the model. */
   readonly model: OwnModel | undefined;
   readonly checks: readonly CompiledCheck[];
+  /** What each derived quantity that can be computed is computed from, by full ids. */
+  readonly derived: ReadonlyMap<string, readonly string[]>;
   /** Placed in the workspace file. */
   readonly problems: readonly Problem[];
 }
@@ -59,6 +61,7 @@ export function compileOwn(document: Pick<WorkspaceFile, 'methods' | 'own'>): Ow
   return {
     registry,
     model: isEmpty ? undefined : { key, rules, relations: related, toJSON: () => key },
+    derived: new Map(rules.flatMap(({ inputs, outputs }) => outputs.map((id) => [id, inputs] as const))),
     checks: checks.flatMap((one) => checkOf(one, registry, problems) ?? []),
     problems,
   };

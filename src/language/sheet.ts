@@ -8,6 +8,7 @@ import { svgOf } from '../draw/picture.tsx';
 import { pictures } from '../draw/pictures.tsx';
 import { cssTheme } from '../draw/theme.ts';
 import type { Span } from '../measure/measure.ts';
+import { checkpoints } from '../registry/quantity.ts';
 
 export interface Sheet {
   readonly title: string;
@@ -19,7 +20,17 @@ export interface Sheet {
   readonly plan: readonly Placed[];
   /** What is known of quantities, by id. */
   readonly things: Readonly<Record<string, Thing>>;
+  /** Those of which something is known, in the order of the swing. */
+  readonly checkpoints: readonly SheetCheckpoint[];
   readonly sections: readonly SheetSection[];
+}
+
+export interface SheetCheckpoint {
+  readonly name: string;
+  readonly title: string;
+  /** What is known there. */
+  readonly ids: readonly string[];
+  readonly pictures: readonly SheetPicture[];
 }
 
 export interface Placed {
@@ -91,6 +102,7 @@ export function sheetOf(analysis: Analysis): Sheet | undefined {
       range: place(change?.span ?? span),
     })),
     things: thingsOf(analysis, place),
+    checkpoints: checkpointsOf(analysis),
     sections: sectionsOf(analysis),
   };
 }
@@ -134,6 +146,16 @@ function thingsOf(
     };
   }
   return things;
+}
+
+function checkpointsOf({ derivation, subject }: Analysis): readonly SheetCheckpoint[] {
+  const known = [...(derivation?.values.keys() ?? [])];
+  return checkpoints.flatMap((name) => {
+    const ids = known.filter((id) => subject.registry.find(id)?.checkpoint === name);
+    return ids.length === 0
+      ? []
+      : [{ name, title: upperFirst(name.replaceAll('_', ' ')), ids, pictures: [] }];
+  });
 }
 
 function sectionsOf(analysis: Analysis): readonly SheetSection[] {

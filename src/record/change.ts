@@ -4,6 +4,7 @@ import type { Quantity } from '../registry/quantity.ts';
 import { expectId, nearestId } from '../registry/registry.ts';
 import type { Entry, Located, PlannedChange } from './document.ts';
 import { readEntry, readTarget, type Reader } from './entry.ts';
+import { noValue } from './no-value.ts';
 import { valueAt, type Tree } from './tree.ts';
 import { wordAt, wordsAt, wordsOf } from './word.ts';
 
@@ -17,8 +18,11 @@ function readPlannedChange(tree: Tree & { kind: 'map' }, reader: Reader): Planne
   const quantity = findNamed(change, reader);
   const to = tree.pairs.get('to');
   const target = quantity && to && readTarget(to, 'value', quantity, reader);
+  if (change !== undefined && quantity !== undefined && to === undefined)
+    reader.problems.push(noValue(change.span, 'to'));
   return {
     change,
+    quantity,
     to: target && { target, span: to.value.span },
     because: wordsOf(valueAt(tree, 'because')),
     proof: wordAt(tree, 'proof'),

@@ -75,6 +75,18 @@ export interface Miss {
   readonly absolute: boolean;
 }
 
+/** What a player may want of the strike: all of these windows at once, SI, an undefined end being open. */
+export interface Contact {
+  readonly word: string;
+  readonly meaning: string;
+  readonly also: readonly string[];
+  readonly windows: readonly {
+    readonly id: string;
+    readonly min: number | undefined;
+    readonly max: number | undefined;
+  }[];
+}
+
 /** Words for a change of some quantities: what makes their number larger, and what makes it smaller. */
 export interface Comparative {
   readonly more: readonly string[];

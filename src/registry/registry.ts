@@ -1,10 +1,13 @@
 // The table of quantities and methods as a value, built-in or with a workspace's own in it; knows nothing of records or of physics.
-import { comparatives, methods, misses, quantities, shapes } from './generated.ts';
+import { comparatives, contacts, methods, misses, quantities, shapes } from './generated.ts';
 import type { DirectionWord } from '../measure/measure.ts';
 import { findNearest } from '../measure/nearest.ts';
-import type { Method, Miss, Quantity, Range, Shape } from './quantity.ts';
+import type { Contact, Method, Miss, Quantity, Range, Shape } from './quantity.ts';
 
 const shapeByWord: ReadonlyMap<string, Shape> = new Map(shapes.map((s) => [s.word, s]));
+const contactByWord: ReadonlyMap<string, Contact> = new Map(
+  contacts.flatMap((contact) => [contact.word, ...contact.also].map((word) => [word, contact] as const)),
+);
 const missByWord: ReadonlyMap<string, Miss> = new Map(misses.map((m) => [m.word, m]));
 
 /**
@@ -116,6 +119,19 @@ export function expectId(name: string, { broken }: Registry, example: string): s
 /** What a word for the shape of a shot means, or undefined where the trade has no such word. */
 export function findShape(word: string): Shape | undefined {
   return shapeByWord.get(word);
+}
+
+/** What a word for the strike that is wanted means, or undefined where it is no such word. */
+export function findContact(word: string): Contact | undefined {
+  return contactByWord.get(word);
+}
+
+/** Allowance for the last bit that a conversion of units may cost: `100 %` or `48 in` are not outside. */
+const rounding = 1e-9;
+
+export function isOutside(value: number, range: Pick<Range, 'min' | 'max'>): boolean {
+  const allowance = rounding * Math.max(1, Math.abs(range.min), Math.abs(range.max));
+  return value < range.min - allowance || value > range.max + allowance;
 }
 
 /** What is seen in practice with this kind of club; with any club where the kind is unknown or makes no difference. */

@@ -11,6 +11,7 @@ import {
 import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { filePatterns, listFiles, readFile } from './files.ts';
+import { registerNextEmpty } from './next-empty.ts';
 import { openCommand, registerPredictions } from './predictions.ts';
 import { proposeCommand, registerProposals } from './propose.ts';
 import { registerLessons } from './lessons.ts';
@@ -59,6 +60,7 @@ export async function runClient(
     registerLessons(client, watchers),
     registerSample(context.extensionUri),
     registerNewFiles(client),
+    registerNextEmpty(),
     registerStatus(client),
     registerStatusBar(client),
     vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),

@@ -18,9 +18,10 @@ for (const uri of uris.filter((one) => one.endsWith('.swing.yaml'))) {
   for (const { name, title, draw } of pictures) {
     // Ids inside a picture hang on its name, and a page must not hold one twice.
     const shown = Object.entries(themes).map(([theme, colours], i) => {
+      const own = `${name}-${sections.length}-${i}-`;
       const svg = svgOf(draw({ analysis, theme: colours })).replaceAll(
-        name,
-        `${name}-${sections.length}-${i}`,
+        new RegExp(`(["# ])${name}-`, 'g'),
+        `$1${own}`,
       );
       return `<figure style="background:${colours.paper};color:${colours.ink}">${svg}<figcaption>${theme}</figcaption></figure>`;
     });

@@ -97,6 +97,22 @@ const windows = [
     pictures: [{ name: 'writing', part: '.part.editor', show: openList }],
   },
   {
+    file: 'runa/2026-08-03-six-iron.swing.yaml',
+    size: { width: 1360, height: 1000 },
+    scale: 1.5,
+    ready: async ({ page, tools }) => {
+      await page.keyboard.press('Control+b');
+      await tools.palette('Swingwright: Open the Sheet to the Side');
+      await tools.webviewClick('#tab-what-if', 0);
+      await tools.webviewClick('.sliders > button', 0);
+      for (const slider of ['#slider-0', '#slider-1']) {
+        await tools.webviewFocus(slider, 0);
+        for (let n = 0; n < 4; n++) await tools.press('ArrowLeft');
+      }
+    },
+    pictures: [{ name: 'sheet', folder: 'media', themes: lightAndDark, show: () => undefined }],
+  },
+  {
     file: mistakes,
     size: { width: 1000, height: 480 },
     scale: 1.5,

@@ -1,5 +1,6 @@
 // The one table of pictures of a record: a name for each, and the function that draws it; holds no picture itself.
 import type { Analysis } from '../analysis/result.ts';
+import { FlightPicture } from './flight.tsx';
 import type { Picture } from './picture.tsx';
 import { StrikeFromAbove } from './strike-from-above.tsx';
 import { StrikeFromFront } from './strike-from-front.tsx';
@@ -15,4 +16,5 @@ export interface RecordPicture {
 export const pictures: readonly RecordPicture[] = [
   { name: 'strike-from-above', title: 'The strike from above', draw: StrikeFromAbove },
   { name: 'strike-from-front', title: 'The strike from the front', draw: StrikeFromFront },
+  { name: 'flight', title: 'The flight', draw: FlightPicture },
 ];

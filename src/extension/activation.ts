@@ -4,17 +4,20 @@ import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languagec
 import {
   listRequest,
   readRequest,
+  filePatterns,
   type InitializationOptions,
   type ListParams,
   type ReadParams,
 } from '../server/protocol.ts';
+import { registerBesidePages } from './beside-pages.ts';
 import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
-import { filePatterns, listFiles, readFile } from './files.ts';
+import { listFiles, readFile } from './files.ts';
 import { registerNextEmpty } from './next-empty.ts';
 import { openCommand, registerPredictions } from './predictions.ts';
 import { proposeCommand, registerProposals } from './propose.ts';
 import { registerLessons } from './lessons.ts';
+import { registerSheet } from './sheet.ts';
 import { registerSample } from './sample.ts';
 import { registerNewFiles } from './new-files.ts';
 import { registerStatus } from './status.ts';
@@ -32,7 +35,9 @@ export async function runClient(
   const initializationOptions: InitializationOptions = {
     reads: true,
     lists: true,
+    watches: true,
     asksAgain: true,
+    sheets: true,
     explanations: `command:${explainCommand}?${encodeURIComponent('["')}{code}${encodeURIComponent('"]')}`,
     quantities: `command:${whyCommand}?{arguments}`,
     pages: pageAddress,
@@ -56,7 +61,9 @@ export async function runClient(
     registerCalibration(client),
     registerExplanations(client),
     registerPredictions(client),
+    registerBesidePages(client),
     registerProposals(client),
+    registerSheet(client, context.extensionUri),
     registerLessons(client, watchers),
     registerSample(context.extensionUri),
     registerNewFiles(client),

@@ -61,6 +61,16 @@ const holding: Readonly<Record<PoseKey | StanceKey, Holds>> = {
   stance_direction: downTheLine('leadFoot', 'trailFoot'),
 };
 
+/** The first of these that holds the part in that view. */
+export function holderOf(
+  part: Part,
+  view: View,
+  keys: Iterable<PoseKey | StanceKey>,
+): PoseKey | StanceKey | undefined {
+  for (const key of keys) if (holding[key][view]?.includes(part)) return key;
+  return undefined;
+}
+
 const rank: Readonly<Record<Anchor, number>> = { guessed: 0, expected: 1, entered: 2 };
 
 /** Whether something recorded can be seen in a view. */

@@ -3,8 +3,10 @@ import type { WindowStanding } from '../judgement/template.ts';
 import type { Value } from '../model/value.ts';
 import type { Anchor } from '../physics/pose-anchors.ts';
 import { vector, type Vector } from '../physics/vector.ts';
+import type { PoseKey } from '../physics/pose-readings.ts';
 import type { Stand } from './figure-pose.ts';
 import { fixed, lineThrough, type Place } from './geometry.ts';
+import { kindOf } from './known.ts';
 import { closedThrough } from './outline.ts';
 import { areaStyle, lineStyle, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
@@ -97,6 +99,8 @@ export function FeetFromAbove({
           </g>
         );
       })}
+      <TurnLine {...{ stand, plan, theme }} keys={['shoulder_turn', 'shoulder_direction']} of="Shoulder" />
+      <TurnLine {...{ stand, plan, theme }} keys={['pelvis_turn']} of="Hip" />
       <circle
         cx={fixed(ball.x)}
         cy={fixed(ball.y)}
@@ -106,6 +110,42 @@ export function FeetFromAbove({
         stroke-width="1.4"
         data-part="ball-from-above"
       />
+    </g>
+  );
+}
+
+/** The line through both shoulders or both hips, where its turn is known; the lead end is filled. */
+function TurnLine({
+  stand,
+  plan,
+  keys,
+  of,
+  theme,
+}: {
+  readonly stand: Stand;
+  readonly plan: Plan;
+  readonly keys: readonly PoseKey[];
+  readonly of: 'Shoulder' | 'Hip';
+  readonly theme: Theme;
+}): Picture | null {
+  const value = keys.map((key) => stand.values.get(key)).find((one) => one !== undefined);
+  if (value === undefined) return null;
+  const { joints } = stand.pose.skeleton;
+  const [trail, lead] = [plan.see(joints[`trail${of}`]), plan.see(joints[`lead${of}`])];
+  const style = lineStyle(kindOf(value), theme);
+  return (
+    <g data-id={value.id} data-part="turn">
+      <path d={lineThrough([trail, lead])} {...style} />
+      <circle
+        cx={fixed(trail.x)}
+        cy={fixed(trail.y)}
+        r="3"
+        {...style}
+        stroke-dasharray="none"
+        stroke-width="1.4"
+        fill={theme.paper}
+      />
+      <circle cx={fixed(lead.x)} cy={fixed(lead.y)} r="3.4" fill={theme[kindOf(value)]} />
     </g>
   );
 }

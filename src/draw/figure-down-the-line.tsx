@@ -9,9 +9,16 @@ import { standOf } from './figure-pose.ts';
 import { Figure } from './figure.tsx';
 import { Footer, Ground, Marks, ScaleBar, TrunkLine, unitsForStature, wrapped } from './figure-scene.tsx';
 import { FigureWindows, windowsAt } from './figure-windows.tsx';
-import { checkpointTitle, labelOf, misfitWords, missingOf, seenValues } from './figure-words.ts';
+import {
+  checkpointTitle,
+  drawnAs,
+  figureWords,
+  labelOf,
+  misfitWords,
+  missingOf,
+  seenValues,
+} from './figure-words.ts';
 import { fixed, lineThrough, type Place } from './geometry.ts';
-import { wordsOf } from './known.ts';
 import { LabelColumn, labelsHeight } from './label-column.tsx';
 import { Frame, lineStyle, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
@@ -44,10 +51,11 @@ export function FigureDownTheLine({
     .filter(([key]) => placeOf.has(key))
     .map(([key, value]) => labelOf(value, placeOf.get(key), windows.get(key), registry));
   const missing = missingOf(stand, 'down_the_line', registry);
+  const misfits = misfitWords(stand, 'down_the_line', analysis);
   const lines = [
-    ...misfitWords(stand, 'down_the_line', analysis),
+    ...misfits.map((misfit) => `${misfit}.`),
     ...(missing.length > 0 ? wrapped(`Not known: ${missing.join(', ')}.`, 84) : []),
-    ...(stand.supposed.length > 0 ? [`Drawn as ${stand.supposed.join(', ')}.`] : []),
+    ...(stand.supposed.length > 0 ? [`${drawnAs(stand.supposed)}.`] : []),
   ];
   const bottom = Math.max(field.ground + 40, column.top + labelsHeight(labels));
   const title = checkpointTitle(checkpoint);
@@ -57,7 +65,7 @@ export function FigureDownTheLine({
     <Frame
       name={name}
       title={`${title}, down the line`}
-      words={`${wordsOf(labels, missing)} ${misfitWords(stand, 'down_the_line', analysis).join('. ')}`.trim()}
+      words={figureWords(labels, missing, misfits, stand)}
       width={column.x + column.width}
       height={bottom + 30 + 15 * lines.length}
       theme={theme}
@@ -65,7 +73,6 @@ export function FigureDownTheLine({
       <text x="12" y="20" fill={theme.ink} font-size="13">
         {title}
       </text>
-      <FigureWindows {...{ windows, stand, camera, theme }} view="down_the_line" picture={name} />
       <LabelColumn labels={labels} x={column.x} top={column.top} bottom={bottom} theme={theme} />
       <g data-part="toe-line">
         <path
@@ -82,6 +89,7 @@ export function FigureDownTheLine({
       </g>
       <Ground y={field.ground} from={8} to={field.width - 28} theme={theme} />
       <Figure {...{ stand, camera, theme }} view="down_the_line" />
+      <FigureWindows {...{ windows, stand, camera, theme }} view="down_the_line" picture={name} />
       {trunk && <TrunkLine {...{ stand, camera, theme }} value={trunk} />}
       <circle
         cx={fixed(origin.x)}

@@ -14,6 +14,8 @@ import { Footer, Ground, Marks, ScaleBar, TrunkLine, unitsForStature, wrapped } 
 import { FigureWindows, windowsAt } from './figure-windows.tsx';
 import {
   checkpointTitle,
+  drawnAs,
+  figureWords,
   labelOf,
   misfitWords,
   missingOf,
@@ -21,7 +23,7 @@ import {
   seenValues,
 } from './figure-words.ts';
 import { fixed, lineThrough, type Place } from './geometry.ts';
-import { kindOf, valueOf, wordsOf } from './known.ts';
+import { kindOf, valueOf } from './known.ts';
 import { LabelColumn, labelsHeight } from './label-column.tsx';
 import { Frame, lineStyle, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
@@ -60,7 +62,7 @@ export function FigureFaceOn({
       labelOf(value, placeOf.get(key) ?? placeOnPlan(key, stand, plan), windows.get(key), registry),
     ),
     ...(pressure ? [labelOf(pressure, soleMiddle(stand, plan), windows.get('lead_pressure'), registry)] : []),
-    ...placelessValues(analysis, checkpoint, shown).map((value) =>
+    ...placelessValues(analysis, stand, shown).map((value) =>
       labelOf(value, undefined, windows.get(value.id.split('.').at(-1)!), registry),
     ),
   ];
@@ -68,10 +70,11 @@ export function FigureFaceOn({
     ...missingOf(stand, 'face_on', registry),
     ...(pressure ? [] : ['pressure in the lead foot']),
   ];
+  const misfits = misfitWords(stand, 'face_on', analysis);
   const lines = [
-    ...misfitWords(stand, 'face_on', analysis),
+    ...misfits.map((misfit) => `${misfit}.`),
     ...(missing.length > 0 ? wrapped(`Not known: ${missing.join(', ')}.`, 100) : []),
-    ...(stand.supposed.length > 0 ? [`Drawn as ${stand.supposed.join(', ')}.`] : []),
+    ...(stand.supposed.length > 0 ? [`${drawnAs(stand.supposed)}.`] : []),
   ];
   const bottom = Math.max(floor + 26, column.top + labelsHeight(labels));
   const title = checkpointTitle(checkpoint);
@@ -80,7 +83,7 @@ export function FigureFaceOn({
     <Frame
       name={name}
       title={`${title}, face-on`}
-      words={`${wordsOf(labels, missing)} ${lines.slice(0, -1).join(' ')}`.trim()}
+      words={figureWords(labels, missing, misfits, stand)}
       width={column.x + column.width}
       height={bottom + 30 + 15 * lines.length}
       theme={theme}
@@ -97,11 +100,11 @@ export function FigureFaceOn({
       >
         {sign === 1 ? 'target →' : '← target'}
       </text>
-      <FigureWindows {...{ windows, stand, camera, theme }} view="face_on" picture={name} />
       <LabelColumn labels={labels} x={column.x} top={column.top} bottom={bottom} theme={theme} />
       <HeelLine {...{ stand, plan, theme }} top={field.ground - 0.9 * unitsForStature} />
       <Ground y={field.ground} from={8} to={field.width - 28} theme={theme} />
       <Figure {...{ stand, camera, theme }} view="face_on" />
+      <FigureWindows {...{ windows, stand, camera, theme }} view="face_on" picture={name} />
       {trunk && <TrunkLine {...{ stand, camera, theme }} value={trunk} />}
       <circle
         cx={origin.x}
@@ -119,14 +122,8 @@ export function FigureFaceOn({
         picture={name}
       />
       {checkpoint === 'address' && <StanceWidth {...{ stand, plan, theme }} />}
-      <text
-        x={sign === 1 ? 12 : field.width - 28}
-        y={floor + 4}
-        text-anchor={sign === 1 ? 'start' : 'end'}
-        fill={theme.soft}
-        font-size="10"
-      >
-        from above
+      <text x="12" y={field.ground + 46} fill={theme.soft} font-size="10">
+        below: from above
       </text>
       <ScaleBar at={{ x: 12, y: field.ground + 26 }} scale={scale} theme={theme} />
       <Footer

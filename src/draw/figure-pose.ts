@@ -66,6 +66,7 @@ function standAt(analysis: Analysis, checkpoint: Checkpoint): Stand {
       values.set(key, value);
       taken.set(key, {
         value: mirroredNumber(value.id, value.value, { hand, registry }),
+        u: value.u ?? undefined,
         kind: value.kind === 'entered' ? 'entered' : 'expected',
       });
     }

@@ -1,4 +1,4 @@
-// The windows that are taught toward, behind a figure: bands for offsets, sectors for angles; knows no template file.
+// The windows that are taught toward, behind the marks of a figure: bands for offsets, sectors for angles; knows no template file.
 import { isForOtherClub, standingsOf, type WindowStanding } from '../judgement/template.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { showWindow } from '../measure/show.ts';
@@ -69,6 +69,9 @@ export function FigureWindows({
   );
 }
 
+/** Half the breadth of a band, m: it shows on both sides of a mark, and leaves the body to be seen. */
+const bandHalf = 0.05;
+
 type Edges = { readonly from: number; readonly to: number };
 
 function areaOf(
@@ -83,7 +86,7 @@ function areaOf(
   const unit = Math.abs(camera.turn(vector(0, 0, 1)).y);
   const band = (joint: keyof typeof joints, x: (value: number) => number): string => {
     const { y, z } = joints[joint];
-    return box(camera.see(vector(x(from), y, z + 0.14)), camera.see(vector(x(to), y, z - 0.14)));
+    return box(camera.see(vector(x(from), y, z + bandHalf)), camera.see(vector(x(to), y, z - bandHalf)));
   };
   const plain = (value: number): number => value;
   /** On the picture 0 is up and right positive. */
@@ -107,7 +110,7 @@ function areaOf(
   if (key === 'hand_depth' || key === 'pelvis_depth') {
     const { x, z } = joints[key === 'hand_depth' ? 'grip' : 'pelvis'];
     const at = (value: number): number => side * (pose.at.toeLine + value);
-    return box(camera.see(vector(x, at(from), z + 0.14)), camera.see(vector(x, at(to), z - 0.14)));
+    return box(camera.see(vector(x, at(from), z + bandHalf)), camera.see(vector(x, at(to), z - bandHalf)));
   }
   if (key === 'head_height') {
     const { y } = joints.leadEar;

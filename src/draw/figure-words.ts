@@ -10,7 +10,7 @@ import type { Checkpoint } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { Place } from './geometry.ts';
 import type { Stand } from './figure-pose.ts';
-import { sayingOf } from './known.ts';
+import { sayingOf, wordsOf } from './known.ts';
 import type { Label } from './label-column.tsx';
 import type { WindowStanding } from '../judgement/template.ts';
 import { taughtOf } from './figure-windows.tsx';
@@ -60,16 +60,32 @@ export function misfitWords(
   });
 }
 
-/** Values of a checkpoint that have no place on the figure, in the order of the registry. */
+/** All of it, to who cannot see it. */
+export function figureWords(
+  labels: readonly Label[],
+  missing: readonly string[],
+  misfits: readonly string[],
+  { supposed }: Stand,
+): string {
+  const further = [...misfits, ...(supposed.length > 0 ? [drawnAs(supposed)] : [])];
+  return [wordsOf(labels, missing), ...further.map((one) => `${one}.`)].join(' ');
+}
+
+export function drawnAs(supposed: readonly string[]): string {
+  return `Drawn as ${supposed.join(', ')}`;
+}
+
+/** Values of a checkpoint that have no place on a figure, in the order of the registry. */
 export function placelessValues(
   { derivation, subject: { registry } }: Analysis,
-  checkpoint: Checkpoint,
+  stand: Stand,
   shown: ReadonlySet<string>,
 ): readonly Value[] {
-  const prefix = `checkpoints.${checkpoint}.`;
+  const prefix = `checkpoints.${stand.checkpoint}.`;
   return registry.quantities.flatMap(({ id }) => {
     const value = id.startsWith(prefix) && !shown.has(id) ? derivation?.values.get(id) : undefined;
-    return value?.kind === 'entered' && Number.isFinite(value.value) ? [value] : [];
+    const isElsewhere = [...stand.values.values()].some((one) => one.id === id);
+    return value?.kind === 'entered' && !isElsewhere && Number.isFinite(value.value) ? [value] : [];
   });
 }
 

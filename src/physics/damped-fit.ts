@@ -5,8 +5,8 @@ export type Residuals = (numbers: Float64Array) => Float64Array;
 
 const firstDamping = 1e-3;
 const mostDamping = 1e10;
-/** A step that brings the sum of squares down by less is the last: a hundredth of a standard deviation. */
-const leastGain = 1e-4;
+/** A step that brings the sum of squares down by less than this, and than this share of it, is the last. */
+const leastGain = { absolute: 0.01, share: 0.002 } as const;
 
 /**
  * The numbers, kept within their limits, at which the sum of squares of the residuals is smallest near `start`.
@@ -42,7 +42,7 @@ export function dampedFit(
       }
       damping *= 6;
     }
-    if (!(gained > leastGain)) break;
+    if (!(gained > leastGain.absolute + leastGain.share * sum)) break;
   }
   return at;
 }

@@ -7,6 +7,7 @@ import { differenceOf, isLength, readingOf, rise, type PoseKey } from './pose-re
 import {
   armBones,
   freedoms,
+  freedomsOf,
   legBones,
   skeletonOf,
   trunkLength,
@@ -25,8 +26,8 @@ export interface PoseProblem {
   readonly followed: ReadonlyMap<PoseKey, Known>;
 }
 
-/** As if what was recorded were known so well: m and rad. What the model expects, five times less. */
-const sharp = { length: 2e-4, angle: 4e-4 };
+/** As if what was recorded were known to this share of its uncertainty; what the model expects, five times less. */
+const sharpness = 0.01;
 const expectedOver = 5;
 /** Of what holds by definition: the head at the ball, m, a level arm or shaft, rad. */
 const definition = { ball: 0.012, level: 0.03 };
@@ -60,6 +61,12 @@ export function limitsOf({ posture }: PoseProblem): readonly (readonly [number, 
     if (name === 'toeLine' && toeLine !== undefined) return [toeLine, toeLine];
     return widest[name] ?? [-3, 3];
   });
+}
+
+/** m or rad; within bounds in which it neither counts for nothing nor for all. */
+export function uncertaintyOf(key: PoseKey, { u }: Known): number {
+  const [least, usual, most] = isLength(key) ? [0.005, 0.02, 0.05] : [0.02, 0.06, 0.17];
+  return u !== undefined && u > 0 ? Math.min(most, Math.max(least, u)) : usual;
 }
 
 /** The usual posture, over where the feet are. */
@@ -97,30 +104,27 @@ export function startOf({ build, footing, posture }: PoseProblem): Float64Array 
   return Float64Array.from(freedoms, (name) => start[name]);
 }
 
-export function residualsOf(problem: PoseProblem): Residuals {
+/** @param softly how many times less sharp than it is meant. */
+export function residualsOf(problem: PoseProblem, softly: number): Residuals {
   const { build, footing, posture, followed } = problem;
   const asked = [...followed];
   return (numbers) => {
-    const at = Object.fromEntries(freedoms.map((name, i) => [name, numbers[i]!])) as unknown as Freedoms;
+    const at = freedomsOf(numbers);
     const skeleton = skeletonOf(build, footing, at);
     const earAtAddress = posture.address?.earAtAddress ?? skeleton.joints.leadEar.z;
     const seen = { skeleton, at, earAtAddress, isTop: posture.checkpoint === 'top' };
     return Float64Array.from([
-      ...asked.map(([key, known]) => recorded(build, key, known, seen)),
+      ...asked.map(([key, known]) => recorded(build, key, known, seen) / softly),
       ...usual(problem, at, skeleton),
       ...byDefinition(posture, skeleton),
-      ...Object.values(skeleton.short).map((short) => Math.abs(short) / overreach),
+      ...Object.values(skeleton.short).map((short) => Math.abs(short) / (overreach * softly)),
     ]);
   };
 }
 
-function recorded(
-  build: Build,
-  key: PoseKey,
-  { value, kind }: Known,
-  seen: Parameters<typeof readingOf>[1],
-): number {
-  const loose = kind === 'entered' ? 1 : expectedOver;
+function recorded(build: Build, key: PoseKey, known: Known, seen: Parameters<typeof readingOf>[1]): number {
+  const { value, kind } = known;
+  const spread = uncertaintyOf(key, known) * sharpness * (kind === 'entered' ? 1 : expectedOver);
   const { joints } = seen.skeleton;
   // Near a straight arm the bend goes as the root of the chord; the chord itself is smooth.
   if (key === 'lead_elbow_bend' || key === 'trail_elbow_bend') {
@@ -129,11 +133,11 @@ function recorded(
         ? [joints.leadShoulder, joints.leadHand]
         : [joints.trailShoulder, joints.trailHand];
     const bend = Math.min(2.9, Math.max(0.02, value));
-    return (norm(minus(hand, shoulder)) - chordOf(armBones(build), bend)) / (2e-5 * loose);
+    return (norm(minus(hand, shoulder)) - chordOf(armBones(build), bend)) / (0.1 * spread);
   }
   const held = isLength(key) ? Math.min(3, Math.max(-3, value)) : value;
   const off = differenceOf(key, readingOf(key, seen), held);
-  return off / ((isLength(key) ? sharp.length : sharp.angle) * loose);
+  return off / spread;
 }
 
 /** The body as it usually is; a bend of a limb by the distance of its ends. */

@@ -4,13 +4,13 @@ import type { BodyTableName } from './body-tables.ts';
 import { dampedFit } from './damped-fit.ts';
 import { halfHeel, usualFlare } from './feet.ts';
 import { anchorsOf, type Anchors, type StanceKey } from './pose-anchors.ts';
-import { residualsOf, startOf, limitsOf } from './pose-fit.ts';
+import { limitsOf, residualsOf, startOf, uncertaintyOf, type PoseProblem } from './pose-fit.ts';
 import { posePriors, shaftAtBall } from './pose-priors.ts';
 import { differenceOf, isLength, poseKeys, readingOf, type PoseKey, type Seen } from './pose-readings.ts';
 import { mirroredSkeleton, settled } from './pose-settling.ts';
 import {
   buildOf,
-  freedoms,
+  freedomsOf,
   skeletonOf,
   type Build,
   type Footing,
@@ -23,6 +23,8 @@ import type { Hand } from './mirror.ts';
 /** A number, SI, as for a right-handed player, and whether it was written down or the model's. */
 export interface Known {
   readonly value: number;
+  /** Standard uncertainty, SI; a middling one where it is not known. */
+  readonly u?: number | undefined;
   readonly kind: 'entered' | 'expected';
 }
 
@@ -76,9 +78,9 @@ const widestStance = 0.8;
  * The figure that meets what was recorded and else stands as players usually do at this checkpoint (`posePriors`).
  *
  * Its segments are rigid: lengths from stature (Drillis & Contini 1966, in Winter, figure 4.1), so that only its few freedoms move. They
- * are found by damped least squares: what was recorded weighs as if known to 0.2 mm and 0.02°, what the model expects to five times
- * that, usual postures by their spread. Where all of it cannot be met, what is met worst is left out and the rest fitted again; it
- * is named among the misfits. Limbs are solved by the law of cosines, so that bones keep their lengths and joints bend their own way.
+ * are found by damped least squares: what was recorded weighs as if known to a hundredth of its uncertainty, what the model expects to five times
+ * that, usual postures by their spread. Where all of it cannot be met, that is left out without which the rest is met best; it is
+ * named among the misfits. Limbs are solved by the law of cosines, so that bones keep their lengths and joints bend their own way.
  *
  * @returns undefined unless stature, lever and lie are positive numbers.
  */
@@ -88,20 +90,14 @@ export function poseAt(player: Player, posture: Posture): Pose | undefined {
   const { checkpoint, address } = posture;
   const { footing, misfits: stanceMisfits } = footingOf(build, player, posture);
   const asked = new Map([...posture.known].filter(([, { value }]) => Number.isFinite(value)));
-  const followed = new Map(asked);
-  let at: Freedoms;
-  let seen: Seen;
-  let misfits: readonly Misfit[];
-  for (;;) {
-    at = fitted(build, footing, posture, followed);
+  const tried = (followed: ReadonlyMap<PoseKey, Known>): Tried => {
+    const at = fitted({ build, footing, posture, followed });
     const skeleton = skeletonOf(build, footing, at);
     const earAtAddress = address?.earAtAddress ?? skeleton.joints.leadEar.z;
-    seen = { skeleton, at, earAtAddress, isTop: checkpoint === 'top' };
-    misfits = misfitsOf(asked, seen);
-    const worst = worstOf(misfits.filter(({ key }) => followed.has(key as PoseKey)));
-    if (worst === undefined) break;
-    followed.delete(worst);
-  }
+    const seen = { skeleton, at, earAtAddress, isTop: checkpoint === 'top' };
+    return { seen, misfits: misfitsOf(asked, seen) };
+  };
+  const { seen, misfits } = bestOf(asked, tried);
   const known = [...posture.stance, ...asked].filter(
     ([key]) => ![...misfits, ...stanceMisfits].some((misfit) => misfit.key === key),
   );
@@ -109,26 +105,46 @@ export function poseAt(player: Player, posture: Posture): Pose | undefined {
     skeleton: player.hand === 'left' ? mirroredSkeleton(seen.skeleton) : seen.skeleton,
     anchors: anchorsOf(known.map(([key, { kind }]) => [key, kind])),
     misfits: [...stanceMisfits, ...misfits],
-    at,
+    at: seen.at,
     footing,
     earAtAddress: seen.earAtAddress,
   };
 }
 
-function fitted(
-  build: Build,
-  footing: Footing,
-  posture: Posture,
-  followed: ReadonlyMap<PoseKey, Known>,
-): Freedoms {
-  const problem = { build, footing, posture, followed };
-  const start = startOf(problem);
-  const numbers = dampedFit(residualsOf(problem), start, limitsOf(problem));
-  const at = Object.fromEntries(freedoms.map((name, i) => [name, numbers[i]!])) as Record<
-    (typeof freedoms)[number],
-    number
-  >;
-  return settled(build, footing, at);
+interface Tried {
+  readonly seen: Seen;
+  readonly misfits: readonly Misfit[];
+}
+
+/** Of so many that are met worst, each is left out for a try. */
+const candidates = 3;
+
+/** Leaves out, one after another, that without which the rest is met best. */
+function bestOf(
+  asked: ReadonlyMap<PoseKey, Known>,
+  tried: (followed: ReadonlyMap<PoseKey, Known>) => Tried,
+): Tried {
+  let followed = asked;
+  let best = tried(followed);
+  for (;;) {
+    const worst = worstOf(best.misfits, followed);
+    if (worst.length === 0) return best;
+    const without = worst.slice(0, candidates).map(({ key }) => {
+      const rest = new Map([...followed].filter(([one]) => one !== key));
+      const then = tried(rest);
+      return { rest, then, off: worstOf(then.misfits, rest)[0]?.off ?? 0 };
+    });
+    const least = without.reduce((a, b) => (b.off < a.off ? b : a));
+    [followed, best] = [least.rest, least.then];
+  }
+}
+
+function fitted(problem: PoseProblem): Freedoms {
+  const limits = limitsOf(problem);
+  // First roughly: far from the solution a sharp fit finds its way only slowly.
+  const near = dampedFit(residualsOf(problem, 30), startOf(problem), limits, 12);
+  const numbers = dampedFit(residualsOf(problem, 1), near, limits, 40);
+  return settled(problem.build, problem.footing, freedomsOf(numbers));
 }
 
 function misfitsOf(asked: ReadonlyMap<PoseKey, Known>, seen: Seen): readonly Misfit[] {
@@ -142,15 +158,19 @@ function misfitsOf(asked: ReadonlyMap<PoseKey, Known>, seen: Seen): readonly Mis
   });
 }
 
-/** A centimetre weighs as much as three degrees. */
-function worstOf(misfits: readonly Misfit[]): PoseKey | undefined {
-  let [worst, most]: [PoseKey | undefined, number] = [undefined, 0];
-  for (const { key, asked, drawn } of misfits) {
-    const name = key as PoseKey;
-    const off = Math.abs(differenceOf(name, drawn, asked)) / (isLength(name) ? 0.01 : 0.05);
-    if (off > most) [worst, most] = [name, off];
-  }
-  return worst;
+/** Of those that were followed, by how many uncertainties each is missed, the worst first. */
+function worstOf(
+  misfits: readonly Misfit[],
+  followed: ReadonlyMap<PoseKey, Known>,
+): readonly { readonly key: PoseKey; readonly off: number }[] {
+  return misfits
+    .flatMap(({ key, asked, drawn }) => {
+      const name = key as PoseKey;
+      const known = followed.get(name);
+      if (known === undefined) return [];
+      return [{ key: name, off: Math.abs(differenceOf(name, drawn, asked)) / uncertaintyOf(name, known) }];
+    })
+    .sort((a, b) => b.off - a.off);
 }
 
 function footingOf(

@@ -33,6 +33,13 @@ export const freedoms = [
 export type Freedom = (typeof freedoms)[number];
 export type Freedoms = Readonly<Record<Freedom, number>>;
 
+/** The freedoms by name, of numbers in their order. */
+export function freedomsOf(numbers: ArrayLike<number>): Freedoms {
+  const at = {} as Record<Freedom, number>;
+  for (let i = 0; i < freedoms.length; i++) at[freedoms[i]!] = numbers[i]!;
+  return at;
+}
+
 export const jointNames = [
   'pelvis',
   'leadHip',

@@ -54,6 +54,12 @@ export function angleOf([from, to]: readonly Point[]): number {
   return (Math.atan2(to!.x - from!.x, from!.y - to!.y) * 180) / Math.PI;
 }
 
+/** No number in a picture's shapes is anything but a plain one; texts may say what a user wrote. */
+export function assertSound(svg: string): void {
+  const [bad] = /[^ ]*(NaN|Infinity|undefined)|="[^"]*\de[+-]\d[^"]*"/.exec(svg) ?? [];
+  assert.equal(bad, undefined);
+}
+
 export function assertKept(file: string, svg: string): void {
   const at = join(import.meta.dirname, 'pictures', `${file}.svg`);
   if (process.env['UPDATE_PICTURES'] === '1') {

@@ -18,7 +18,12 @@ export default tseslint.config(
   {
     files: ['src/**/*.{ts,tsx}', 'test/**/*.{ts,tsx}', 'build/**/*.{ts,tsx}'],
     extends: [...tseslint.configs.recommendedTypeChecked],
-    languageOptions: { parserOptions: { project: './tsconfig.json', tsconfigRootDir: import.meta.dirname } },
+    languageOptions: {
+      parserOptions: {
+        project: ['./tsconfig.json', './tsconfig.panel.json'],
+        tsconfigRootDir: import.meta.dirname,
+      },
+    },
     rules: {
       eqeqeq: 'error',
       'no-console': 'off',

@@ -35,6 +35,9 @@ const bundles = [
     ...web,
   },
   { from: 'src/server/browser.ts', to: 'dist/web/server.js', format: 'iife', ...web },
+  // What runs in a panel: its style sheet is bundled beside it.
+  { from: 'src/panel/sheet.tsx', to: 'dist/panel/sheet.js', format: 'iife', ...web },
+  { from: 'src/panel/sheet.css', to: 'dist/panel/sheet.css' },
   { from: 'src/cli/main.ts', to: 'dist/cli.js', format: 'esm', banner: requireInModule, ...node },
 ];
 

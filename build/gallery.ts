@@ -18,7 +18,8 @@ for (const uri of uris.filter((one) => one.endsWith('.swing.yaml'))) {
   for (const { name, title, draw } of pictures.flatMap((picture) => sheetsOf(picture, analysis))) {
     // Ids inside a picture hang on its name, and a page must not hold one twice.
     const shown = Object.entries(themes).map(([theme, colours], i) => {
-      const svg = svgOf(draw(colours)).replaceAll(name, `${name}-${sections.length}-${i}`);
+      const own = `${name}-${sections.length}-${i}-`;
+      const svg = svgOf(draw(colours)).replaceAll(new RegExp(`(["# ])${name}-`, 'g'), `$1${own}`);
       return `<figure style="background:${colours.paper};color:${colours.ink}">${svg}<figcaption>${theme}</figcaption></figure>`;
     });
     sections.push(`<h2>${title}: ${toPath(uri)}</h2><div>${shown.join('')}</div>`);

@@ -27,6 +27,7 @@ export async function generate(quantitiesYaml: string): Promise<ReadonlyMap<stri
     quantities: expand(registry.checkpointRows, registry.plainRows),
     shapes: registry.shapes,
     misses: registry.misses,
+    contacts: registry.contacts,
     clubKinds: Object.keys(registry.clubKinds),
     methods: registry.methods,
     dimensions: Object.keys(siUnits) as Dimension[],

@@ -132,6 +132,25 @@ export function writeReference(registry: Registry): string {
       ]),
     ),
     '',
+    '## Contacts',
+    '',
+    'What a goal may want of the strike at `contact`, each with the windows that it is in a record; an end that is left out is open.',
+    '',
+    ...table(
+      ['word', 'also', 'what it is', 'in a record'],
+      Object.entries(source.contacts).map(([word, { also = [], meaning, means }]) => [
+        `\`${word}\``,
+        also.map((other) => `\`${other}\``).join(', '),
+        meaning,
+        Object.entries(means)
+          .map(
+            ([id, edges]) =>
+              `\`${id}\` ${edgeWords(edges, registry.plainRows.find((row) => `${row.section}.${row.path}` === id)?.unit ?? '')}`,
+          )
+          .join(', '),
+      ]),
+    ),
+    '',
     '## Parts of the body',
     '',
     'What cautions and injuries may name. Of a part with two sides `lead`, `trail`, `left` or `right` may stand before it.',
@@ -246,4 +265,9 @@ function table(head: readonly string[], rows: readonly (readonly string[])[]): r
   const line = (cells: readonly string[]): string =>
     `| ${cells.map((text) => text.replaceAll('|', '\\|')).join(' | ')} |`;
   return [line(head), line(head.map(() => '---')), ...rows.map(line)];
+}
+
+function edgeWords({ from, to }: { readonly from?: number; readonly to?: number }, unit: string): string {
+  if (to === undefined) return `at least ${from} ${unit}`;
+  return from === undefined ? `at most ${to} ${unit}` : `${from} to ${to} ${unit}`;
 }

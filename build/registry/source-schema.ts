@@ -57,6 +57,17 @@ export interface SourceFile {
       }
     >
   >;
+  readonly contacts: Readonly<
+    Record<
+      string,
+      {
+        readonly meaning: string;
+        readonly also?: readonly string[];
+        /** By quantity, in its unit. */
+        readonly means: Readonly<Record<string, { readonly from?: number; readonly to?: number }>>;
+      }
+    >
+  >;
   readonly body_parts: Readonly<
     Record<string, { readonly within?: string; readonly sides?: boolean; readonly also?: readonly string[] }>
   >;
@@ -155,6 +166,22 @@ export const sourceSchema: object = closed({
     closed({ meaning: text, is: { ...mapOf(text), minProperties: 1 }, absolute: { type: 'boolean' } }, [
       'absolute',
     ]),
+  ),
+  contacts: mapOf(
+    closed(
+      {
+        meaning: text,
+        also: words,
+        means: {
+          ...mapOf({
+            ...closed({ from: { type: 'number' }, to: { type: 'number' } }, ['from', 'to']),
+            minProperties: 1,
+          }),
+          minProperties: 1,
+        },
+      },
+      ['also'],
+    ),
   ),
   body_parts: mapOf(
     closed({ within: text, sides: { type: 'boolean' }, also: words }, ['within', 'sides', 'also']),

@@ -9,6 +9,7 @@ import {
   type BodyPart,
   type Checkpoint,
   type Comparative,
+  type Contact,
   type Method,
   type Miss,
   type Range,
@@ -24,6 +25,7 @@ export interface Registry {
   readonly clubKinds: Readonly<Record<string, string>>;
   readonly shapes: readonly Shape[];
   readonly misses: readonly Miss[];
+  readonly contacts: readonly Contact[];
   readonly bodyParts: readonly BodyPart[];
   readonly directions: Readonly<Record<string, readonly DirectionWord[]>>;
   readonly comparatives: readonly Comparative[];
@@ -79,6 +81,18 @@ export function readRegistry(text: string): Registry {
         sign: signOf(word, rows.get(id), direction),
       })),
       absolute: absolute ?? false,
+    })),
+    contacts: Object.entries(source.contacts).map(([word, { meaning, also, means }]) => ({
+      word,
+      meaning,
+      also: also ?? [],
+      windows: Object.entries(means).map(([id, { from, to }]) => {
+        const unit = rows.get(id)?.unit;
+        if (unit === undefined) throw new Error(`contacts.${word}: no quantity is called ${id}`);
+        const end = (edge: number | undefined): number | undefined =>
+          edge === undefined ? undefined : toSI(edge, unit);
+        return { id, min: end(from), max: end(to) };
+      }),
     })),
     bodyParts: Object.entries(source.body_parts).map(([name, { within, sides, also }]) => {
       if (within !== undefined && !Object.hasOwn(source.body_parts, within))

@@ -25,7 +25,7 @@ export function writeTable(registry: Registry): string {
     "import type { DirectionWord } from '../measure/measure.ts';",
     "import { expand, type CheckpointRow, type PlainRow } from './expand.ts';",
     "import { checkpoints as everywhere } from './quantity.ts';",
-    "import type { BodyPart, Checkpoint, Comparative, Method, Miss, Quantity, Range, Shape } from './quantity.ts';",
+    "import type { BodyPart, Checkpoint, Comparative, Contact, Method, Miss, Quantity, Range, Shape } from './quantity.ts';",
     '',
     'const r = (min: number, max: number, source: string): Range => ({ min, max, source });',
     '',
@@ -106,6 +106,13 @@ export function writeTable(registry: Registry): string {
       registry.misses.map(({ word, meaning, signs, absolute }) => {
         const items = signs.map(({ id, sign }) => `{ id: ${quote(id)}, sign: ${sign} }`);
         return `{ word: ${quote(word)}, meaning: ${quote(meaning)}, signs: [${items.join(', ')}], absolute: ${absolute} }`;
+      }),
+    )}];`,
+    '',
+    `export const contacts: readonly Contact[] = [\n${lines(
+      registry.contacts.map(({ word, meaning, also, windows }) => {
+        const items = windows.map(({ id, min, max }) => `{ id: ${quote(id)}, min: ${min}, max: ${max} }`);
+        return `{ word: ${quote(word)}, meaning: ${quote(meaning)}, also: ${array(also)}, windows: [${items.join(', ')}] }`;
       }),
     )}];`,
     '',

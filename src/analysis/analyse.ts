@@ -13,6 +13,8 @@ import type { AnalysisCache } from './cache.ts';
 import { findingsOf } from './findings.ts';
 import { judgementOf } from './judge.ts';
 import { forecastOf } from './plan.ts';
+import { measuredOf } from '../judgement/measured.ts';
+import { judgeProofs } from '../judgement/outcome.ts';
 import { proofProblems } from '../judgement/proof.ts';
 import { followReferences } from './references.ts';
 import { lookoutOver } from './lookout.ts';
@@ -57,6 +59,10 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
           situationOf(document, followed.student?.document, followed.club, workspace?.document, own),
         )
       : undefined;
+  const shots =
+    followed.shotsFile === undefined
+      ? shotsInList(uri, document)
+      : shotsOf(cache, followed.shotsFile, workspace?.document.shotColumns ?? noColumns, registry);
   const bare: Omit<Subject, 'forecast'> = {
     uri,
     document,
@@ -76,11 +82,12 @@ function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | und
     faultBooks: followed.faultBooks,
     workspace,
     registry,
-    own: { checks: own.checks, relations: own.model?.relations ?? [] },
-    shots:
-      followed.shotsFile === undefined
-        ? shotsInList(uri, document)
-        : shotsOf(cache, followed.shotsFile, workspace?.document.shotColumns ?? noColumns, registry),
+    own: { checks: own.checks, relations: own.model?.relations ?? [], derived: own.derived },
+    shots,
+    proofs:
+      document.kind === 'swing' && account !== undefined && document.plan.length > 0
+        ? judgeProofs(document.plan, measuredOf(account, shots?.summary), registry)
+        : [],
     derivation: account?.derivation,
     agreement: account?.agreement,
     judgement:
@@ -123,12 +130,13 @@ function analysisOfNothing(uri: string, kind: FileKind | undefined, lookout: Loo
     faultBooks: [],
     workspace: undefined,
     registry: builtIn,
-    own: { checks: [], relations: [] },
+    own: { checks: [], relations: [], derived: new Map() },
     shots: undefined,
     derivation: undefined,
     agreement: undefined,
     judgement: undefined,
     forecast: undefined,
+    proofs: [],
     show: showValue,
   };
   const wanted = kind === undefined ? [] : lookout.wanted();

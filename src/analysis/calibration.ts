@@ -8,7 +8,7 @@ import type { AnalysisCache } from './cache.ts';
 import { calibrationShotsOf } from './calibration-shots.ts';
 import type { FileState } from './result.ts';
 import { settle, type Cancellation, type FileStore } from './settle.ts';
-import { workspaceCandidates } from './workspace.ts';
+import { nearestWorkspace } from './workspace.ts';
 
 export interface FolderCalibration {
   readonly outcome: CalibrationOutcome;
@@ -35,7 +35,7 @@ export interface CalibrationRequest {
 /** Only records that belong to the folder's own workspace file count: others are calibrated where theirs lies. Rejects when aborted. */
 export async function calibrateFolder(request: CalibrationRequest): Promise<FolderCalibration> {
   const { folder, records, files, load, signal, cache } = request;
-  const { uri: workspace, text } = await workspaceOf(folder, files, load);
+  const { uri: workspace, text } = await nearestWorkspace(folder, files, load);
   signal.throwIfAborted();
   const shots: CalibrationShot[] = [];
   let sources = 0;
@@ -64,20 +64,6 @@ export async function calibrateFolder(request: CalibrationRequest): Promise<Fold
       : []),
   ];
   return { outcome, lines, workspace, isThere: text !== undefined, edit };
-}
-
-/** The nearest workspace file at or above the folder; where there is none, the one that would lie in the folder. */
-async function workspaceOf(
-  folder: string,
-  files: FileStore,
-  load: (uri: string) => Promise<FileState>,
-): Promise<{ readonly uri: string; readonly text: string | undefined }> {
-  const candidates = workspaceCandidates(`${folder}/any`);
-  for (const uri of candidates) {
-    const state = files.get(uri) ?? (await load(uri));
-    if (state.kind === 'text') return { uri, text: state.text };
-  }
-  return { uri: candidates[0] ?? `${folder}/swingwright.yaml`, text: undefined };
 }
 
 function outcomeLines(outcome: CalibrationOutcome, sources: number): readonly string[] {

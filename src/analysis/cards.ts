@@ -3,10 +3,10 @@ import type { FileKind, Located, SwingwrightDocument } from '../record/document.
 import { kindOf } from '../record/kind.ts';
 import { parseDocument } from '../record/parse.ts';
 import { resolveReference } from '../record/reference.ts';
-import type { Registry } from '../registry/registry.ts';
 import { builtIn } from '../registry/registry.ts';
 import { lookoutOver } from './lookout.ts';
 import { mentionsIn, type Mention } from './mentions.ts';
+import type { Home } from './quantity-mentions.ts';
 import type { FileState } from './result.ts';
 import type { Cancellation, FileStore } from './settle.ts';
 import { findWorkspace, workspaceCandidates } from './workspace.ts';
@@ -16,7 +16,7 @@ export interface Card {
   readonly kind: FileKind;
   readonly text: string;
   /** What could be measured where it lies. */
-  readonly registry: Registry;
+  readonly home: Home;
   readonly mentions: readonly Mention[];
   /** Of a fault book, the one that it extends. */
   readonly extends: string | undefined;
@@ -59,12 +59,12 @@ export async function cardsOf(
   word?: string,
 ): Promise<readonly Card[]> {
   const cards: Card[] = [];
-  const registries = registriesIn(archive);
+  const homes = homesIn(archive);
   const seen = new Set<string>();
   for (let next = uris; next.length > 0;) {
     const ours = next.filter((uri) => kindOf(uri) !== undefined && !seen.has(uri));
     for (const uri of ours) seen.add(uri);
-    const found = await cardsAt(ours, archive, registries, word);
+    const found = await cardsAt(ours, archive, homes, word);
     cards.push(...found);
     next = [...new Set(found.flatMap(referredTo))];
   }
@@ -74,7 +74,7 @@ export async function cardsOf(
 async function cardsAt(
   uris: readonly string[],
   archive: Archive,
-  registries: Registries,
+  homes: Homes,
   word: string | undefined,
 ): Promise<Card[]> {
   const cards: Card[] = [];
@@ -87,11 +87,12 @@ async function cardsAt(
       const state = states[place];
       if (state?.kind !== 'text') continue;
       const kept = archive.cards.get(uri);
-      const registry = await registries(uri);
-      const known = kept?.text === state.text && kept.registry === registry ? kept : undefined;
+      const home = await homes(uri);
+      const isSame = kept?.text === state.text && isSameHome(kept.home, home);
+      const known = isSame ? kept : undefined;
       if (known === undefined && !mayHold(uri, state.text, word)) continue;
       if (known === undefined) read += state.text.length;
-      cards.push(known ?? keptCard(uri, state.text, registry, archive.cards));
+      cards.push(known ?? keptCard(uri, state.text, home, archive.cards));
       if (read < restAfter) continue;
       read = 0;
       await archive.rest();
@@ -106,7 +107,7 @@ function referredTo({ mentions }: Card): readonly string[] {
 }
 
 /** Of a text that is at hand; of a URI that is none of ours a card with nothing on it. */
-export function cardOf(uri: string, document: SwingwrightDocument, registry: Registry): Card {
+export function cardOf(uri: string, document: SwingwrightDocument, home: Home): Card {
   const { kind, text } = document;
   const follow = (path: Located<string> | undefined): string | undefined =>
     path && resolveReference(uri, path.value);
@@ -114,8 +115,8 @@ export function cardOf(uri: string, document: SwingwrightDocument, registry: Reg
     uri,
     kind,
     text,
-    registry,
-    mentions: mentionsIn(uri, document, registry),
+    home,
+    mentions: mentionsIn(uri, document, home),
     extends: kind === 'faults' ? follow(document.extends) : undefined,
     student: kind === 'swing' ? follow(document.student) : undefined,
     date: kind === 'swing' ? document.date?.value : undefined,
@@ -136,19 +137,23 @@ function titleOf(document: SwingwrightDocument): Located<string> | undefined {
   return node && { value: document.title, span: node.span };
 }
 
-function keptCard(uri: string, text: string, registry: Registry, cards: CardCache): Card {
-  const card = cardOf(uri, parseDocument(kindOf(uri) ?? 'review', text, registry), registry);
+function isSameHome(a: Home, b: Home): boolean {
+  return a.registry === b.registry && a.workspace === b.workspace;
+}
+
+function keptCard(uri: string, text: string, home: Home, cards: CardCache): Card {
+  const card = cardOf(uri, parseDocument(kindOf(uri) ?? 'review', text, home.registry), home);
   cards.set(uri, card);
   return card;
 }
 
-type Registries = (uri: string) => Promise<Registry>;
+type Homes = (uri: string) => Promise<Home>;
 
 /** What can be measured in each folder, by the workspace files in it and above, each read once. */
-function registriesIn(archive: Archive): Registries {
+function homesIn(archive: Archive): Homes {
   const states = new Map<string, Promise<FileState | undefined>>();
-  const folders = new Map<string, Promise<Registry>>();
-  const find = async (uri: string): Promise<Registry> => {
+  const folders = new Map<string, Promise<Home>>();
+  const find = async (uri: string): Promise<Home> => {
     const known = new Map<string, FileState | undefined>();
     for (const candidate of workspaceCandidates(uri)) {
       const state = states.get(candidate) ?? stateOf(candidate, archive);
@@ -156,15 +161,16 @@ function registriesIn(archive: Archive): Registries {
       known.set(candidate, (await state) ?? { kind: 'missing' });
       if (known.get(candidate)?.kind !== 'missing') break;
     }
-    return findWorkspace(uri, lookoutOver({ file: (at) => known.get(at) }), undefined).own.registry;
+    const { own, workspace } = findWorkspace(uri, lookoutOver({ file: (at) => known.get(at) }), undefined);
+    return { registry: own.registry, workspace: workspace?.uri };
   };
   return (uri) => {
     // The workspace file itself is what a registry comes from.
-    if (kindOf(uri) === 'workspace') return Promise.resolve(builtIn);
+    if (kindOf(uri) === 'workspace') return Promise.resolve({ registry: builtIn, workspace: uri });
     const folder = uri.slice(0, uri.lastIndexOf('/'));
-    const registry = folders.get(folder) ?? find(uri);
-    folders.set(folder, registry);
-    return registry;
+    const home = folders.get(folder) ?? find(uri);
+    folders.set(folder, home);
+    return home;
   };
 }
 

@@ -49,7 +49,7 @@ export function courseOf(plan: Lesson, lessons: readonly Lesson[]): Course | und
   const span = end < 0 ? later : later.slice(0, lastOfDay(later, end) + 1);
   const silent: Lesson[] = [];
   for (const next of span) {
-    const held = hold(plan, next);
+    const held = holdPlan(plan, next);
     if (held !== undefined && saysAnything(held.outcome))
       return { ...none, state: 'held', held, silent, isLast: end < 0 };
     if (measuresAnything(next.analysis)) silent.push(next);
@@ -64,13 +64,14 @@ export function courseOf(plan: Lesson, lessons: readonly Lesson[]): Course | und
 /** The plan that was open at this lesson, held against it; undefined where there is none. */
 export function lastPlanOf(lesson: Lesson, lessons: readonly Lesson[]): HeldPlan | undefined {
   const open = openPlanOf(lessons, { date: lesson.date, club: clubOf(lesson) });
-  return open && hold(open.from, lesson);
+  return open && holdPlan(open.from, lesson);
 }
 
 /** By analyses, which stay the same objects while nothing that they depend on has changed. */
 const kept = new WeakMap<Analysis, WeakMap<Analysis, Outcome>>();
 
-function hold(plan: Lesson, next: Lesson): HeldPlan | undefined {
+/** The plan of one lesson against another, whichever comes next; undefined where one of them says nothing that the model can read. */
+export function holdPlan(plan: Lesson, next: Lesson): HeldPlan | undefined {
   const outcomes = kept.get(plan.analysis) ?? new WeakMap<Analysis, Outcome>();
   kept.set(plan.analysis, outcomes);
   const outcome = outcomes.get(next.analysis) ?? outcomeOf(plan.analysis, next.analysis);

@@ -1,10 +1,10 @@
 // Has the coach's faults judged from what the model makes of a record; remembers what was computed as long as the numbers stay the same.
-import type { Followed } from '../checks/subject.ts';
+import type { Followed, Subject } from '../checks/subject.ts';
 import { beliefOf } from '../judgement/belief.ts';
 import type { CompiledEvidence } from '../judgement/book.ts';
 import { claimsOf, type FindSensitivity } from '../judgement/claims.ts';
 import { judgeFaults, type Judgement } from '../judgement/judgement.ts';
-import type { JudgedLine } from '../judgement/verdict.ts';
+import { judge, type Beholder, type FaultVerdict, type JudgedLine } from '../judgement/verdict.ts';
 import type { Account } from '../model/account.ts';
 import { sensitivity, type Sensitivity } from '../model/sensitivity.ts';
 import type { Registry } from '../registry/registry.ts';
@@ -25,12 +25,27 @@ export function judgementOf(
   coverage: number,
 ): Judgement | undefined {
   if (books.length === 0) return undefined;
+  const beholder = beholderOf(student, account, registry);
+  const verdicts = judgeFaults(record, books, beholder);
+  return { ...verdicts, claims: claimsOf(verdicts.stated, beholder, slopesOf(account), coverage) };
+}
+
+/** What the numbers of a record say of a fault, stated there or not; undefined where its books do not know it. */
+export function verdictOn(
+  id: string,
+  at: string | undefined,
+  { judgement, student, registry }: Pick<Subject, 'judgement' | 'student' | 'registry'>,
+  account: Account,
+): FaultVerdict | undefined {
+  const known = judgement?.faults.get(id);
+  return known && judge(known, at, beholderOf(student?.document, account, registry));
+}
+
+function beholderOf(student: StudentFile | undefined, account: Account, registry: Registry): Beholder {
   const hand = student?.hand?.value;
   const kept = chances.get(account) ?? new WeakMap<CompiledEvidence, JudgedLine>();
   chances.set(account, kept);
-  const beholder = { belief: beliefOf(account, hand), hand, registry, chances: kept };
-  const verdicts = judgeFaults(record, books, beholder);
-  return { ...verdicts, claims: claimsOf(verdicts.stated, beholder, slopesOf(account), coverage) };
+  return { belief: beliefOf(account, hand), hand, registry, chances: kept };
 }
 
 /** To change a swing in the model costs more than anything else here, and few keystrokes change what comes of it. */

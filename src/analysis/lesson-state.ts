@@ -30,7 +30,7 @@ export interface LessonState {
   readonly due: readonly StateItem[];
 }
 
-const conflictCodes: ReadonlySet<string> = new Set([
+export const conflictCodes: ReadonlySet<string> = new Set([
   ...conflictKinds.map(({ code }) => code),
   'entries-do-not-agree',
 ]);

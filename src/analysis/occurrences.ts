@@ -38,6 +38,10 @@ export function sameAs(thing: Thing, cards: readonly Card[]): (other: Thing) => 
     case 'club':
       return (other) => other.kind === 'club' && other.name === thing.name && other.student === thing.student;
     case 'quantity':
+    case 'check':
+    case 'relation':
+      return (other) =>
+        other.kind === thing.kind && other.name === thing.name && other.workspace === thing.workspace;
     case 'miss':
     case 'file':
       return (other) => other.kind === thing.kind && other.name === thing.name;

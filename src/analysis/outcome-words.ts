@@ -4,7 +4,7 @@ import { percent } from '../checks/verdict-words.ts';
 import type { ChangeOutcome } from '../judgement/changed.ts';
 import type { MeasuredValue } from '../judgement/measured.ts';
 import type { Outcome, PredictionOutcome, ProofOutcome } from '../judgement/outcome.ts';
-import { showValue, showWindow } from '../measure/show.ts';
+import { showSize, showValue, showWindow } from '../measure/show.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Course } from './courses.ts';
 import type { Lesson } from './lessons.ts';
@@ -133,8 +133,7 @@ export function predictionWords({ entry, state, predicted, after, miss, u }: Pre
 
 /** "3 m less": a difference has no direction word, for left of a left number may still be right. */
 export function differenceWords(quantity: Quantity, miss: number, u?: number): string {
-  const size = showValue({ ...quantity, directions: [] }, Math.abs(miss), u === undefined ? undefined : u);
-  const bare = size.replace(/ ± .*$/, '');
+  const bare = showSize(quantity, miss, u);
   if (miss === 0) return 'no difference';
   const word = quantity.directions.find(
     ({ sign, bearing }) => bearing === undefined && sign === Math.sign(miss),

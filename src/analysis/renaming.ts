@@ -1,10 +1,12 @@
-// Renames a fault or a club wherever it is mentioned, or says in a sentence why that cannot be; writes nothing itself.
+// Renames a fault, a club or what a workspace has of its own wherever it is mentioned, or says in a sentence why that cannot be; writes nothing itself.
 import type { Span } from '../measure/measure.ts';
 import { collapseSpaces, quote } from '../measure/quote.ts';
+import { checkName } from '../record/own.ts';
 import { parseDocument } from '../record/parse.ts';
 import { cardOf, type Card } from './cards.ts';
 import type { Mention, Thing } from './mentions.ts';
 import { booksFrom, definersOf, occurrencesOf } from './occurrences.ts';
+import { declarationOf, ownIdsFor, registryFrom, type OwnIds, type OwnQuantity } from './renaming-own.ts';
 
 export interface FileEdits {
   readonly uri: string;
@@ -24,15 +26,22 @@ const longestName = 80;
 /** Why what stands here cannot be renamed at all; undefined where it can. */
 export function whyNotRenamed(mention: Mention | undefined, cards: readonly Card[]): string | undefined {
   if (mention === undefined)
-    return 'Only faults and clubs can be renamed, and the cursor is on neither; put it on the name of one.';
+    return `Only ${renamable} can be renamed, and the cursor is on none; put it on the name of one.`;
   const { thing } = mention;
   switch (thing.kind) {
     case 'quantity':
-      return `${quote(thing.name)} is a quantity of the format, whose name is the same in all records; only faults and clubs can be renamed.`;
+      if (thing.workspace === undefined)
+        return `${quote(thing.name)} is a quantity of the format, whose name is the same in all records; only ${renamable} can be renamed.`;
+      return declarationOf(thing, cards) === undefined ? notLookedThrough(thing) : undefined;
+    case 'check':
+    case 'relation':
+      return cards.some(({ mentions }) => mentions.some((one) => isDefinitionOf(thing, one)))
+        ? undefined
+        : notLookedThrough(thing);
     case 'miss':
-      return `${quote(thing.name)} is a word of the trade for a miss; only faults and clubs can be renamed.`;
+      return `${quote(thing.name)} is a word of the trade for a miss; only ${renamable} can be renamed.`;
     case 'file':
-      return 'A file is renamed where files are listed; here only faults and clubs can be renamed.';
+      return `A file is renamed where files are listed; here only ${renamable} can be renamed.`;
     case 'fault':
       return definersOf(thing, cards).size > 0
         ? undefined
@@ -44,7 +53,25 @@ export function whyNotRenamed(mention: Mention | undefined, cards: readonly Card
   }
 }
 
-/** Every edit that gives this fault or club another name in these files, each read back before it is given out. */
+const renamable = "faults, clubs and a workspace's own quantities, checks and relations";
+
+function notLookedThrough({ name }: Thing): string {
+  return `${quote(name)} stands in no \`swingwright.yaml\` that was looked through; look through the folder that holds it.`;
+}
+
+function isDefinitionOf(
+  thing: Thing & { kind: 'check' | 'relation' },
+  { thing: other, role }: Mention,
+): boolean {
+  return (
+    role === 'definition' &&
+    other.kind === thing.kind &&
+    other.name === thing.name &&
+    other.workspace === thing.workspace
+  );
+}
+
+/** Every edit that gives this thing another name in these files, each read back before it is given out. */
 export function rename(mention: Mention | undefined, to: string, cards: readonly Card[]): Renaming {
   const name = collapseSpaces(to);
   const reason =
@@ -52,20 +79,53 @@ export function rename(mention: Mention | undefined, to: string, cards: readonly
   if (reason !== undefined) return { kind: 'refused', reason };
   const { thing } = mention!;
   if (name === thing.name) return { kind: 'edits', files: [] };
+  if (thing.kind === 'quantity') {
+    const own = ownIdsFor(thing, name, cards);
+    return typeof own === 'string' ? { kind: 'refused', reason: own } : renameOwn(thing, own, cards);
+  }
   const occurrences = occurrencesOf(thing, cards);
   const files: FileEdits[] = [];
   for (const card of cards) {
     const spans = unique(occurrences.filter(({ uri }) => uri === card.uri).map(({ span }) => span));
     if (spans.length === 0) continue;
     const edits = spans.map((span) => rewrite(card.text, span, name));
-    if (!isReadBack(card, thing, name, spans, edits))
-      return {
-        kind: 'refused',
-        reason: `${quote(thing.name)} cannot be replaced in ${quote(fileName(card.uri))}, where it is written in a way of its own; write it there as a plain word first.`,
-      };
+    const starts = new Set(spans.map(({ start }) => start));
+    const nameOf = ({ thing: other, span }: Mention): string =>
+      other.kind === thing.kind && other.name === thing.name && starts.has(span.start) ? name : other.name;
+    if (!isReadBack(card, edits, card.home, nameOf)) return writtenOddly(thing, card);
     files.push({ uri: card.uri, text: card.text, edits });
   }
   return { kind: 'edits', files };
+}
+
+/** Only the last word of each id changes, and in all files the same, as keys or in expressions. */
+function renameOwn(thing: OwnQuantity, { ids, oldKey, newKey }: OwnIds, cards: readonly Card[]): Renaming {
+  const isMeant = ({ thing: other }: Mention): boolean =>
+    other.kind === 'quantity' && other.workspace === thing.workspace && ids.has(other.name);
+  const changed = cards.flatMap((card) => {
+    const spans = unique(card.mentions.filter(isMeant).map(({ span }) => span));
+    const edits = spans.map(({ end }) => ({ span: { start: end - oldKey.length, end }, text: newKey }));
+    return spans.length === 0 || newKey === oldKey ? [] : [{ card, edits }];
+  });
+  const own = changed.find(({ card }) => card.uri === thing.workspace);
+  const registry = own && registryFrom(applyEdits({ text: own.card.text, edits: own.edits }));
+  for (const { card, edits } of changed) {
+    const isWord = edits.every(({ span }) => card.text.slice(span.start, span.end) === oldKey);
+    const home = registry === undefined || card === own?.card ? card.home : { ...card.home, registry };
+    const nameOf = (one: Mention): string => (isMeant(one) ? ids.get(one.thing.name)! : one.thing.name);
+    if (!isWord || !isReadBack(card, edits, home, nameOf)) return writtenOddly(thing, card);
+  }
+  return {
+    kind: 'edits',
+    files: changed.map(({ card: { uri, text }, edits }) => ({ uri, text, edits })),
+  };
+}
+
+function writtenOddly({ name }: Thing, { uri }: Card): Renaming {
+  return {
+    kind: 'refused',
+    reason: `${quote(name)} cannot be replaced in ${quote(fileName(uri))}, where it is written in a way of its own; write it there as a plain word first.`,
+  };
 }
 
 export function applyEdits({ text, edits }: Pick<FileEdits, 'text' | 'edits'>): string {
@@ -90,6 +150,13 @@ function whyNotCalled(name: string, to: string): string | undefined {
 
 function whyTaken(thing: Thing, name: string, cards: readonly Card[]): string | undefined {
   if (name === thing.name) return undefined;
+  if (thing.kind === 'check' || thing.kind === 'relation') {
+    if (thing.kind === 'check' && !checkName.test(name))
+      return `Found ${quote(name)}; expected a name in small letters, with hyphens between its words.`;
+    return cards.some(({ mentions }) => mentions.some((one) => isDefinitionOf({ ...thing, name }, one)))
+      ? `${quote(name)} stands in \`swingwright.yaml\` already; expected a name that no other ${thing.kind} has.`
+      : undefined;
+  }
   if (thing.kind === 'club')
     return bagOf(thing, cards).has(name)
       ? `${quote(name)} is in the student's bag already; expected a name that no other club has.`
@@ -150,24 +217,17 @@ function isPlain(name: string): boolean {
   return !/^[\d.][\d._a-fox+-]*$/i.test(name);
 }
 
-/** The same mentions as before, but for the new name: anything else would be damage. */
+/** The same mentions as before, but for the new names: anything else would be damage. */
 function isReadBack(
   card: Card,
-  thing: Thing,
-  name: string,
-  spans: readonly Span[],
   edits: FileEdits['edits'],
+  home: Card['home'],
+  nameOf: (mention: Mention) => string,
 ): boolean {
-  const changed = cardOf(
-    card.uri,
-    parseDocument(card.kind, applyEdits({ text: card.text, edits }), card.registry),
-    card.registry,
-  );
-  const starts = new Set(spans.map(({ start }) => start));
+  const text = applyEdits({ text: card.text, edits });
+  const changed = cardOf(card.uri, parseDocument(card.kind, text, home.registry), home);
   const expected = card.mentions.map((mention) =>
-    mention.thing.kind === thing.kind && mention.thing.name === thing.name && starts.has(mention.span.start)
-      ? keyOf({ ...mention, thing: { ...mention.thing, name } })
-      : keyOf(mention),
+    keyOf({ ...mention, thing: { ...mention.thing, name: nameOf(mention) } }),
   );
   const found = changed.mentions.map(keyOf);
   return expected.length === found.length && expected.every((key, place) => key === found[place]);

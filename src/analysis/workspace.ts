@@ -8,6 +8,7 @@ import { builtIn } from '../registry/registry.ts';
 import { parsedDocument } from './cache.ts';
 import type { AnalysisCache } from './cache.ts';
 import type { Lookout } from './lookout.ts';
+import type { FileState } from './result.ts';
 
 const workspaceFileName = 'swingwright.yaml';
 /** No file system in use nests deeper in practice; without a bound an odd scheme could have us climb for ever. */
@@ -42,7 +43,13 @@ export function findWorkspace(
   return none;
 }
 
-export const nothingOwn: Own = { registry: builtIn, model: undefined, checks: [], problems: [] };
+export const nothingOwn: Own = {
+  registry: builtIn,
+  model: undefined,
+  derived: new Map(),
+  checks: [],
+  problems: [],
+};
 const none: NearestWorkspace = { workspace: undefined, own: nothingOwn, problems: [] };
 
 /** By document, so that most keystrokes need not look at what the workspace adds. */
@@ -74,4 +81,18 @@ function unreadable(reason: string): Problem {
     found: `the \`${workspaceFileName}\` of this workspace, which cannot be read (${reason})`,
     expected: 'a file that can be read',
   };
+}
+
+/** The nearest workspace file at or above the folder; where there is none, the one that would lie in the folder. */
+export async function nearestWorkspace(
+  folder: string,
+  files: { readonly get: (uri: string) => FileState | undefined },
+  load: (uri: string) => Promise<FileState>,
+): Promise<{ readonly uri: string; readonly text: string | undefined }> {
+  const candidates = workspaceCandidates(`${folder}/any`);
+  for (const uri of candidates) {
+    const state = files.get(uri) ?? (await load(uri));
+    if (state.kind === 'text') return { uri, text: state.text };
+  }
+  return { uri: candidates[0] ?? `${folder}/swingwright.yaml`, text: undefined };
 }

@@ -1,6 +1,14 @@
 // Walks the entries, targets and windows of a document, whatever its kind; judges none of them.
 import type { Measure, Span, Window } from '../measure/measure.ts';
-import type { BagClub, Entry, Goal, StudentFile, SwingwrightDocument } from '../record/document.ts';
+import type {
+  BagClub,
+  Entry,
+  FaultChange,
+  Goal,
+  PlannedChange,
+  StudentFile,
+  SwingwrightDocument,
+} from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Subject } from './subject.ts';
 
@@ -8,6 +16,8 @@ export interface PlacedTarget {
   readonly quantity: Quantity;
   readonly target: Measure | Window;
   readonly span: Span;
+  /** The name of the club that a goal is for. */
+  readonly club: string | undefined;
 }
 
 /** Every entry of the document: the record's own, those of its shots, the student's and those of each club. */
@@ -44,21 +54,43 @@ function ownersOf(document: StudentFile): ReadonlyMap<Entry, BagClub> {
   return found;
 }
 
-/** Every number or window that is aimed at: the goals' and the template's. A plan's are said of the entry it changes. */
+/** Every number or window that is aimed at: those of goals, plans and templates, and what changes of a fault book end at. */
 export function targetsOf(document: SwingwrightDocument): readonly PlacedTarget[] {
   if (document.kind === 'template') {
     return [...document.windows.values()].map(({ quantity, window, span }) => ({
       quantity,
       target: window,
       span,
+      club: undefined,
     }));
   }
-  if (document.kind === 'swing' || document.kind === 'student') return document.goals.flatMap(goalTargets);
-  return [];
+  if (document.kind === 'faults')
+    return [...document.faults.values()].flatMap(({ changes }) => changes.flatMap(aimedAt));
+  if (document.kind === 'student') return document.goals.flatMap(goalTargets);
+  return document.kind === 'swing'
+    ? [...document.goals.flatMap(goalTargets), ...document.plan.flatMap(aimedAt)]
+    : [];
 }
 
 function goalTargets(goal: Goal): readonly PlacedTarget[] {
-  return [...goal.targets.values()];
+  return [...goal.targets.values()].map((one) => ({ ...one, club: goal.club?.value }));
+}
+
+function aimedAt({
+  quantity,
+  to,
+}: Pick<PlannedChange | FaultChange, 'quantity' | 'to'>): readonly PlacedTarget[] {
+  return quantity === undefined || to === undefined ? [] : [{ quantity, ...to, club: undefined }];
+}
+
+/** The kind of club with which this is aimed at; undefined where none is known. */
+export function clubKindAimedWith(
+  { document, club, student }: Subject,
+  { club: named }: PlacedTarget,
+): string | undefined {
+  if (named === undefined) return document.kind === 'swing' ? club?.kind?.value : undefined;
+  const bag = document.kind === 'student' ? document.bag : student?.document.bag;
+  return bag?.get(named)?.kind?.value;
 }
 
 /** What stands at this place: a reading of an entry, or a target, with its quantity. */

@@ -19,7 +19,7 @@ export const outsideBounds: Check = {
   attack: 7.5 deg down`,
     source: 'the bounds of each quantity in the registry, each with its own source, which the message names.',
   }),
-  kinds: ['swing', 'student', 'template'],
+  kinds: ['swing', 'student', 'template', 'faults'],
   find: (subject) => [
     ...readingsOutside(subject, ({ bounds }) => bounds).map((outlier) => findingOf(outlier, subject)),
     ...targetsOutside(subject, ({ bounds }) => bounds).map((outlier) => findingOf(outlier, subject)),

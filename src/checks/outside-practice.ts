@@ -1,10 +1,13 @@
 // The check that says which numbers are possible but not seen on a lesson tee.
 import { withArticle } from '../measure/article.ts';
+import { compileExpression } from '../judgement/expression.ts';
+import { quote } from '../measure/quote.ts';
 import { showWindow } from '../measure/show.ts';
-import { practiceWith } from '../registry/registry.ts';
-import type { Check } from './check.ts';
+import { isOutside, practiceWith } from '../registry/registry.ts';
+import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
-import { isOutside, readingsOutside } from './reach.ts';
+import { boxOf, readingsOutside, targetsOutside, type Outlier } from './reach.ts';
+import type { Subject } from './subject.ts';
 
 export const outsidePractice: Check = {
   code: 'outside-practice',
@@ -12,7 +15,7 @@ export const outsidePractice: Check = {
   title: 'Outside what is usual',
   explanation: explain({
     found:
-      'The number is possible, but outside what is seen on a lesson tee with this kind of club, children and tall adults included.',
+      'The number, measured or aimed at, is possible, but outside what is seen on a lesson tee with this kind of club, children and tall adults included.',
     matters: 'It may well be right; a second look costs little.',
     raises: `delivery:
   attack: 20 deg down`,
@@ -21,15 +24,49 @@ export const outsidePractice: Check = {
     source:
       'the window seen in practice of each quantity in the registry, most of them common practice without a source.',
   }),
-  kinds: ['swing', 'student'],
-  find: (subject) =>
-    readingsOutside(subject, practiceWith).flatMap(({ quantity, value, span, clubKind }) => {
-      const practice = practiceWith(quantity, clubKind);
-      if (practice === undefined || isOutside(value, quantity.bounds)) return [];
-      const usual = showWindow(quantity, practice.min, practice.max);
-      const club =
-        practice === quantity.practice || clubKind === undefined ? '' : ` with ${withArticle(clubKind)}`;
-      const found = `${quantity.title} ${subject.show(quantity, value)}`;
-      return [{ span, message: `${found} is unusual${club}; seen in practice: ${usual}.` }];
-    }),
+  kinds: ['swing', 'student', 'faults'],
+  find: (subject) => {
+    // What a coach's template wants is the coach's.
+    const targets = subject.document.kind === 'template' ? [] : targetsOutside(subject, practiceWith);
+    const outliers = [...readingsOutside(subject, practiceWith), ...targets];
+    return [...outliers.flatMap((one) => findingOf(one, subject)), ...proofsOutside(subject)];
+  },
 };
+
+function findingOf(
+  { quantity, value, span, clubKind }: Outlier & { readonly clubKind: string | undefined },
+  subject: Subject,
+): readonly RawFinding[] {
+  const practice = practiceWith(quantity, clubKind);
+  if (practice === undefined || isOutside(value, quantity.bounds)) return [];
+  const usual = showWindow(quantity, practice.min, practice.max);
+  const club =
+    practice === quantity.practice || clubKind === undefined ? '' : ` with ${withArticle(clubKind)}`;
+  const found = `${quantity.title} ${subject.show(quantity, value)}`;
+  return [{ span, message: `${found} is unusual${club}; seen in practice: ${usual}.` }];
+}
+
+/** What no usual swing meets, though some possible one does. */
+function proofsOutside({ document, registry, club }: Subject): readonly RawFinding[] {
+  if (document.kind !== 'swing') return [];
+  const clubKind = club?.kind?.value;
+  return document.plan.flatMap(({ proof }) => {
+    const expression = proof && compileExpression(proof.value, registry).expression;
+    if (proof === undefined || expression === undefined) return [];
+    const { quantities, over } = expression;
+    const usual = boxOf(quantities, (quantity) => practiceWith(quantity, clubKind) ?? quantity.bounds);
+    if (over(usual) !== 0 || !Number.isNaN(over(boxOf(quantities)))) return [];
+    const seen = quantities.flatMap((quantity) => {
+      const practice = practiceWith(quantity, clubKind);
+      const title = quantity.title.toLowerCase();
+      return practice === undefined ? [] : [`${title} ${showWindow(quantity, practice.min, practice.max)}`];
+    });
+    const swing = clubKind === undefined ? 'usual swing' : `usual swing with ${withArticle(clubKind)}`;
+    return [
+      {
+        span: proof.span,
+        message: `The proof ${quote(proof.value)} is met by no ${swing}; seen in practice: ${seen.join(', ')}.`,
+      },
+    ];
+  });
+}

@@ -1,7 +1,9 @@
 // Finds the readings and targets that lie outside a range of their quantity; the range is the caller's.
 import type { Span } from '../measure/measure.ts';
+import type { Box } from '../judgement/walk.ts';
+import { isOutside } from '../registry/registry.ts';
 import type { Quantity, Range } from '../registry/quantity.ts';
-import { clubKindOf, entriesOf, targetsOf } from './entries.ts';
+import { clubKindAimedWith, clubKindOf, entriesOf, targetsOf } from './entries.ts';
 import type { Subject } from './subject.ts';
 
 export interface Outlier {
@@ -9,14 +11,6 @@ export interface Outlier {
   /** SI; of a window, the end that lies outside. */
   readonly value: number;
   readonly span: Span;
-}
-
-/** Allowance for the last bit that a conversion of units may cost: `100 %` or `48 in` are not outside. */
-const rounding = 1e-9;
-
-export function isOutside(value: number, range: Range): boolean {
-  const allowance = rounding * Math.max(1, Math.abs(range.min), Math.abs(range.max));
-  return value < range.min - allowance || value > range.max + allowance;
 }
 
 /** `rangeOf` is given the kind of club that the reading was taken with or of, where one is known. */
@@ -35,10 +29,27 @@ export function readingsOutside(
   });
 }
 
-export function targetsOutside(subject: Subject, rangeOf: (quantity: Quantity) => Range): readonly Outlier[] {
-  return targetsOf(subject.document).flatMap(({ quantity, target, span }) => {
+/** `rangeOf` is given the kind of club that is aimed with, where one is known. */
+export function targetsOutside(
+  subject: Subject,
+  rangeOf: (quantity: Quantity, clubKind: string | undefined) => Range | undefined,
+): readonly (Outlier & { readonly clubKind: string | undefined })[] {
+  return targetsOf(subject.document).flatMap((placed) => {
+    const { quantity, target, span } = placed;
+    const clubKind = clubKindAimedWith(subject, placed);
+    const range = rangeOf(quantity, clubKind);
+    if (range === undefined) return [];
     const ends = target.kind === 'window' ? [target.from, target.to] : [target.value];
-    const value = ends.find((end) => isOutside(end, rangeOf(quantity)));
-    return value === undefined ? [] : [{ quantity, value, span }];
+    const value = ends.find((end) => isOutside(end, range));
+    return value === undefined ? [] : [{ quantity, value, span, clubKind }];
   });
+}
+
+/** All values that these quantities can have, or those in a narrower range of them. */
+export function boxOf(
+  quantities: readonly Quantity[],
+  rangeOf: (quantity: Quantity) => Pick<Range, 'min' | 'max'> = ({ bounds }) => bounds,
+): Box {
+  const ranges = quantities.map(rangeOf);
+  return { min: ranges.map(({ min }) => min), max: ranges.map(({ max }) => max) };
 }

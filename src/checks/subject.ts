@@ -3,6 +3,7 @@ import type { Agreement } from '../model/agreement-result.ts';
 import type { Forecast } from '../judgement/forecast.ts';
 import type { CompiledCheck } from '../judgement/own.ts';
 import type { Relation } from '../model/own-model.ts';
+import type { ProofOutcome } from '../judgement/outcome.ts';
 import type { Judgement } from '../judgement/judgement.ts';
 import type { ShotSummary } from '../model/shots.ts';
 import type { Derivation } from '../model/value.ts';
@@ -49,8 +50,13 @@ export interface Subject {
   readonly workspace: Followed<WorkspaceFile> | undefined;
   /** What can be measured: the built-in registry with the workspace's own. */
   readonly registry: Registry;
-  /** Checks and relations of the workspace's own. */
-  readonly own: { readonly checks: readonly CompiledCheck[]; readonly relations: readonly Relation[] };
+  /** Checks, relations and derived quantities of the workspace's own. */
+  readonly own: {
+    readonly checks: readonly CompiledCheck[];
+    readonly relations: readonly Relation[];
+    /** What each derived quantity is computed from, by full ids. */
+    readonly derived: ReadonlyMap<string, readonly string[]>;
+  };
   /** Only for swing records that have some, in a list or in a file that is there. */
   readonly shots: SubjectShots | undefined;
   /** Only for swing records. */
@@ -61,6 +67,8 @@ export interface Subject {
   readonly judgement: Judgement | undefined;
   /** What the plan leads to and how the goals stand; only for swing records with a plan. */
   readonly forecast: Forecast | undefined;
+  /** How the proofs of the plan stand in this record itself, in the order of those that can be read; empty of all but swing records. */
+  readonly proofs: readonly ProofOutcome[];
   /** A value as the coach reads it, in the quantity's unit and direction words: "8.9 cm ahead ± 2.1 cm". */
   readonly show: (quantity: Quantity, value: number, u?: number | null) => string;
 }

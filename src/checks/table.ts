@@ -7,6 +7,16 @@ import { bareNumber } from './bare-number.ts';
 import { beliefAgainstPhysics } from './belief-against-physics.ts';
 import { caution } from './caution.ts';
 import type { Check } from './check.ts';
+import { changeAgainstBook } from './change-against-book.ts';
+import { changeInTwoWays } from './change-in-two-ways.ts';
+import { changeOfDerived } from './change-of-derived.ts';
+import { changeStatedTwice } from './change-stated-twice.ts';
+import { evidenceShowsNothing } from './evidence-shows-nothing.ts';
+import { goalForOtherClub } from './goal-for-other-club.ts';
+import { proofAlreadyMet } from './proof-already-met.ts';
+import { proofCannotBeTold } from './proof-cannot-be-told.ts';
+import { proofProvesNothing } from './proof-proves-nothing.ts';
+import { statedTwice } from './stated-twice.ts';
 import { changeWithoutReason } from './change-without-reason.ts';
 import { goalOutOfReach } from './goal-out-of-reach.ts';
 import { planLoadsInjury } from './plan-loads-injury.ts';
@@ -36,6 +46,7 @@ import { measureNotAllowed } from './measure-not-allowed.ts';
 import { missNotExplained } from './miss-not-explained.ts';
 import { missingDirection } from './missing-direction.ts';
 import { missingKey } from './missing-key.ts';
+import { missingUncertainty } from './missing-uncertainty.ts';
 import { missingReference } from './missing-reference.ts';
 import { noValueYet } from './no-value-yet.ts';
 import { numberOutOfRange } from './number-out-of-range.ts';
@@ -43,6 +54,7 @@ import { outsideBounds } from './outside-bounds.ts';
 import { outsidePractice } from './outside-practice.ts';
 import { outsideTemplate } from './outside-template.ts';
 import { pathAgainstArc } from './path-against-arc.ts';
+import { relationTellsNothing } from './relation-tells-nothing.ts';
 import { relationDoesNotHold } from './relation-does-not-hold.ts';
 import { quantityAlreadyKnown } from './quantity-already-known.ts';
 import { circularDerivation } from './circular-derivation.ts';
@@ -103,6 +115,7 @@ export const checks: readonly Check[] = [
   bareDirection,
   unknownDirection,
   missingDirection,
+  missingUncertainty,
   directionWithSign,
   unknownMethod,
   uncertaintyNotPositive,
@@ -126,6 +139,8 @@ export const checks: readonly Check[] = [
   quantityAlreadyKnown,
   circularDerivation,
   circularCauses,
+  evidenceShowsNothing,
+  changeInTwoWays,
   outsideBounds,
   outsidePractice,
   templateForOtherClub,
@@ -143,6 +158,7 @@ export const checks: readonly Check[] = [
   agreementNotJudged,
   entriesDoNotAgree,
   relationDoesNotHold,
+  relationTellsNothing,
   shapeAgainstCurve,
   flightAgainstShots,
   faultContradicted,
@@ -151,7 +167,15 @@ export const checks: readonly Check[] = [
   beliefAgainstPhysics,
   missNotExplained,
   caution,
+  statedTwice,
   changeWithoutReason,
+  changeStatedTwice,
+  changeOfDerived,
+  changeAgainstBook,
+  proofProvesNothing,
+  proofCannotBeTold,
+  proofAlreadyMet,
+  goalForOtherClub,
   goalOutOfReach,
   planLoadsInjury,
   planLeadsAway,

@@ -2,7 +2,11 @@
 import type { Check } from './check.ts';
 import { explain } from './explain.ts';
 
-const one = 'delivery.attack, to: 3 deg down, because: heavy';
+const plan = (count: number): string =>
+  ['delivery.attack', 'delivery.path', 'delivery.face', 'checkpoints.impact.shaft_lean']
+    .slice(0, count)
+    .map((id) => `  - { change: ${id}, because: heavy }\n`)
+    .join('');
 
 export const tooManyChanges: Check = {
   code: 'too-many-changes',
@@ -13,8 +17,8 @@ export const tooManyChanges: Check = {
       'The plan names more changes than the workspace allows: three, unless `most_changes` says otherwise.',
     matters:
       'A student who is to change many things changes none of them, and nobody can tell afterwards which one did what.',
-    raises: `swing: 1\nmisses: [heavy]\nplan:\n${`  - { change: ${one} }\n`.repeat(4)}`,
-    accepts: `swing: 1\nmisses: [heavy]\nplan:\n${`  - { change: ${one} }\n`.repeat(3)}`,
+    raises: `swing: 1\nmisses: [heavy]\nplan:\n${plan(4)}`,
+    accepts: `swing: 1\nmisses: [heavy]\nplan:\n${plan(3)}`,
     source: 'common practice, no source.',
   }),
   kinds: ['swing'],

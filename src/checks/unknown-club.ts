@@ -1,5 +1,6 @@
 // The check that says which club is not in the student's bag.
 import { findNearest } from '../measure/nearest.ts';
+import type { Goal, Located, StudentFile } from '../record/document.ts';
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
 import { writeNearest } from './fixes.ts';
@@ -16,7 +17,7 @@ export const unknownClub: Check = {
   severity: 'error',
   title: 'Club not in the bag',
   explanation: explain({
-    found: "The record names a club that is not in the student's bag.",
+    found: "The record, or a goal, names a club that is not in the student's bag.",
     matters: 'Its loft, length and kind are not known, so that nothing that hangs on them can be derived.',
     raises: {
       'lesson.swing.yaml': 'swing: 1\nstudent: mira.student.yaml\nclub: hybird',
@@ -28,16 +29,30 @@ export const unknownClub: Check = {
     },
     source: 'the file format of this project.',
   }),
-  kinds: ['swing'],
+  kinds: ['swing', 'student'],
   find: (subject) => {
-    if (subject.document.kind !== 'swing' || subject.club !== undefined || subject.student === undefined)
-      return [];
-    const { club } = subject.document;
-    // A bag that could not be read may well hold the club.
-    const isBroken = subject.student.document.problems.some((problem) => unreadable.has(problem.code));
-    return club === undefined || isBroken ? [] : [findingOf(club, subject, subject.student)];
+    const { document } = subject;
+    if (document.kind === 'student') return clubsMissing(clubsOfGoals(document.goals), document, subject);
+    if (document.kind !== 'swing' || subject.student === undefined) return [];
+    const own = document.club === undefined ? [] : [document.club];
+    return clubsMissing([...own, ...clubsOfGoals(document.goals)], subject.student.document, subject);
   },
 };
+
+function clubsOfGoals(goals: readonly Goal[]): readonly Located<string>[] {
+  return goals.flatMap(({ club }) => club ?? []);
+}
+
+function clubsMissing(
+  named: readonly Located<string>[],
+  { bag, problems }: StudentFile,
+  subject: Subject,
+): readonly RawFinding[] {
+  // A bag that could not be read may well hold the club.
+  if (problems.some(({ code }) => unreadable.has(code))) return [];
+  const uri = subject.student?.uri ?? subject.uri;
+  return named.filter(({ value }) => !bag.has(value)).map((club) => findingOf(club, bag, uri, subject));
+}
 
 const unreadable: ReadonlySet<string> = new Set([
   'yaml-syntax',
@@ -48,11 +63,12 @@ const unreadable: ReadonlySet<string> = new Set([
 ]);
 
 function findingOf(
-  club: { readonly value: string; readonly span: RawFinding['span'] },
+  club: Located<string>,
+  bag: StudentFile['bag'],
+  uri: string,
   subject: Subject,
-  student: NonNullable<Subject['student']>,
 ): RawFinding {
-  const clubs = [...student.document.bag.values()];
+  const clubs = [...bag.values()];
   const names = clubs.map(({ name }) => name.value);
   const listed = names.map((name) => `\`${name}\``).join(', ');
   const nearest = findNearest(club.value, names);
@@ -63,8 +79,7 @@ function findingOf(
   return {
     span: club.span,
     message: sentenceOf({ ...named, found: `the club \`${club.value}\``, expected }),
-    related:
-      first === undefined ? [] : [{ uri: student.uri, span: first.name.span, message: `The bag: ${listed}` }],
+    related: first === undefined ? [] : [{ uri, span: first.name.span, message: `The bag: ${listed}` }],
     fixes: writeNearest(named, subject),
   };
 }

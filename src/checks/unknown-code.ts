@@ -5,6 +5,7 @@ import { mostFindings, type Check, type RawFinding } from './check.ts';
 import { explain } from './explain.ts';
 import { writeNearest } from './fixes.ts';
 import { sentenceOf } from './from-problems.ts';
+import { ownCode } from './own-checks.ts';
 import type { Subject } from './subject.ts';
 
 export const unknownCode: Check = {
@@ -35,9 +36,18 @@ function namedCodes({ document }: Subject): readonly Located<string>[] {
   return [...inSeverities, ...inComments];
 }
 
+/** Those of the workspace's own checks, even where one cannot be read. */
+function declaredCodes({ document, workspace }: Subject): readonly string[] {
+  const { outline } = document.kind === 'workspace' ? document : (workspace?.document ?? { outline: [] });
+  const own = outline.find(({ name }) => name === 'checks')?.children ?? [];
+  return own.map(({ name }) => ownCode(name));
+}
+
 function findingOf(named: Located<string>, codes: readonly string[], subject: Subject): RawFinding {
-  const nearest = findNearest(named.value, codes);
+  const isBroken = declaredCodes(subject).includes(named.value);
+  const nearest = isBroken ? undefined : findNearest(named.value, codes);
   const problem = { span: named.span, ...(nearest === undefined ? {} : { nearest }) };
-  const message = sentenceOf({ ...problem, found: `\`${named.value}\``, expected: 'the code of a check' });
+  const expected = isBroken ? 'its declaration in `swingwright.yaml` to be whole' : 'the code of a check';
+  const message = sentenceOf({ ...problem, found: `\`${named.value}\``, expected });
   return { span: named.span, message, fixes: writeNearest(problem, subject) };
 }

@@ -47,9 +47,5 @@ export const unknownReason: Check = {
 
 function goalKeys({ document, student }: Subject): readonly string[] {
   const goals = [...(document.kind === 'swing' ? document.goals : []), ...(student?.document.goals ?? [])];
-  return goals.flatMap(({ shape, contact, targets }) => [
-    ...(shape === undefined ? [] : ['shape']),
-    ...(contact === undefined ? [] : ['contact']),
-    ...targets.keys(),
-  ]);
+  return goals.flatMap(({ keys }) => keys);
 }

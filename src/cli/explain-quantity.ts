@@ -36,7 +36,7 @@ function absence({ derivation, subject }: Analysis, id: string): string {
     (other) => subject.registry.find(other) !== undefined,
   );
   if (subject.registry.find(id) === undefined) {
-    const nearest = findNearest(id, known);
+    const nearest = subject.registry.broken.has(id) ? undefined : findNearest(id, known);
     const advice = nearest === undefined ? '' : `; did you mean \`${nearest}\`?`;
     return `there is no quantity \`${printable(id)}\`${advice === '' ? '.' : advice}`;
   }

@@ -85,7 +85,8 @@ function aboutMiss(word: string): string | undefined {
   return miss && `${word}, a miss: ${miss.meaning}\n`;
 }
 
-function advice(word: string, all: readonly Check[], { quantities }: Registry): string {
+function advice(word: string, all: readonly Check[], { quantities, broken }: Registry): string {
+  if (broken.has(word)) return 'its declaration in `swingwright.yaml` cannot be read.';
   const nearest = findNearest(word, [...all.map(({ code }) => code), ...quantities.map(({ id }) => id)]);
   return nearest === undefined ? '`swingwright explain` lists them.' : `did you mean \`${nearest}\`?`;
 }

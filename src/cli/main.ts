@@ -3,23 +3,24 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { calibrateCommand } from './calibrate.ts';
 import { check, formats, type Format } from './check.ts';
-import { claims } from './claims.ts';
+import { addCompareCommands } from './compare-commands.ts';
 import { derive } from './derive.ts';
 import { checkpointNames, drawCommand, pictureNames, themeNames, type DrawOptions } from './draw.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { addJudgementCommands } from './judgement-commands.ts';
+import { addLessonCommands } from './lesson-commands.ts';
 import { addNewCommands } from './new-commands.ts';
 import { next } from './next.ts';
-import { lessons } from './lessons.ts';
-import { outcome } from './outcome.ts';
-import { predictions } from './predictions.ts';
 import { fixCommand } from './fix.ts';
 import { migrateCommand } from './migrate.ts';
 import { references } from './references.ts';
-import { renameCommand } from './rename.ts';
+import { renameCommand, renamed, type Renamed } from './rename.ts';
 import { serve } from './serve.ts';
 import { schemaCommand } from './schema.ts';
+import { addShareCommand } from './share-command.ts';
+import { addGitCommands } from './git-commands.ts';
+import { addReviewCommands } from './review-commands.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -82,53 +83,8 @@ program
   });
 
 addJudgementCommands(program, nonEmpty, stop.signal);
-
-program
-  .command('claims')
-  .description(
-    'hold what stated faults are believed to do against the model and the other records of the student',
-  )
-  .argument('<file>', 'a swing record', nonEmpty)
-  .addOption(formatOption('how to print the claims'))
-  .addHelpText('after', '\nExit code: 0 printed, 2 the record or its fault book could not be read.')
-  .action(async (file: string, options: { format: 'text' | 'json' }) => {
-    process.exitCode = await claims(file, options.format, stop.signal);
-  });
-
-program
-  .command('lessons')
-  .description('list the students of a folder with their lessons by club and date, and where each stands')
-  .argument('[path]', 'a folder of records', '.')
-  .addOption(formatOption('how to print the lessons'))
-  .addHelpText('after', '\nExit code: 0 listed, 2 something could not be read.')
-  .action(async (path: string, options: { format: 'text' | 'json' }) => {
-    process.exitCode = await lessons(path, options.format, stop.signal);
-  });
-
-program
-  .command('outcome')
-  .description(
-    'hold the plan of one record against the lesson after it, or the last plan against this record',
-  )
-  .argument('<file>', 'a swing record', nonEmpty)
-  .addOption(formatOption('how to print the outcome'))
-  .addHelpText(
-    'after',
-    '\nExit code: 0 there is a plan, here or before, 1 there is none, 2 the record could not be read.',
-  )
-  .action(async (file: string, options: { format: 'text' | 'json' }) => {
-    process.exitCode = await outcome(file, options.format, stop.signal);
-  });
-
-program
-  .command('predictions')
-  .description('say how good the predictions of a folder have been')
-  .argument('[path]', 'a folder of records', '.')
-  .addOption(formatOption('how to print the shares'))
-  .addHelpText('after', '\nExit code: 0 said, 2 something could not be read.')
-  .action(async (path: string, options: { format: 'text' | 'json' }) => {
-    process.exitCode = await predictions(path, options.format, stop.signal);
-  });
+addCompareCommands(program, nonEmpty, stop.signal);
+addLessonCommands(program, nonEmpty, stop.signal);
 
 program
   .command('draw')
@@ -230,12 +186,20 @@ program
 
 program
   .command('rename')
-  .description('give a fault or a club another name in the book or the bag and wherever it is mentioned')
+  .description(
+    'give a fault, a club or what a workspace has of its own another name wherever it is mentioned',
+  )
   .argument('<old>', 'its name', nonEmpty)
   .argument('<new>', 'its new name')
   .argument('[path]', 'a folder to look through', '.')
-  .addOption(new Option('--fault', 'a fault of a fault book').conflicts('club'))
-  .addOption(new Option('--club', "a club of a student's bag"))
+  .option('--fault', 'a fault of a fault book')
+  .option('--club', "a club of a student's bag")
+  .option(
+    '--quantity',
+    'an own quantity of `swingwright.yaml`, by its full id; of the new one the key will do',
+  )
+  .option('--check', 'an own check of `swingwright.yaml`')
+  .option('--relation', 'an own relation of `swingwright.yaml`')
   .option('--of <file>', 'a file that mentions the one that is meant, where several have that name')
   .addHelpText('after', '\nExit code: 0 renamed, 1 it cannot be, 2 something could not be read or written.')
   .action(
@@ -243,12 +207,14 @@ program
       from: string,
       to: string,
       path: string,
-      { fault, club, of }: { fault?: true; club?: true; of?: string },
+      { of, ...what }: { [kind in Renamed]?: true } & { of?: string },
       command: Command,
     ) => {
-      if (fault !== true && club !== true)
-        command.error('error: say with `--fault` or `--club` what is renamed.');
-      const kind = fault === true ? 'fault' : 'club';
+      const [kind, ...others] = renamed.filter((one) => what[one] === true);
+      if (kind === undefined || others.length > 0)
+        return command.error(
+          `error: say with one of ${renamed.map((one) => `\`--${one}\``).join(', ')} what is renamed.`,
+        );
       process.exitCode = await renameCommand({ kind, from, to, path, of }, stop.signal);
     },
   );
@@ -266,15 +232,14 @@ program
   });
 
 addNewCommands(program, nonEmpty, stop.signal);
+addShareCommand(program, stop.signal);
+addGitCommands(program);
+addReviewCommands(program, stop.signal);
 
 program.parseAsync().catch((error: unknown) => {
   process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);
   process.exitCode = couldNotRun;
 });
-
-function formatOption(description: string): Option {
-  return new Option('--format <format>', description).choices(['text', 'json']).default('text');
-}
 
 function collect(code: string, before: readonly string[]): readonly string[] {
   return [...before, code];

@@ -98,7 +98,7 @@ function lessonJson(lesson: Lesson) {
   return { file: toPath(lesson.uri), date: lesson.date ?? null, club: lesson.club ?? null };
 }
 
-function outcomeJson({ changes, proofs, predictions, followed }: Outcome) {
+export function outcomeJson({ changes, proofs, predictions, followed }: Outcome) {
   return {
     followed,
     changes: changes.map(changeJson),

@@ -1,4 +1,4 @@
-// The `rename` command: gives a fault or a club another name in every file below a path; writes only when all can be written.
+// The `rename` command: gives a fault, a club or what a workspace has of its own another name in every file below a path; writes only when all can be written.
 import { readFile, writeFile } from 'node:fs/promises';
 import { URI } from 'vscode-uri';
 import type { Card } from '../analysis/cards.ts';
@@ -9,8 +9,11 @@ import { toPath, toUri } from '../disk/files.ts';
 import { cardsBelow } from './archive.ts';
 import { printable } from './formats/text.ts';
 
+export const renamed = ['fault', 'club', 'quantity', 'check', 'relation'] as const;
+export type Renamed = (typeof renamed)[number];
+
 export interface RenameRequest {
-  readonly kind: 'fault' | 'club';
+  readonly kind: Renamed;
   readonly from: string;
   readonly to: string;
   readonly path: string;
@@ -20,7 +23,10 @@ export interface RenameRequest {
 
 /** 0 where it was renamed, 1 where it cannot be, 2 where something could not be read or written. */
 export async function renameCommand(request: RenameRequest, signal: AbortSignal): Promise<number> {
-  const cards = await cardsBelow(request.path, request.from, signal);
+  const { path, kind, from } = request;
+  // Of a quantity often only the last word of its id is written.
+  const word = kind === 'quantity' ? from.slice(from.lastIndexOf('.') + 1) : from;
+  const cards = await cardsBelow(path, word, signal);
   if (cards === undefined) return 2;
   const chosen = choose(request, cards);
   const renaming =
@@ -38,7 +44,7 @@ export async function renameCommand(request: RenameRequest, signal: AbortSignal)
 function choose({ kind, from, of }: RenameRequest, cards: readonly Card[]): Mention | string {
   const found = cards.flatMap(({ uri, mentions }) =>
     mentions
-      .filter(({ thing }) => thing.kind === kind && thing.name === from)
+      .filter(({ thing }) => thing.kind === kind && isCalled(thing, from))
       .map((mention) => ({ uri, mention })),
   );
   const here = of === undefined ? found : found.filter(({ uri }) => uri === toUri(of));
@@ -47,10 +53,20 @@ function choose({ kind, from, of }: RenameRequest, cards: readonly Card[]): Ment
   if (first === undefined)
     return `No ${kind} \`${from}\` is mentioned ${of === undefined ? 'there' : `in \`${of}\``}; \`swingwright references\` lists what is.`;
   const isSame = sameAs(first.mention.thing, cards);
-  const other = others.find(({ mention }) => !isSame(mention.thing));
+  const isOther = ({ thing }: Mention): boolean =>
+    thing.kind === 'quantity' && first.mention.thing.kind === 'quantity'
+      ? thing.workspace !== first.mention.thing.workspace
+      : !isSame(thing);
+  const other = others.find(({ mention }) => isOther(mention));
   if (other === undefined) return first.mention;
   const places = [first, other].map(({ uri }) => `\`${toPath(uri)}\``).join(' and ');
   return `There are several of the name \`${from}\`, in ${places}; say with \`--of FILE\` which one is meant.`;
+}
+
+/** What belongs to several checkpoints may be called as it is declared, without one. */
+function isCalled({ kind, name }: Mention['thing'], from: string): boolean {
+  if (name === from || kind !== 'quantity') return name === from;
+  return name.replace(/^checkpoints\.[^.]+\./, 'checkpoints.') === from;
 }
 
 async function write(files: readonly FileEdits[]): Promise<number> {

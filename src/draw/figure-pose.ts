@@ -2,10 +2,11 @@
 import type { Analysis } from '../analysis/result.ts';
 import { bodyTableNamed } from '../model/context.ts';
 import { mirroredNumber } from '../model/mirror.ts';
+import { rememberedByText } from '../model/remembered.ts';
 import type { Value } from '../model/value.ts';
 import { midGripToHead } from '../physics/body.ts';
 import type { StanceKey } from '../physics/pose-anchors.ts';
-import { poseAt, type Known, type Pose } from '../physics/pose.ts';
+import { poseAt, type Known, type Player, type Pose, type Posture } from '../physics/pose.ts';
 import { poseKeys, type PoseKey } from '../physics/pose-readings.ts';
 import { checkpoints, type Checkpoint } from '../registry/quantity.ts';
 import { valueOf } from './known.ts';
@@ -92,7 +93,7 @@ function standAt(analysis: Analysis, checkpoint: Checkpoint): Stand {
   };
   return {
     checkpoint,
-    pose: poseAt(player, posture)!,
+    pose: poses(textOf(player, posture), () => poseAt(player, posture)!),
     hand,
     stature: player.stature,
     values,
@@ -102,6 +103,14 @@ function standAt(analysis: Analysis, checkpoint: Checkpoint): Stand {
       ...(length === undefined ? ['a middle iron'] : []),
     ],
   };
+}
+
+/** Much of a record can change without a posture, whose fit takes a few milliseconds; as many as two open records have. */
+const poses = rememberedByText<Pose>(2 * checkpoints.length);
+
+/** The posture at address hangs on what was known there alone. */
+function textOf(player: Player, { checkpoint, known, stance, address }: Posture): string {
+  return JSON.stringify([player, checkpoint, [...known], [...stance], address?.skeleton]);
 }
 
 function within(value: number | undefined, least: number, most: number): number | undefined {

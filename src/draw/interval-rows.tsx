@@ -1,6 +1,7 @@
 // Rows of one dimension against one scale: a dot with its spread, or a window, each with name and number; knows no quantity.
 import { scaleLinear } from 'd3-scale';
 import { fixed } from './geometry.ts';
+import { fitted, widthOf } from './lettering.ts';
 import { areaStyle, lineStyle, type Hatched, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
@@ -14,7 +15,13 @@ export interface IntervalRow {
 
 /** In the unit of the scale; `u` is one standard uncertainty. */
 export type Mark =
-  | { readonly kind: 'entered' | 'expected'; readonly value: number; readonly u: number | undefined }
+  | {
+      readonly kind: 'entered' | 'expected';
+      readonly value: number;
+      readonly u: number | undefined;
+      /** Of what reaches from its value to here. */
+      readonly to?: number | undefined;
+    }
   | { readonly kind: Hatched; readonly min: number; readonly max: number };
 
 export interface RowsProps {
@@ -30,6 +37,8 @@ export interface RowsProps {
   /** Of names and numbers; the scale is to the right of them. */
   readonly labelWidth: number;
   readonly scaleWidth: number;
+  /** From where to where the scale goes, where it is that of a drawing; else as the rows need it. */
+  readonly domain?: readonly [number, number];
   /** The name of the picture, whose hatching is used. */
   readonly picture: string;
   readonly theme: Theme;
@@ -51,14 +60,15 @@ export function IntervalRows({
   y,
   labelWidth,
   scaleWidth,
+  domain,
   picture,
   theme,
-}: RowsProps): Picture {
-  const scale = scaleLinear(
-    domainOf(rows),
-    positive === 'rightward' ? [labelWidth, labelWidth + scaleWidth] : [labelWidth + scaleWidth, labelWidth],
-  ).nice(4);
-  const ticks = scale.ticks(4);
+}: RowsProps): Picture | null {
+  if (rows.length === 0) return null;
+  const range =
+    positive === 'rightward' ? [labelWidth, labelWidth + scaleWidth] : [labelWidth + scaleWidth, labelWidth];
+  const scale = domain ? scaleLinear(domain, range).clamp(true) : scaleLinear(domainOf(rows), range).nice(4);
+  const ticks = apart(scale.ticks(4), (value) => scale(value), tick);
   const bottom = rowsHeight(rows);
   const [from, to] = scale.domain();
   return (
@@ -100,10 +110,10 @@ export function IntervalRows({
       {rows.map((row, i) => (
         <g key={i} transform={`translate(0 ${head + i * rowHeight})`} data-id={row.id}>
           <text x="0" y="14" fill={theme.soft} font-size="11">
-            {row.name}
+            {fitted(row.name, labelWidth - 8, 11)}
           </text>
           <text x="0" y="28" fill={theme.ink}>
-            {row.number}
+            {fitted(row.number, labelWidth - 8, 12)}
           </text>
           <Marked mark={row.mark} at={scale} picture={picture} theme={theme} />
         </g>
@@ -139,8 +149,17 @@ function Marked({
   }
   const [x, u] = [fixed(at(mark.value)), mark.u ?? 0];
   const colour = mark.kind === 'entered' ? theme.entered : theme.expected;
+  const to = mark.to === undefined ? undefined : fixed(at(mark.to));
   return (
     <g>
+      {to !== undefined && (
+        <path
+          d={`M ${x} ${middle} L ${to} ${middle} M ${to} ${middle - 5} L ${to} ${middle + 5}`}
+          {...lineStyle(mark.kind, theme)}
+          stroke-width="1.4"
+          data-part="reach"
+        />
+      )}
       {u > 0 && (
         <path
           d={`M ${fixed(at(mark.value - u))} ${middle} L ${fixed(at(mark.value + u))} ${middle}`}
@@ -161,10 +180,32 @@ function Marked({
   );
 }
 
+/** Numbers of a size that nobody can read anyway have no words. */
+const widestTick = 34;
+
+/** Those that leave room for the words of the one before. */
+function apart(
+  ticks: readonly number[],
+  at: (value: number) => number,
+  tick: RowsProps['tick'],
+): readonly number[] {
+  const kept: number[] = [];
+  for (const value of ticks) {
+    if (widthOf(tick(Math.abs(value)), 10) > widestTick) continue;
+    const last = kept.at(-1);
+    const room =
+      last === undefined ? 0 : widthOf(tick(Math.abs(last)), 10) / 2 + widthOf(tick(Math.abs(value)), 10) / 2;
+    if (last === undefined || Math.abs(at(value) - at(last)) > room + 4) kept.push(value);
+  }
+  return kept;
+}
+
 /** Zero is always on the scale, since all offsets and directions are told from it. */
 function domainOf(rows: readonly IntervalRow[]): readonly [number, number] {
   const ends = rows.flatMap(({ mark }) =>
-    'value' in mark ? [mark.value - (mark.u ?? 0), mark.value + (mark.u ?? 0)] : [mark.min, mark.max],
+    'value' in mark
+      ? [mark.value - (mark.u ?? 0), mark.value + (mark.u ?? 0), mark.to ?? mark.value]
+      : [mark.min, mark.max],
   );
   const known = ends.filter(Number.isFinite);
   const [from, to] = [Math.min(0, ...known), Math.max(0, ...known)];

@@ -14,6 +14,11 @@ export function valueOf({ derivation }: Analysis, id: string): Value | undefined
   return derivation?.values.get(id);
 }
 
+/** What the other entries say of it. */
+export function expectedOf({ derivation }: Analysis, id: string): Value | undefined {
+  return derivation?.expected.get(id);
+}
+
 export function kindOf({ kind }: Value): 'entered' | 'expected' {
   return kind === 'entered' ? 'entered' : 'expected';
 }

@@ -39,12 +39,7 @@ export function Frame({ name, title, words, width, height, theme, children }: Pi
       <desc id={`${name}-words`}>{words}</desc>
       <defs>
         {(Object.keys(hatching) as Hatched[]).map((of) => (
-          <Hatch
-            key={of}
-            id={hatchId(name, of)}
-            colour={theme[hatching[of].colour]}
-            turn={hatching[of].turn}
-          />
+          <HatchDefinition key={of} picture={name} of={of} theme={theme} />
         ))}
       </defs>
       {children}
@@ -79,18 +74,26 @@ function hatchId(name: string, of: Hatched): string {
   return `${name}-hatch-${of}`;
 }
 
-function Hatch({
-  id,
-  colour,
-  turn,
+/** What `areaStyle` of that picture refers to. */
+export function HatchDefinition({
+  picture,
+  of,
+  theme,
 }: {
-  readonly id: string;
-  readonly colour: string;
-  readonly turn: number;
+  readonly picture: string;
+  readonly of: Hatched;
+  readonly theme: Theme;
 }): Picture {
+  const { colour, turn } = hatching[of];
   return (
-    <pattern id={id} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform={`rotate(${turn})`}>
-      <path d="M 0 0 L 0 5" stroke={colour} stroke-width="1.4" />
+    <pattern
+      id={hatchId(picture, of)}
+      width="5"
+      height="5"
+      patternUnits="userSpaceOnUse"
+      patternTransform={`rotate(${turn})`}
+    >
+      <path d="M 0 0 L 0 5" stroke={theme[colour]} stroke-width="1.4" />
     </pattern>
   );
 }

@@ -4,6 +4,7 @@ import type { Checkpoint } from '../registry/quantity.ts';
 import { FigureDownTheLine } from './figure-down-the-line.tsx';
 import { FigureFaceOn } from './figure-face-on.tsx';
 import { checkpointsWithEntries } from './figure-pose.ts';
+import { FlightPicture } from './flight.tsx';
 import type { Picture } from './picture.tsx';
 import { StrikeFromAbove } from './strike-from-above.tsx';
 import { StrikeFromFront } from './strike-from-front.tsx';
@@ -48,6 +49,7 @@ export const pictures: readonly RecordPicture[] = [
     checkpoints: false,
     draw: StrikeFromFront,
   },
+  { name: 'flight', title: 'The flight', checkpoints: false, draw: FlightPicture },
 ];
 
 /** A picture of one record, ready to be drawn in the colours of a theme. */

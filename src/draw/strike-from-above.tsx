@@ -1,19 +1,37 @@
-// The strike seen from above: target line, path, face, start and curve, and the windows of the face; draws what is known and says what is not.
+// The strike seen from above: target line, path, face, start and curve, and the windows of face to path; draws what is known and says what is not.
 import type { Analysis } from '../analysis/result.ts';
 import { flightWindowsOf, goalWindowsOf } from '../analysis/windows.ts';
-import type { Interval } from '../model/windows.ts';
+import type { Interval, WindowId } from '../model/windows.ts';
 import type { Value } from '../model/value.ts';
 import { fixed, lineThrough, ringSector, toward, type Place } from './geometry.ts';
-import { IntervalRows, rowsHeight } from './interval-rows.tsx';
+import { IntervalRows, rowsHeight, type IntervalRow } from './interval-rows.tsx';
 import { kindOf, rowOf, valueOf, windowRow, wordsOf } from './known.ts';
+import { Callouts, Lines, linesHeight, notKnown, type Callout } from './label.tsx';
 import { areaStyle, Frame, lineStyle, type Picture } from './picture.tsx';
+import { Feet, Protractor } from './strike-ground.tsx';
 import type { Theme } from './theme.ts';
 
 const name = 'strike-from-above';
-const ball: Place = { x: 96, y: 262 };
-const field = { width: 192, height: 372 };
-/** Radii of what is drawn round the ball, in units of the picture. */
-const reach = { back: 90, ahead: 150, face: 26, start: 215, allowed: [158, 172], goal: [180, 194] } as const;
+const field = { width: 368, height: 404 };
+const ball: Place = { x: 184, y: 318 };
+const columns = { left: 84, right: 284, width: 80 };
+/** Radii of what is drawn round the ball, in units of the picture; different, so that labels at the ends keep apart. */
+const reach = {
+  back: 62,
+  path: 172,
+  face: 192,
+  bar: 24,
+  start: 212,
+  allowed: [226, 236],
+  goal: [244, 254],
+  scale: 268,
+} as const;
+/** Of a window that goes farther round than anybody looks, rad from the target line. */
+const widest = 0.6;
+const rowsAt = { x: field.width + 16, labelWidth: 176, scaleWidth: 176 };
+const width = rowsAt.x + rowsAt.labelWidth + rowsAt.scaleWidth + 16;
+
+const rowIds = ['delivery.path', 'delivery.face', 'delivery.face_to_path', 'flight.start'] as const;
 
 export function StrikeFromAbove({
   analysis,
@@ -22,105 +40,165 @@ export function StrikeFromAbove({
   readonly analysis: Analysis;
   readonly theme: Theme;
 }): Picture {
-  const { registry } = analysis.subject;
-  const [path, face, faceToPath, start, curve, carry] = [
+  const { student } = analysis.subject;
+  const [path, face, start, curve, carry] = [
     'delivery.path',
     'delivery.face',
-    'delivery.face_to_path',
     'flight.start',
     'flight.curve',
     'flight.carry',
   ].map((id) => valueOf(analysis, id));
-  const allowed = flightWindowsOf(analysis).get('delivery.face');
-  const goal = goalWindow(analysis);
-  const rows = [
-    ...[path, face, faceToPath, start].flatMap((value) =>
-      value === undefined ? [] : [rowOf(value, 'deg', registry)],
-    ),
-    ...(allowed
-      ? [windowRow('allowed', 'The flight allows a face of', 'delivery.face', allowed, 'deg', registry)]
-      : []),
-    ...(goal
-      ? [windowRow('goal', 'The goal asks for a face of', 'delivery.face', goal, 'deg', registry)]
-      : []),
-  ];
-  const missing = [
-    ...(path ? [] : ['path']),
-    ...(face ? [] : ['face']),
-    ...(start ? [] : ['start of the ball']),
-  ];
-  const height = Math.max(field.height, rowsHeight(rows) + 60);
+  const bands = path ? bandsOf(analysis, path) : [];
+  const rows = rowsOf(analysis);
+  const missing = notKnown(
+    [...(path ? [] : ['path']), ...(face ? [] : ['face']), ...(start ? [] : ['start of the ball'])],
+    width - rowsAt.x - 16,
+  );
+  const height = Math.max(field.height, 20 + rowsHeight(rows) + 20 + linesHeight(missing) + 8);
   return (
     <Frame
       name={name}
       title="The strike from above"
-      words={wordsOf(rows, missing)}
-      width={field.width + 360}
+      words={wordsOf(rows, missingOf(path, face, start))}
+      width={width}
       height={height}
       theme={theme}
     >
+      <clipPath id={`${name}-field`}>
+        <rect x="0" y="0" width={field.width} height={field.height} />
+      </clipPath>
+      <Protractor centre={ball} radius={reach.scale} theme={theme} />
       <path
-        d={lineThrough([toward(ball, 0, -reach.back), toward(ball, 0, reach.start + 15)])}
+        d={lineThrough([toward(ball, 0, -reach.back), toward(ball, 0, reach.scale)])}
         {...lineStyle('rule', theme)}
       />
-      <text x={ball.x} y={ball.y - reach.start - 20} text-anchor="middle" fill={theme.soft} font-size="11">
-        target
-      </text>
-      {allowed && (
-        <path
-          d={ringSector(ball, [allowed.min, allowed.max], reach.allowed)}
-          {...areaStyle('allowed', name, theme)}
-          data-window="flight"
-        />
-      )}
-      {goal && (
-        <path
-          d={ringSector(ball, [goal.min, goal.max], reach.goal)}
-          {...areaStyle('goal', name, theme)}
-          data-window="goal"
-        />
-      )}
-      {path && <Direction value={path} from={-reach.back} to={reach.ahead} theme={theme} />}
-      {face && <Face value={face} theme={theme} />}
-      {start && <Start start={start} curve={curve} carry={carry} theme={theme} />}
+      <Feet hand={student?.document.hand?.value} ball={ball} theme={theme} />
+      <g clip-path={`url(#${name}-field)`}>
+        {bands.map(({ of, sector, radii }) => (
+          <path
+            key={of}
+            d={ringSector(ball, [sector.min, sector.max], radii)}
+            {...areaStyle(of, name, theme)}
+            data-id="delivery.face_to_path"
+            data-window={of === 'goal' ? 'goal' : 'flight'}
+          />
+        ))}
+        {path && <Spread value={path} radius={reach.path} theme={theme} />}
+        {face && <Spread value={face} radius={reach.face} theme={theme} />}
+        {path && <Path value={path} theme={theme} />}
+        {face && <Face value={face} theme={theme} />}
+        {start && <Start start={start} curve={curve} carry={carry} theme={theme} />}
+      </g>
       <circle cx={ball.x} cy={ball.y} r="7" fill={theme.paper} stroke={theme.ink} stroke-width="1.5" />
+      <Callouts
+        callouts={[
+          ...(path ? [calloutOf('path', path.value, reach.path)] : []),
+          ...(face ? [calloutOf('face', face.value, reach.face)] : []),
+          ...(start ? [calloutOf('ball', landingOf(start, curve, carry), reach.start)] : []),
+          ...bands.map(({ of, sector, radii }) => bandCallout(of, sector, radii)),
+        ]}
+        {...columns}
+        from={24}
+        to={field.height - 20}
+        theme={theme}
+      />
       <IntervalRows
         rows={rows}
         tick={(value) => `${value}°`}
         ends={['left', 'right']}
-        x={field.width}
-        y={16}
-        labelWidth={170}
-        scaleWidth={170}
+        x={rowsAt.x}
+        y={20}
+        labelWidth={rowsAt.labelWidth}
+        scaleWidth={rowsAt.scaleWidth}
         picture={name}
         theme={theme}
       />
-      {missing.length > 0 && (
-        <text x={field.width} y={height - 12} fill={theme.soft} font-size="11">
-          {`Not known: ${missing.join(', ')}`}
-        </text>
-      )}
+      <Lines lines={missing} x={rowsAt.x} y={height - linesHeight(missing) + 4} theme={theme} />
     </Frame>
   );
 }
 
-function Direction({
-  value,
-  from,
-  to,
-  theme,
-}: {
-  readonly value: Value;
-  readonly from: number;
-  readonly to: number;
-  readonly theme: Theme;
-}): Picture {
+function missingOf(path: Value | undefined, face: Value | undefined, start: Value | undefined): string[] {
+  return [...(path ? [] : ['path']), ...(face ? [] : ['face']), ...(start ? [] : ['start of the ball'])];
+}
+
+function rowsOf(analysis: Analysis): readonly IntervalRow[] {
+  const { registry } = analysis.subject;
+  const allowed = flightWindowsOf(analysis);
+  const goal = goalWindows(analysis);
+  return rowIds.flatMap((id) => {
+    const value = valueOf(analysis, id);
+    const isWindowed = id !== 'flight.start';
+    const [flights, goals] = isWindowed
+      ? [id === 'delivery.face_to_path' ? allowed.get(id) : undefined, goal?.get(id)]
+      : [undefined, undefined];
+    const about = aboutWindow[id];
+    return [
+      ...(value ? [rowOf(value, 'deg', registry)] : []),
+      ...(flights ? [windowRow('allowed', `${about}: flight allows`, id, flights, 'deg', registry)] : []),
+      ...(goals ? [windowRow('goal', `${about}: goal asks`, id, goals, 'deg', registry)] : []),
+    ];
+  });
+}
+
+const aboutWindow: Readonly<Record<(typeof rowIds)[number], string>> = {
+  'delivery.path': 'Path',
+  'delivery.face': 'Face',
+  'delivery.face_to_path': 'Face to path',
+  'flight.start': 'Start',
+};
+
+interface Band {
+  readonly of: 'allowed' | 'goal';
+  readonly sector: Interval;
+  readonly radii: readonly [number, number];
+}
+
+/** Where the face has to point, by this path. */
+function bandsOf(analysis: Analysis, { value: path }: Value): readonly Band[] {
+  const allowed = flightWindowsOf(analysis).get('delivery.face_to_path');
+  const goal = goalWindows(analysis)?.get('delivery.face_to_path');
+  const sectorOf = ({ min, max }: Interval): Interval => {
+    const [from, to] = [Math.max(-widest, path + min), Math.min(widest, path + max)];
+    return { min: Math.min(from, widest), max: Math.max(to, -widest) };
+  };
+  return [
+    ...(allowed ? [{ of: 'allowed' as const, sector: sectorOf(allowed), radii: reach.allowed }] : []),
+    ...(goal ? [{ of: 'goal' as const, sector: sectorOf(goal), radii: reach.goal }] : []),
+  ];
+}
+
+function goalWindows(analysis: Analysis): ReadonlyMap<WindowId, Interval> | undefined {
+  const { document } = analysis;
+  if (document.kind !== 'swing' || document.goals[0] === undefined) return undefined;
+  return goalWindowsOf(analysis, document.goals[0]);
+}
+
+function calloutOf(text: string, direction: number, radius: number): Callout {
+  const end = toward(ball, direction, radius);
+  return {
+    text,
+    end: {
+      x: Math.max(columns.left + 12, Math.min(columns.right - 12, end.x)),
+      y: Math.max(0, Math.min(field.height, end.y)),
+    },
+    side: end.x < ball.x ? 'left' : 'right',
+  };
+}
+
+function bandCallout(of: Band['of'], { min, max }: Interval, [inner, outer]: Band['radii']): Callout {
+  const text = of === 'goal' ? 'goal asks' : 'flight allows';
+  const edge = min + max < 0 ? min : max;
+  return { ...calloutOf(text, edge, (inner + outer) / 2), side: min + max < 0 ? 'left' : 'right' };
+}
+
+/** An arrow through the ball. */
+function Path({ value, theme }: { readonly value: Value; readonly theme: Theme }): Picture {
   const style = lineStyle(kindOf(value), theme);
-  const end = toward(ball, value.value, to);
+  const end = toward(ball, value.value, reach.path);
   return (
     <g data-id={value.id} data-angle={fixed(degrees(value.value))}>
-      <Spread value={value} radius={to} theme={theme} />
-      <path d={lineThrough([toward(ball, value.value, from), end])} {...style} />
+      <path d={lineThrough([toward(ball, value.value, -reach.back), end])} {...style} />
       <path
         d={lineThrough([toward(end, value.value + 2.7, 10), end, toward(end, value.value - 2.7, 10)])}
         {...style}
@@ -141,25 +219,30 @@ function Spread({
   readonly theme: Theme;
 }): Picture | null {
   if (u === null || !(u > 0)) return null;
+  const half = Math.min(u, widest);
   return (
-    <path d={ringSector(ball, [value - u, value + u], [0, radius])} fill={theme.faint} fill-opacity="0.45" />
+    <path
+      d={ringSector(ball, [value - half, value + half], [0, radius])}
+      fill={theme.faint}
+      fill-opacity="0.4"
+    />
   );
 }
 
 /** A bar across its own direction, and the line that it points along. */
 function Face({ value, theme }: { readonly value: Value; readonly theme: Theme }): Picture {
   const style = lineStyle(kindOf(value), theme);
-  const middle = toward(ball, value.value, -8);
-  const ends = [-1, 1].map((side) => toward(middle, value.value + (side * Math.PI) / 2, reach.face));
+  const middle = toward(ball, value.value, -10);
+  const ends = [-1, 1].map((side) => toward(middle, value.value + (side * Math.PI) / 2, reach.bar));
   return (
     <g data-id={value.id} data-angle={fixed(degrees(value.value))}>
       <path d={lineThrough(ends)} {...style} stroke-width="5" stroke-dasharray="none" />
-      <path d={lineThrough([middle, toward(ball, value.value, reach.ahead)])} {...style} stroke-width="1.2" />
+      <path d={lineThrough([middle, toward(ball, value.value, reach.face)])} {...style} stroke-width="1.2" />
     </g>
   );
 }
 
-/** Leaves the ball along its start and arrives in the direction in which it comes down: start + asin(curve / carry). */
+/** Leaves the ball along its start and arrives where it comes down: in the direction start + asin(curve / carry). */
 function Start({
   start,
   curve,
@@ -171,25 +254,24 @@ function Start({
   readonly carry: Value | undefined;
   readonly theme: Theme;
 }): Picture {
-  const share = curve && carry && carry.value > 0 ? curve.value / carry.value : 0;
-  const end = toward(ball, start.value + Math.asin(Math.max(-1, Math.min(1, share))), reach.start);
+  const end = toward(ball, landingOf(start, curve, carry), reach.start);
   const bend = toward(ball, start.value, reach.start / 2);
   return (
-    <path
-      d={`M ${ball.x} ${ball.y} Q ${fixed(bend.x)} ${fixed(bend.y)} ${fixed(end.x)} ${fixed(end.y)}`}
-      {...lineStyle(kindOf(start), theme)}
-      stroke={theme.ink}
-      stroke-width="1.4"
-      data-id={start.id}
-      data-angle={fixed(degrees(start.value))}
-    />
+    <g data-id={start.id} data-angle={fixed(degrees(start.value))}>
+      <path
+        d={`M ${ball.x} ${ball.y} Q ${fixed(bend.x)} ${fixed(bend.y)} ${fixed(end.x)} ${fixed(end.y)}`}
+        {...lineStyle(kindOf(start), theme)}
+        stroke={theme.ink}
+        stroke-width="1.4"
+      />
+      <circle cx={fixed(end.x)} cy={fixed(end.y)} r="3.5" fill={theme.ink} />
+    </g>
   );
 }
 
-function goalWindow(analysis: Analysis): Interval | undefined {
-  const { document } = analysis;
-  if (document.kind !== 'swing' || document.goals[0] === undefined) return undefined;
-  return goalWindowsOf(analysis, document.goals[0]).get('delivery.face');
+function landingOf(start: Value, curve: Value | undefined, carry: Value | undefined): number {
+  const share = curve && carry && carry.value > 0 ? curve.value / carry.value : 0;
+  return start.value + Math.asin(Math.max(-1, Math.min(1, share)));
 }
 
 function degrees(angle: number): number {

@@ -68,3 +68,15 @@ export const themes: Readonly<Record<ThemeName, Theme>> = {
     alert: '#7d0d07',
   },
 };
+
+/** Colours as CSS variables, for pictures in a page that says what each of them is: see `variablesOf`. */
+export const cssTheme = Object.fromEntries(
+  Object.keys(themes.light).map((meaning) => [meaning, `var(--sw-${meaning})`]),
+) as Readonly<Record<keyof Theme, string>>;
+
+/** What stands between the braces of a CSS rule to give a page the colours of a theme: "--sw-ink: #1f2a28; …". */
+export function variablesOf(name: ThemeName): string {
+  return Object.entries(themes[name])
+    .map(([meaning, colour]) => `--sw-${meaning}: ${colour};`)
+    .join(' ');
+}

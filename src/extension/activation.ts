@@ -4,16 +4,19 @@ import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languagec
 import {
   listRequest,
   readRequest,
+  filePatterns,
   type InitializationOptions,
   type ListParams,
   type ReadParams,
 } from '../server/protocol.ts';
+import { registerBesidePages } from './beside-pages.ts';
 import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
-import { filePatterns, listFiles, readFile } from './files.ts';
+import { listFiles, readFile } from './files.ts';
 import { openCommand, registerPredictions } from './predictions.ts';
 import { proposeCommand, registerProposals } from './propose.ts';
 import { registerLessons } from './lessons.ts';
+import { registerSheet } from './sheet.ts';
 import { registerSample } from './sample.ts';
 import { registerNewFiles } from './new-files.ts';
 import { registerStatus } from './status.ts';
@@ -31,7 +34,9 @@ export async function runClient(
   const initializationOptions: InitializationOptions = {
     reads: true,
     lists: true,
+    watches: true,
     asksAgain: true,
+    sheets: true,
     explanations: `command:${explainCommand}?${encodeURIComponent('["')}{code}${encodeURIComponent('"]')}`,
     quantities: `command:${whyCommand}?{arguments}`,
     pages: pageAddress,
@@ -55,7 +60,9 @@ export async function runClient(
     registerCalibration(client),
     registerExplanations(client),
     registerPredictions(client),
+    registerBesidePages(client),
     registerProposals(client),
+    registerSheet(client, context.extensionUri),
     registerLessons(client, watchers),
     registerSample(context.extensionUri),
     registerNewFiles(client),

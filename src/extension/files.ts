@@ -1,13 +1,6 @@
 // Finds and reads files through the editor, so that those on virtual file systems and other machines are read as well.
 import * as vscode from 'vscode';
-import type { FileState } from '../server/protocol.ts';
-
-export const filePatterns = [
-  '**/*.{swing,student,template,faults,review}.yaml',
-  '**/swingwright.yaml',
-  // Files of shots.
-  '**/*.{csv,tsv}',
-];
+import { filePatterns, type FileState } from '../server/protocol.ts';
 
 /** URIs of the files of these patterns at or below a folder, sorted; dependencies and what git keeps are left out. */
 export async function listFiles(folder: vscode.Uri): Promise<readonly string[]> {

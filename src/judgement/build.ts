@@ -3,7 +3,7 @@ import type { Span } from '../measure/measure.ts';
 import { findNearest } from '../measure/nearest.ts';
 import { quote } from '../measure/quote.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import type { Registry } from '../registry/registry.ts';
+import { expectId, nearestId, type Registry } from '../registry/registry.ts';
 import { arithmetic, type Arithmetic } from './arithmetic.ts';
 import { chosen, combine, compare, negate, type Comparison } from './condition.ts';
 import { findFunction, functionNames } from './functions.ts';
@@ -101,11 +101,9 @@ function leaf({ name }: SyntaxNode & { kind: 'leaf' }, walk: Walk): NumberPart |
 }
 
 function unknownQuantity({ name, span }: Token & { kind: 'name' }, walk: Walk): undefined {
-  const ids = walk.registry.quantities.map(({ id }) => id);
-  // Who leaves out the section most likely means the quantity of that key.
-  const nearest = ids.find((id) => id.endsWith(`.${name}`)) ?? findNearest(name, ids);
-  const expected = 'the full id of a quantity, such as `checkpoints.impact.shaft_lean`';
-  return say(walk, 'unknown-quantity', span, quote(name), expected, nearest);
+  const { registry } = walk;
+  const expected = expectId(name, registry, 'checkpoints.impact.shaft_lean');
+  return say(walk, 'unknown-quantity', span, quote(name), expected, nearestId(name, registry));
 }
 
 function call(node: SyntaxNode & { kind: 'call' }, walk: Walk): NumberPart | undefined {
@@ -219,7 +217,10 @@ function choice(node: SyntaxNode & { kind: 'choice' }, walk: Walk): Built | unde
   const span = spanOf(node, walk);
   if (yes.sort === 'condition' && no.sort === 'condition') {
     const holds = chosen(condition.holds, yes.holds, no.holds);
-    return { sort: 'condition', span, holds, margin: undefined };
+    const over = chosen(condition.over, yes.over, no.over);
+    const all = [condition.margins, yes.margins, no.margins];
+    const margins = all.every((one) => one !== undefined) ? all.flat() : undefined;
+    return { sort: 'condition', span, holds, over, margins, margin: undefined };
   }
   if (yes.sort === 'number' && no.sort === 'number' && isSame(yes.kind, no.kind)) {
     const compute = chosen(condition.holds, yes.compute, no.compute);

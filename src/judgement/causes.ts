@@ -1,7 +1,7 @@
 // From faults through what they tend to do to other faults and to misses: a graph of the coach's beliefs; knows no physics and no record.
 import type { Fault, Located } from '../record/document.ts';
 import type { Miss, Quantity } from '../registry/quantity.ts';
-import { builtIn, type Registry } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 import { evidenceOf } from './book.ts';
 import type { Expression } from './expression.ts';
 
@@ -85,12 +85,14 @@ export function explainMiss(
 }
 
 export function tendsToMiss(fault: Fault, miss: Miss, hand: 'left' | 'right' | undefined): boolean {
-  return miss.signs.some(({ id, sign }) => {
-    const isTurned = miss.absolute && builtIn.find(id)?.lateral === true;
-    if (isTurned && hand === undefined) return false;
-    const wanted = isTurned && hand === 'left' ? -sign : sign;
-    return fault.tendsTo.some((effect) => effect.quantity?.id === id && effect.sign === wanted);
-  });
+  return miss.signs.some(({ id, sign }) =>
+    fault.tendsTo.some((effect) => {
+      if (effect.quantity?.id !== id) return false;
+      const isTurned = miss.absolute && effect.quantity.lateral;
+      if (isTurned && hand === undefined) return false;
+      return effect.sign === (isTurned && hand === 'left' ? -sign : sign);
+    }),
+  );
 }
 
 function isBroughtAbout(fault: Fault, quantity: Quantity, sign: 1 | -1, registry: Registry): boolean {

@@ -7,7 +7,8 @@ import { build } from './build.ts';
 import type { ExpressionProblem } from './problem.ts';
 import { scan, type Token } from './scan.ts';
 import { parseSyntax } from './syntax.ts';
-import type { Built } from './walk.ts';
+import { truthOver } from './truth-over.ts';
+import type { Box, Built } from './walk.ts';
 
 /** 1 holds, 0 does not, NaN cannot be told. */
 export type Truth = number;
@@ -22,6 +23,8 @@ export interface Expression {
    * follows exactly from means and covariances.
    */
   readonly margin: ((values: ArrayLike<number>) => number) | undefined;
+  /** For each value that its quantities can take in these ranges: 1 it always holds, 0 it never does, NaN either or nobody can tell. */
+  readonly over: (box: Box) => Truth;
 }
 
 export interface Compiled {
@@ -41,7 +44,8 @@ export function compileExpression(text: string, registry: Registry = builtIn): C
   if (built === undefined || problems.length > 0) return { expression: undefined, problems };
   if (built.sort === 'number') return { expression: undefined, problems: [notACondition(built)] };
   const { holds, margin } = built;
-  return { expression: { quantities, holds, margin }, problems: [] };
+  const over = (box: Box): Truth => truthOver(built, box);
+  return { expression: { quantities, holds, margin, over }, problems: [] };
 }
 
 /** A condition or a number, whatever the text says; undefined where it cannot be read. */

@@ -1,6 +1,6 @@
 // The shape of what a plan leads to: each change alone, all together, and the goals now and then; computes nothing.
 import type { PlannedChange } from '../record/document.ts';
-import type { Need } from './carry-need.ts';
+import type { Need } from './speed-need.ts';
 import type { Made } from './foreseer.ts';
 import type { Standing } from './goal-standing.ts';
 import type { Prediction } from './prediction.ts';
@@ -17,7 +17,7 @@ export interface GoalForecast {
   readonly now: Standing;
   /** After the plan; the same where there is none. */
   readonly then: Standing;
-  /** Of a carry that the plan does not reach. */
+  /** Of a distance or a ball speed that the plan does not reach. */
   readonly need: Need | undefined;
 }
 

@@ -11,6 +11,7 @@ export interface Formula {
   readonly quantities: readonly Quantity[];
   readonly compute: (values: Values) => number;
   readonly kind: Kind;
+  readonly isLinear: boolean;
 }
 
 /** As `compileExpression`, for what gives a number. Never throws. */
@@ -24,5 +25,6 @@ export function compileFormula(
     const found = { code: 'unreadable-expression', span: built.span, found: 'a condition' } as const;
     return { formula: undefined, problems: [{ ...found, expected: 'what gives a number' }] };
   }
-  return { formula: { quantities, compute: built.compute, kind: built.kind }, problems: [] };
+  const { compute, kind, shape } = built;
+  return { formula: { quantities, compute, kind, isLinear: shape !== 'curved' }, problems: [] };
 }

@@ -6,15 +6,18 @@ import { windowsOfShape, type Interval } from '../model/windows.ts';
 import type { Goal } from '../record/document.ts';
 import type { Span } from '../measure/measure.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { findShape, type Registry } from '../registry/registry.ts';
+import { findContact, findShape, type Registry } from '../registry/registry.ts';
 import type { Belief } from './belief.ts';
 import { chanceInAll } from './chance.ts';
+import { isImpossible } from './foreseer.ts';
 
 /** One thing that a goal asks for: SI, as this player sees left and right. */
 export interface Wanted extends Interval {
   /** `carry`, `finish`, …, `shape` or `contact`: by which a reason may name it. */
   readonly key: string;
   readonly quantity: Quantity;
+  /** The words that ask for it, where the window alone would not say it. */
+  readonly asked?: string;
   /** Where it stands, in the file of the goal. */
   readonly span: Span;
 }
@@ -28,23 +31,29 @@ export interface Standing {
   readonly chance: number | undefined;
 }
 
-/** Words for a strike that takes the ball before the turf: the low point lies ahead of the ball (common practice, no source). */
-const ballFirst = /\bball\b.*\b(?:first|before)\b|\b(?:after|past|behind|ahead of)\b.*\bball\b/i;
-/** Farther ahead than anybody's. */
-const farAhead = 0.5;
-
 /** A goal's number is met as exactly as its quantity is read without an instrument, either way. Nothing of a side while the hand is not known. */
 export function wantedOf(goal: Goal, belief: Belief, player: Player, registry: Registry): readonly Wanted[] {
-  const found = [...goal.targets].map(([key, { quantity, target, span }]): Wanted => {
+  const possible = [...goal.targets].filter(([, { quantity, target }]) => !isImpossible(target, quantity));
+  const found = possible.map(([key, { quantity, target, span }]): Wanted => {
     const bare = { key: key.replace(/^flight\./, ''), quantity, span };
     if (target.kind === 'window') return { ...bare, min: target.from, max: target.to };
     const leeway = target.stated ?? quantity.uncertainty.otherwise;
     return { ...bare, min: target.value - leeway, max: target.value + leeway };
   });
-  const lowPoint = registry.find('delivery.low_point.ahead');
-  if (goal.contact !== undefined && lowPoint !== undefined && ballFirst.test(goal.contact.value))
-    found.push({ key: 'contact', quantity: lowPoint, min: 0, max: farAhead, span: goal.contact.span });
-  return [...found, ...wantedOfShape(goal, found, belief, player, registry)];
+  const shape = wantedOfShape(goal, found, belief, player, registry);
+  return [...found, ...wantedOfContact(goal, registry), ...shape];
+}
+
+/** An open end is as far as there is anything. */
+function wantedOfContact({ contact: written }: Goal, registry: Registry): readonly Wanted[] {
+  const contact = written && findContact(written.value);
+  if (contact === undefined) return [];
+  return contact.windows.flatMap(({ id, min, max }) => {
+    const quantity = registry.find(id);
+    if (quantity === undefined) return [];
+    const ends = { min: min ?? quantity.bounds.min, max: max ?? quantity.bounds.max };
+    return [{ key: 'contact', asked: contact.word, quantity, ...ends, span: written!.span }];
+  });
 }
 
 function wantedOfShape(

@@ -2,7 +2,7 @@
 import type { Account } from '../model/account.ts';
 import { jointOf, type Joint } from '../model/joint.ts';
 import { mirroredNumber } from '../model/mirror.ts';
-import type { ShotSummary } from '../model/shots.ts';
+import type { ShotStatistic, ShotSummary } from '../model/shots.ts';
 
 export interface MeasuredValue {
   /** SI, signed. */
@@ -53,14 +53,21 @@ function known(
   return { value, u, how, shots: undefined, isInDoubt };
 }
 
-/** u = √((n − 1)/(n − 3)) s/√n, the standard deviation of Student's distribution of the mean (JCGM 101:2008, 6.4.9.4). */
 function meanOfShots(id: string, shots: ShotSummary | undefined): MeasuredValue | undefined {
   const statistic = shots?.statistics.get(id);
-  if (statistic?.u === undefined || statistic.count < fewestShots) return undefined;
-  const { count, mean } = statistic;
-  const u = Math.sqrt((count - 1) / (count - 3)) * statistic.u;
-  if (!(u > 0)) return undefined;
-  return { value: mean, u, how: 'shots', shots: count, isInDoubt: false };
+  const u = statistic && uncertaintyOfMean(statistic);
+  if (statistic === undefined || u === undefined) return undefined;
+  return { value: statistic.mean, u, how: 'shots', shots: statistic.count, isInDoubt: false };
+}
+
+/**
+ * u = √((n − 1)/(n − 3)) s/√n, the standard deviation of Student's distribution of the mean (JCGM 101:2008, 6.4.9.4); undefined
+ * below four shots, and where they do not differ.
+ */
+export function uncertaintyOfMean({ count, u }: Pick<ShotStatistic, 'count' | 'u'>): number | undefined {
+  if (u === undefined || count < fewestShots) return undefined;
+  const ofMean = Math.sqrt((count - 1) / (count - 3)) * u;
+  return ofMean > 0 ? ofMean : undefined;
 }
 
 /** Entries are independent readings. What is computed has the correlations of the fit, since it shares entries with others. */

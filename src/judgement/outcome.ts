@@ -2,7 +2,7 @@
 import { origins, type Origin } from '../record/change.ts';
 import type { Entry, Located, PlannedChange } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { standardUncertainty, type Registry } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 import { chanceOf } from './chance.ts';
 import { judgeChanges, wide95, type ChangeOutcome } from './changed.ts';
 import { compileExpression } from './expression.ts';
@@ -59,13 +59,20 @@ export function judgeOutcome(planned: Planned, after: Measured): Outcome {
   const { plan, predicted, measured, coverage, registry } = planned;
   const changes = judgeChanges(plan, measured, after, coverage, registry);
   const followed = followedIn(changes);
-  const proofs = plan.flatMap(({ proof }) =>
-    proof === undefined ? [] : [judgeProof(proof, after, registry)],
-  );
+  const proofs = judgeProofs(plan, after, registry);
   const predictions = [...predicted.values()].flatMap((entry) =>
     judgePrediction(entry, after, followed, coverage),
   );
   return { changes, proofs, predictions, followed };
+}
+
+/** In the order of the plan; changes without a proof are left out. */
+export function judgeProofs(
+  plan: readonly PlannedChange[],
+  measured: Measured,
+  registry: Registry,
+): readonly ProofOutcome[] {
+  return plan.flatMap(({ proof }) => (proof === undefined ? [] : [judgeProof(proof, measured, registry)]));
 }
 
 /** Whether the lesson says anything of the plan at all. */
@@ -122,7 +129,7 @@ function judgePrediction(
   const measured = after.of(entry.id);
   return entry.readings.map(({ measure }): PredictionOutcome => {
     const { value, stated, method } = measure;
-    const u = stated === undefined ? undefined : standardUncertainty(entry.quantity, measure, coverage).u;
+    const u = stated === undefined ? undefined : stated / coverage;
     const miss = measured && measured.value - value;
     const combined = measured && u !== undefined ? Math.hypot(measured.u, u) : undefined;
     return {

@@ -1,18 +1,18 @@
 // Compiles what a workspace has of its own: steps, relations and checks from their expressions, and all that is wrong with them; knows no record.
 import type { Problem } from '../measure/measure.ts';
-import { findNearest } from '../measure/nearest.ts';
 import { quote } from '../measure/quote.ts';
 import { relationId, type OwnModel, type Relation } from '../model/own-model.ts';
 import { exact, type Rule } from '../model/rule.ts';
 import type { Located, WorkspaceFile } from '../record/document.ts';
 import type { OwnCheck, OwnDerived, OwnRelation } from '../record/own-document.ts';
 import { registryOf } from '../record/workspace.ts';
-import type { Registry } from '../registry/registry.ts';
+import { expectId, nearestId, type Registry } from '../registry/registry.ts';
 import { placed } from './book.ts';
 import { compileExpression, type Expression } from './expression.ts';
 import { compileFormula, type Formula } from './formula.ts';
 import { isSame, kindOf, nameOf } from './kind.ts';
 import { namesIn } from './message.ts';
+import { tellingOf } from './telling.ts';
 
 export interface CompiledCheck extends OwnCheck {
   readonly condition: Expression;
@@ -23,6 +23,8 @@ export interface Own {
   /** Undefined where the workspace adds nothing to the model. */
   readonly model: OwnModel | undefined;
   readonly checks: readonly CompiledCheck[];
+  /** What each derived quantity that can be computed is computed from, by full ids. */
+  readonly derived: ReadonlyMap<string, readonly string[]>;
   /** Placed in the workspace file. */
   readonly problems: readonly Problem[];
 }
@@ -35,7 +37,9 @@ export function compileOwn(document: Pick<WorkspaceFile, 'methods' | 'own'>): Ow
   const formulas = new Map<OwnDerived, Formula>();
   for (const one of derived) {
     const formula = formulaOf(one.is, registry, problems);
-    if (formula !== undefined && isOfKind(one, formula, problems)) formulas.set(one, formula);
+    if (formula === undefined || !isOfKind(one, formula, problems)) continue;
+    if (formula.quantities.length > 0) formulas.set(one, formula);
+    else problems.push(withoutQuantity(one.is));
   }
   for (const one of circular(formulas)) {
     formulas.delete(one);
@@ -57,6 +61,7 @@ export function compileOwn(document: Pick<WorkspaceFile, 'methods' | 'own'>): Ow
   return {
     registry,
     model: isEmpty ? undefined : { key, rules, relations: related, toJSON: () => key },
+    derived: new Map(rules.flatMap(({ inputs, outputs }) => outputs.map((id) => [id, inputs] as const))),
     checks: checks.flatMap((one) => checkOf(one, registry, problems) ?? []),
     problems,
   };
@@ -123,12 +128,7 @@ function relationOf(one: OwnRelation, registry: Registry, problems: Problem[]): 
     return undefined;
   }
   if (quantities.length === 0) {
-    const problem = {
-      code: 'unreadable-expression',
-      span: one.says.span,
-      found: 'an equation without a quantity',
-    };
-    problems.push({ ...problem, expected: 'at least one quantity by its full id' });
+    problems.push(withoutQuantity(one.says));
     return undefined;
   }
   const id = relationId(one.name.value);
@@ -137,6 +137,21 @@ function relationOf(one: OwnRelation, registry: Registry, problems: Problem[]): 
     return (numbers) => compute(places.map((place) => numbers[place]!));
   };
   const [a, b] = [of(left), of(right)];
+  const compute = (numbers: readonly number[]): number => a(numbers) - b(numbers);
+  const telling = tellingOf(
+    {
+      quantities: quantities.flatMap((at) => registry.find(at) ?? []),
+      compute,
+      isLinear: left.isLinear && right.isLinear,
+    },
+    u,
+  );
+  if (telling !== 'tells') {
+    const found = `${quote(one.says.value)}, which ${telling} within what is possible`;
+    const expected = 'an equation that some swings meet and others do not';
+    problems.push({ code: 'relation-tells-nothing', span: one.says.span, found, expected });
+    return undefined;
+  }
   return {
     name: one.name.value,
     id,
@@ -147,7 +162,7 @@ function relationOf(one: OwnRelation, registry: Registry, problems: Problem[]): 
       source: one.because ?? 'the workspace file',
       inputs: quantities,
       outputs: [id],
-      compute: (numbers) => [a(numbers) - b(numbers)],
+      compute: (numbers) => [compute(numbers)],
       discrepancy: exact,
     },
   };
@@ -163,15 +178,20 @@ function checkOf(one: OwnCheck, registry: Registry, problems: Problem[]): Compil
       code: 'unknown-quantity',
       span,
       found: quote(value),
-      expected: 'the full id of a quantity, such as `delivery.path`',
+      expected: expectId(value, registry, 'delivery.path'),
       ...nearestTo(value, registry),
     })),
   );
-  return condition === undefined ? undefined : { ...one, condition };
+  if (condition?.quantities.length === 0) problems.push(withoutQuantity(one.when));
+  return condition === undefined || condition.quantities.length === 0 ? undefined : { ...one, condition };
 }
 
-function nearestTo(name: string, { quantities }: Registry): { readonly nearest?: string } {
-  const ids = quantities.map(({ id }) => id);
-  const nearest = ids.find((id) => id.endsWith(`.${name}`)) ?? findNearest(name, ids);
+function withoutQuantity({ value, span }: Located<string>): Problem {
+  const expected = 'at least one quantity by its full id';
+  return { code: 'unreadable-expression', span, found: `${quote(value)}, without a quantity`, expected };
+}
+
+function nearestTo(name: string, registry: Registry): { readonly nearest?: string } {
+  const nearest = nearestId(name, registry);
   return nearest === undefined ? {} : { nearest };
 }

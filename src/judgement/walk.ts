@@ -18,11 +18,21 @@ export interface NumberPart {
   readonly bare: string | undefined;
 }
 
+/** The least and the greatest value of each quantity. */
+export interface Box {
+  readonly min: readonly number[];
+  readonly max: readonly number[];
+}
+
 export interface ConditionPart {
   readonly sort: 'condition';
   readonly span: Span;
   readonly holds: (values: Values) => number;
   readonly margin: ((values: Values) => number) | undefined;
+  /** 1 where it surely holds for all values in the box, 0 where for none, NaN where that cannot be told from here. */
+  readonly over: (box: Box) => number;
+  /** The margins of all comparisons in it; undefined where one of them is not linear. */
+  readonly margins: readonly ((values: Values) => number)[] | undefined;
 }
 
 export type Built = NumberPart | ConditionPart;

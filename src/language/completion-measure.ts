@@ -4,8 +4,17 @@ import type { Quantity } from '../registry/quantity.ts';
 import type { Habit } from './completion-habits.ts';
 import type { Proposal } from './completion-item.ts';
 
-/** Whether a window may stand here, and a method behind it. */
-export type Form = 'measure' | 'target' | 'window' | 'uncertainty';
+/**
+ * What may stand here: a measurement, the `value` of its long form, one that is aimed at, a window, an uncertainty alone,
+ * how far a change goes, or how large an effect is.
+ */
+export type Form = 'measure' | 'long' | 'target' | 'window' | 'uncertainty' | 'step' | 'size';
+
+/** What keys beside the value say already. */
+export interface Beside {
+  readonly stated: boolean;
+  readonly method: boolean;
+}
 
 export interface Continuation {
   /** Offsets in the value that a proposal takes the place of. */
@@ -28,12 +37,15 @@ export function continueMeasure(
   habit: Habit,
   form: Form,
   meaningOf: Meaning,
+  beside: Beside = { stated: false, method: false },
 ): Continuation | undefined {
   const written = readWritten(value.slice(0, at), quantity);
   if (written === undefined) return undefined;
   const { from, has } = written;
+  has.stated ||= beside.stated;
   const rest = value.slice(at);
-  const isMethod = has.by && form === 'measure';
+  const isMethod = has.by && isMeasured(form) && !beside.method;
+  has.method ||= beside.method;
   const end =
     at +
     (isMethod
@@ -67,7 +79,9 @@ function readWritten(before: string, quantity: Quantity): Written | undefined {
   const number = numberAt.exec(before.slice(at));
   if (number === null) return undefined;
   at += number[0].length;
-  const has = { unit: false, direction: false, stated: false, method: false, by: false };
+  // No direction word goes with a number below zero.
+  const direction = /[-−]/.test(before.slice(0, at));
+  const has = { unit: false, direction, stated: false, method: false, by: false };
   for (;;) {
     at += /^\s*/.exec(before.slice(at))![0].length;
     const rest = before.slice(at);
@@ -97,8 +111,14 @@ function wordIn(
   rest: string,
   quantity: Quantity,
 ): { kind: 'unit' | 'direction'; length: number } | undefined {
-  const direction = quantity.directions.find(({ word }) => new RegExp(`^${word}\\s`, 'i').test(rest));
-  if (direction !== undefined) return { kind: 'direction', length: direction.word.length };
+  const written = rest.toLowerCase();
+  const words = quantity.directions.map(({ word }) => word);
+  // Behind "more" there may come "bowed".
+  if (words.some((word) => word.startsWith(written))) return undefined;
+  const direction = words
+    .filter((word) => written.startsWith(word) && /^\s/.test(rest.slice(word.length)))
+    .toSorted((a, b) => b.length - a.length)[0];
+  if (direction !== undefined) return { kind: 'direction', length: direction.length };
   const two = /^\S+\s\S+(?=\s)/.exec(rest)?.[0];
   const one = /^\S+(?=\s)/.exec(rest)?.[0];
   for (const found of [two, one])
@@ -112,7 +132,7 @@ function units({ has }: Written, quantity: Quantity, habit: Habit, form: Form, i
   const names = [habit.unit, quantity.unit, ...unitsOf(quantity.dimension).map(({ name }) => name)].filter(
     (name) => name !== '',
   );
-  const open = form !== 'uncertainty' && !has.direction && !has.stated && isLast;
+  const open = form !== 'uncertainty' && form !== 'size' && !has.direction && !has.stated && isLast;
   const turns = open ? habit.directions.slice(0, most) : [];
   const by =
     form === 'measure' && isLast && !has.method && habit.method !== undefined ? ` by ${habit.method}` : '';
@@ -138,7 +158,8 @@ function directions(
   form: Form,
   isLast: boolean,
 ): Proposal[] {
-  if (form === 'uncertainty' || has.direction || quantity.directions.length === 0) return [];
+  if (form === 'uncertainty' || form === 'size' || has.direction || quantity.directions.length === 0)
+    return [];
   if (!has.unit && quantity.dimension !== 'ratio') return [];
   const by =
     form === 'measure' && isLast && !has.method && habit.method !== undefined ? ` by ${habit.method}` : '';
@@ -155,25 +176,30 @@ function directions(
 
 /** `by` with its method, and `±`; without the meanings where more is written behind the cursor. */
 function tails({ has }: Written, habit: Habit, form: Form, meaningOf: Meaning | undefined): Proposal[] {
-  if (form !== 'measure' || meaningOf === undefined || (!has.unit && !has.direction && !has.stated))
-    return [];
+  const takesUncertainty = isMeasured(form) || form === 'step' || form === 'size';
+  if (!takesUncertainty || meaningOf === undefined || (!has.unit && !has.direction && !has.stated)) return [];
+  const takesMethod = isMeasured(form) && !has.method;
   return [
-    ...(has.method ? [] : habit.methods.map((name) => method(name, 'by ', meaningOf))),
-    ...(has.method
-      ? []
-      : [{ label: 'by', text: 'by ', kind: 'word' as const, detail: 'how it was measured', again: true }]),
-    ...(has.stated
-      ? []
-      : [
-          {
-            label: '±',
-            text: '± ',
-            kind: 'operator' as const,
-            detail: 'one standard uncertainty',
-            filter: '± +-',
-          },
-        ]),
+    ...(takesMethod
+      ? [
+          ...habit.methods.map((name) => method(name, 'by ', meaningOf)),
+          { label: 'by', text: 'by ', kind: 'word' as const, detail: 'how it was measured', again: true },
+        ]
+      : []),
+    ...(has.stated ? [] : [uncertainty]),
   ];
+}
+
+export const uncertainty: Proposal = {
+  label: '±',
+  text: '± ',
+  kind: 'operator',
+  detail: 'one standard uncertainty',
+  filter: '± +-',
+};
+
+function isMeasured(form: Form): boolean {
+  return form === 'measure' || form === 'long';
 }
 
 function phrase(words: string): Proposal {

@@ -1,7 +1,7 @@
 // Proposes the words that may stand for a value: clubs of the bag, faults of the books, shapes, misses, parts of the body, ids, dates; measurements and expressions are another's.
 import { wordBeside } from '../record/cursor.ts';
 import { bodyWords } from '../registry/body.ts';
-import { misses } from '../registry/generated.ts';
+import { contacts, misses } from '../registry/generated.ts';
 import { checkpoints, type Quantity } from '../registry/quantity.ts';
 import { changeWords, findMiss } from '../registry/registry.ts';
 import { unique, wantedIds } from './completion-habits.ts';
@@ -68,6 +68,8 @@ function wordsFor(desire: Desire, key: string, first: unknown, path: Path): read
     case 'miss':
     case 'misses':
       return misses.map(({ word, meaning }) => ({ word, detail: meaning }));
+    case 'contact':
+      return contacts.map(({ word, meaning }) => ({ word, detail: meaning }));
     case 'part':
     case 'cautions':
       return bodyWords.map((word) => ({ word }));

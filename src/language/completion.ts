@@ -9,8 +9,8 @@ import { continueExpression } from './completion-expression.ts';
 import { habitOf } from './completion-habits.ts';
 import { itemsFrom, type Abilities, type Proposal } from './completion-item.ts';
 import { proposeKeys } from './completion-keys.ts';
-import { continueMeasure, type Form } from './completion-measure.ts';
-import { placeAt, quantityAt, quantityBeside, type Path } from './completion-place.ts';
+import { aboutAt, continueAbout } from './completion-about.ts';
+import { placeAt, quantityAt, type Path } from './completion-place.ts';
 import { proposeForms, proposeMappings } from './completion-snippets.ts';
 import { ids, methodWords, proposeWords } from './completion-words.ts';
 import { offsetAt } from './places.ts';
@@ -47,10 +47,16 @@ export function findCompletions(analysis: Analysis, request: CompletionRequest):
   const table = lineTableOf(text);
   const offset = offsetAt(table, request.position);
   const cursor = cursorAt(text, offset);
-  if (cursor === undefined) return [];
+  if (cursor === undefined || isOutdented(cursor, text)) return [];
   const newline = text.includes('\r\n') ? '\r\n' : '\n';
   const { span, proposals } = findAt({ ...request, analysis, cursor, text, newline }, offset);
   return itemsFrom(proposals, span, table, request);
+}
+
+/** What goes on between brackets has to be indented (YAML 1.2.2, 6.3), unless the whole file stands between them: at column 0 nothing can. */
+function isOutdented({ style, word }: Cursor, text: string): boolean {
+  if (style !== 'flow' || !/(^|[\r\n])$/.test(text.slice(0, word.start))) return false;
+  return !/^(?:\s|#[^\r\n]*[\r\n])*[{[]/.test(text);
 }
 
 function findAt(desire: Desire, offset: number): Found {
@@ -63,6 +69,8 @@ function findAt(desire: Desire, offset: number): Found {
     case 'item': {
       const keys = itemKeys(desire, offset);
       const found = valuesAt(desire, offset);
+      // Behind a word and a space no other key begins.
+      if (offset > cursor.word.end) return cursor.siblings.size > 0 ? { ...found, proposals: none } : found;
       // The rest of the item stands below: only another key can go with it.
       if (cursor.siblings.size > 0) return keys;
       const isMapping = placeAt(analysis.document.kind, cursor.path)?.holds === 'mapping';
@@ -139,7 +147,7 @@ function narrow(desire: Desire, offset: number): { readonly desire: Desire; read
 }
 
 function valuesAt(desire: Desire, offset: number): Found {
-  const { cursor, analysis, text, earlier } = desire;
+  const { cursor, analysis, text } = desire;
   const { path, word, before } = cursor;
   const value = text.slice(word.start, word.end);
   const { kind } = analysis.document;
@@ -147,15 +155,7 @@ function valuesAt(desire: Desire, offset: number): Found {
   if (about !== undefined && value !== '') {
     // White space behind the last word belongs to the place, not to the word.
     const full = offset > word.end ? text.slice(word.start, offset) : value;
-    const habit = habitOf(about.quantity, analysis, earlier);
-    const found = continueMeasure(
-      full,
-      offset - word.start,
-      about.quantity,
-      habit,
-      about.form,
-      (name) => analysis.subject.registry.findMethod(name)?.meaning,
-    );
+    const found = continueAbout(about, full, offset - word.start, desire);
     if (found === undefined) return { span: word, proposals: none };
     return {
       span: { start: word.start + found.start, end: word.start + found.end },
@@ -168,49 +168,13 @@ function valuesAt(desire: Desire, offset: number): Found {
     const span = { start: word.start + found.start, end: word.start + found.end };
     return { span, proposals: value === '' ? lead(before, found.proposals) : found.proposals };
   }
-  if (offset > word.end) return { span: word, proposals: none };
   const isMethod =
     path.at(-1) === 'by' && quantityAt(kind, path.slice(0, -1), analysis.subject.registry) !== undefined;
   const words = isMethod ? methods(desire, path) : proposeWords(desire, path);
   const forms = value === '' && cursor.quote === '' ? proposeForms(desire, path) : [];
-  return { span: word, proposals: lead(before, [...words, ...forms]) };
-}
-
-interface About {
-  readonly quantity: NonNullable<ReturnType<typeof quantityAt>>;
-  readonly form: Form;
-}
-
-/** The quantity that is measured, wanted or changed at this place. */
-function aboutAt(desire: Desire, path: Path): About | undefined {
-  const { analysis, text, cursor } = desire;
-  const { kind } = analysis.document;
-  const last = path.at(-1);
-  if (kind === 'swing' && path[0] === 'plan' && last === 'to')
-    return about(quantityBeside(text, cursor, analysis.subject.registry), 'target');
-  if (kind === 'faults' && path[2] === 'changes')
-    return last === 'to' || last === 'by'
-      ? about(quantityBeside(text, cursor, analysis.subject.registry), 'target')
-      : undefined;
-  if (kind === 'faults' && path[2] === 'tends_to')
-    return last === 'size'
-      ? about(quantityBeside(text, cursor, analysis.subject.registry), 'uncertainty')
-      : undefined;
-  if (/^(?:by|note|doubtful|seen|source|strict)$/.test(String(last))) return undefined;
-  const form =
-    last === 'give_or_take'
-      ? 'uncertainty'
-      : kind === 'template'
-        ? 'window'
-        : path[0] === 'goals'
-          ? 'target'
-          : 'measure';
-  const isLong = last === 'value' && form === 'measure';
-  return about(quantityAt(kind, path, analysis.subject.registry), isLong ? 'target' : form);
-}
-
-function about(quantity: About['quantity'] | undefined, form: Form): About | undefined {
-  return quantity === undefined ? undefined : { quantity, form };
+  // Some names are of several words, so that one is not yet over at its space.
+  const span = { start: word.start, end: Math.max(word.end, offset) };
+  return { span, proposals: lead(before, [...words, ...forms]) };
 }
 
 function methods(desire: Desire, path: Path): Proposal[] {

@@ -1,6 +1,6 @@
 // Where that which a name stands for is made: a fault in its book, a club in its bag, an entry in the record, a page on a word; opens no file.
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
-import { mentionAt, mentionsIn, type Mention } from '../analysis/mentions.ts';
+import { homeOf, mentionAt, mentionsIn, type Mention } from '../analysis/mentions.ts';
 import type { Analysis } from '../analysis/result.ts';
 import type { Span } from '../measure/measure.ts';
 import type { Located, SwingwrightDocument } from '../record/document.ts';
@@ -12,10 +12,10 @@ export type PageAddress = (name: string, record: string | undefined) => string |
 
 /** The nearest one first. */
 export function findDefinitions(analysis: Analysis, position: Position, page: PageAddress): LocationLink[] {
-  const { uri, document, subject } = analysis;
+  const { uri, document } = analysis;
   const table = lineTableOf(document.text);
   const offset = offsetAt(table, position);
-  const mention = mentionAt(mentionsIn(uri, document, subject.registry), offset);
+  const mention = mentionAt(mentionsIn(uri, document, homeOf(analysis)), offset);
   const code = mention === undefined ? codeAt(analysis, offset) : undefined;
   const from = mention?.span ?? code?.span;
   if (from === undefined) return [];
@@ -56,6 +56,9 @@ function placesOf(mention: Mention, analysis: Analysis): readonly Place[] {
       return inBag(thing.name, analysis);
     case 'quantity':
       return [...entryOf(mention, analysis), ...ownOf(thing.name, analysis)];
+    case 'check':
+    case 'relation':
+      return inWorkspaceFile(thing, analysis);
     case 'miss':
       return causesOf(thing.name, analysis);
   }
@@ -111,13 +114,24 @@ function ownOf(id: string, { uri, document, subject }: Analysis): readonly Place
   return [{ ...workspace, whole: line?.span ?? one.keySpan, name: one.keySpan }];
 }
 
-/** The entry in this file, unless this is it and the workspace has more to say; a template's window for it stands for one. */
-function entryOf(
-  { thing: { name: id }, role }: Mention,
+/** Where the workspace declares a check or a relation of its own. */
+function inWorkspaceFile(
+  { kind, name }: Mention['thing'],
   { uri, document, subject }: Analysis,
 ): readonly Place[] {
+  const workspace = document.kind === 'workspace' ? { uri, document } : subject.workspace;
+  const section = workspace?.document.outline.find((node) => node.name === `${kind}s`);
+  const line = section?.children.find((child) => child.name === name);
+  return workspace === undefined || line === undefined
+    ? []
+    : [{ ...workspace, whole: line.span, name: line.nameSpan }];
+}
+
+/** The entry in this file, unless this is it and the workspace has more to say; a template's window for it stands for one. */
+function entryOf({ thing: { name: id }, role }: Mention, analysis: Analysis): readonly Place[] {
+  const { uri, document, subject } = analysis;
   if (role === 'entry' && subject.registry.own.some((own) => own.id === id)) return [];
-  const entries = mentionsIn(uri, document, subject.registry).filter(
+  const entries = mentionsIn(uri, document, homeOf(analysis)).filter(
     ({ thing, role }) => role === 'entry' && thing.kind === 'quantity' && thing.name === id,
   );
   const [first] = entries;
@@ -138,6 +152,8 @@ function causesOf(name: string, analysis: Analysis): readonly Place[] {
   return [...faults].flatMap((fault) => inBooks(fault, analysis).slice(0, 1));
 }
 
+const withoutPage: ReadonlySet<Mention['thing']['kind']> = new Set(['fault', 'club', 'check', 'relation']);
+
 function pagesOf(
   mention: Mention | undefined,
   code: string | undefined,
@@ -145,7 +161,8 @@ function pagesOf(
   page: PageAddress,
 ): readonly string[] {
   const name = mention?.thing.name ?? code;
-  if (name === undefined || mention?.thing.kind === 'fault' || mention?.thing.kind === 'club') return [];
+  const isWithoutPage = mention !== undefined && withoutPage.has(mention.thing.kind);
+  if (name === undefined || isWithoutPage) return [];
   const isOfRecord = mention?.thing.kind === 'quantity' && document.kind === 'swing';
   return [page(name, isOfRecord ? uri : undefined) ?? []].flat();
 }

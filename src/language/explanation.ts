@@ -10,7 +10,11 @@ import { nameOf } from './words.ts';
 
 /** What a workspace adds to what everybody knows. */
 type Known = Pick<Subject, 'registry' | 'own' | 'workspace'>;
-const nothingOwn: Known = { registry: builtIn, own: { checks: [], relations: [] }, workspace: undefined };
+const nothingOwn: Known = {
+  registry: builtIn,
+  own: { checks: [], relations: [], derived: new Map() },
+  workspace: undefined,
+};
 
 /** Undefined where there is no such code. */
 function explain(code: string, { own }: Known): string | undefined {

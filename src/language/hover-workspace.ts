@@ -1,5 +1,5 @@
 // The hover on keys of the workspace file: calibration, columns of shots; and on every quantity that is named in it.
-import { mentionAt, mentionsIn } from '../analysis/mentions.ts';
+import { homeOf, mentionAt, mentionsIn } from '../analysis/mentions.ts';
 import type { Analysis } from '../analysis/result.ts';
 import type { ShotColumn, WorkspaceFile, WrittenCalibration } from '../record/document.ts';
 import { describe, practice, titleOf } from './hover-entry.ts';
@@ -20,12 +20,12 @@ export function hoverOnWorkspace(analysis: Analysis, offset: number): Remark | u
 }
 
 /** On a quantity's own entry and wherever its id stands: what it is, and what gives it. */
-function hoverOnQuantity(
-  { uri, subject: { registry } }: Analysis,
-  document: WorkspaceFile,
-  offset: number,
-): Remark | undefined {
-  const mention = mentionAt(mentionsIn(uri, document, registry), offset);
+function hoverOnQuantity(analysis: Analysis, document: WorkspaceFile, offset: number): Remark | undefined {
+  const {
+    uri,
+    subject: { registry },
+  } = analysis;
+  const mention = mentionAt(mentionsIn(uri, document, homeOf(analysis)), offset);
   const quantity = mention?.thing.kind === 'quantity' ? registry.find(mention.thing.name) : undefined;
   if (mention === undefined || quantity === undefined) return undefined;
   const derived = document.own.derived.find((one) => one.quantity.id === quantity.id);

@@ -1,6 +1,6 @@
 // Where the thing under the cursor is mentioned: in this document, or in all files of the workspace; reads no file.
 import type { Card } from '../analysis/cards.ts';
-import { mentionAt, mentionsIn, type Mention } from '../analysis/mentions.ts';
+import { homeOf, mentionAt, mentionsIn, type Mention } from '../analysis/mentions.ts';
 import { occurrencesOf, sameAs } from '../analysis/occurrences.ts';
 import { lineTableOf, rangeOf, type LineTable } from '../analysis/positions.ts';
 import type { Analysis } from '../analysis/result.ts';
@@ -8,9 +8,10 @@ import { holds, offsetAt } from './places.ts';
 import type { DocumentHighlight, Location, Position } from './shapes.ts';
 
 /** What the cursor is on. A file as a whole is meant on its first line, which tells its format, and on what it calls itself. */
-export function findMention({ uri, document, subject }: Analysis, position: Position): Mention | undefined {
+export function findMention(analysis: Analysis, position: Position): Mention | undefined {
+  const { uri, document } = analysis;
   const offset = offsetAt(lineTableOf(document.text), position);
-  const mention = mentionAt(mentionsIn(uri, document, subject.registry), offset);
+  const mention = mentionAt(mentionsIn(uri, document, homeOf(analysis)), offset);
   if (mention !== undefined || document.kind === 'workspace') return mention;
   const [first] = document.outline;
   const title = document.outline.find(
@@ -23,12 +24,10 @@ export function findMention({ uri, document, subject }: Analysis, position: Posi
 }
 
 /** Null where nothing here has a meaning of its own: an editor then looks for the same words. */
-export function findHighlights(
-  { uri, document, subject }: Analysis,
-  position: Position,
-): DocumentHighlight[] | null {
+export function findHighlights(analysis: Analysis, position: Position): DocumentHighlight[] | null {
+  const { uri, document } = analysis;
   const table = lineTableOf(document.text);
-  const mentions = mentionsIn(uri, document, subject.registry);
+  const mentions = mentionsIn(uri, document, homeOf(analysis));
   const mention = mentionAt(mentions, offsetAt(table, position));
   if (mention === undefined) return null;
   const isSame = sameAs(mention.thing, []);

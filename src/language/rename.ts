@@ -1,6 +1,6 @@
 // Renaming as an editor asks for it: the exact name first, then the edits of every file; what may be renamed is not decided here.
 import type { Card } from '../analysis/cards.ts';
-import { mentionAt, mentionsIn, type Mention } from '../analysis/mentions.ts';
+import { homeOf, mentionAt, mentionsIn, type Mention } from '../analysis/mentions.ts';
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
 import { rename, whyNotRenamed } from '../analysis/renaming.ts';
 import type { Analysis } from '../analysis/result.ts';
@@ -15,9 +15,10 @@ export interface RenamePlace {
   readonly placeholder: string;
 }
 
-export function findRenamed({ uri, document, subject }: Analysis, position: Position): Mention | undefined {
+export function findRenamed(analysis: Analysis, position: Position): Mention | undefined {
+  const { uri, document } = analysis;
   return mentionAt(
-    mentionsIn(uri, document, subject.registry),
+    mentionsIn(uri, document, homeOf(analysis)),
     offsetAt(lineTableOf(document.text), position),
   );
 }
@@ -29,7 +30,11 @@ export function prepareRename(
 ): RenamePlace | Refusal {
   const refused = whyNotRenamed(mention, cards);
   if (mention === undefined || refused !== undefined) return { refused: refused ?? '' };
-  return { range: rangeOf(lineTableOf(document.text), mention.span), placeholder: mention.thing.name };
+  const { start, end } = mention.span;
+  const written = document.text.slice(start, end);
+  // Of an own quantity either its id or its key alone stands here.
+  const placeholder = mention.thing.kind === 'quantity' ? written : mention.thing.name;
+  return { range: rangeOf(lineTableOf(document.text), mention.span), placeholder };
 }
 
 /** `versionOf` gives an open document's version; null of a file that is not open. */

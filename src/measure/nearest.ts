@@ -3,7 +3,8 @@
 /**
  * The candidate nearest to `word` by edit distance (insert, delete, replace, swap neighbours; letter case ignored), or
  * undefined where none is near: a third of the letters may be wrong, at least one. A word of two letters or more that
- * begins a candidate is near to it. Of equally near ones the longest common beginning wins, then the order given.
+ * begins a candidate is near to it, and so is one of three that leaves letters of it out ("mtr"). Of equally near ones one of the
+ * same length wins ("gk" is "kg" and not "g"), then the longest common beginning, then the order given.
  */
 export function findNearest(word: string, candidates: readonly string[]): string | undefined {
   const typed = word.toLowerCase();
@@ -18,13 +19,27 @@ export function findNearest(word: string, candidates: readonly string[]): string
     // What is farther than the best so far is not measured out.
     const limit = Math.min(allowed, Math.ceil(bestScore));
     const distance = begins ? Math.min(1, known.length - typed.length) : editDistance(typed, known, limit);
-    if (!begins && distance > limit) continue;
-    const score = distance - commonBeginning(typed, known) / 128;
+    const isNear = begins || distance <= limit;
+    if (!isNear && !shortens(typed, known)) continue;
+    const isOtherLength = !begins && typed.length !== known.length;
+    const far = isNear ? distance + (isOtherLength ? 1 / 2 : 0) : abbreviated;
+    const score = far - commonBeginning(typed, known) / 256;
     if (score >= bestScore) continue;
     best = candidate;
     bestScore = score;
   }
   return best;
+}
+
+/** How far a word is that leaves letters out: farther than one wrong letter. */
+const abbreviated = 1.75;
+
+/** "dgr" for "degree": from its first letter on, in order, at least half of the letters. */
+function shortens(typed: string, known: string): boolean {
+  if (typed.length < 3 || known.length > 2 * typed.length || typed[0] !== known[0]) return false;
+  let at = 0;
+  for (const letter of known) if (letter === typed[at]) at++;
+  return at === typed.length;
 }
 
 /** The optimal string alignment distance, or anything above `limit` as soon as it is sure to exceed it. */

@@ -49,6 +49,16 @@ export function showSpread(notation: Notation, u: number): string {
   return Number.isFinite(spread) ? `${fixed(spread, decimals)}${suffix(shown)}` : noValue;
 }
 
+/** "7.0 cm": how large a difference is, in the unit shown, with the decimals of its standard uncertainty `u`; the zero of a temperature has no part in it. */
+export function showSize(notation: Notation, difference: number, u?: number): string {
+  const shown = unitToShow(undefined, notation);
+  const usual = usualDecimals(notation, shown);
+  const spread = u === undefined ? NaN : differenceFromSI(u, shown);
+  const size = Math.abs(differenceFromSI(difference, shown));
+  if (!Number.isFinite(size)) return noValue;
+  return `${fixed(size, Math.min(decimalsOf(spread) ?? usual, usual + 3, 15))}${suffix(shown)}`;
+}
+
 /** The other unit that a hover shows beside the quantity's own, if there is a sensible one. */
 export function secondUnit(notation: Notation): string | undefined {
   return counterparts[findUnit(notation.shown ?? notation.unit)?.name ?? ''];

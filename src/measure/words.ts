@@ -85,7 +85,7 @@ function phrase(text: string): string {
 
 function wrongDimension(text: string, span: Span, unit: Unit, notation: Notation): Problem<MeasureCode> {
   const found = text.slice(span.start, span.end);
-  const nearest = findNearest(phrase(found), spellings(notation));
+  const nearest = nearestUnit(phrase(found), notation);
   const problem = {
     span,
     found: `${quote(found)}, ${nameUnitOf(unit.dimension)}`,
@@ -109,7 +109,7 @@ function explainFirstWord(
 
   const whole = phrase(text.slice(start, end));
   const meant = nearestDirection(whole, notation);
-  const unit = findNearest(text.slice(start, firstEnd), spellings(notation));
+  const unit = nearestUnit(text.slice(start, firstEnd), notation);
   const rest = skipSpaces(text, firstEnd);
   const restIsDirection =
     rest < end && findDirection(text.slice(rest, end), notation.directions) !== undefined;
@@ -160,6 +160,13 @@ function nearestDirection(words: string, notation: Notation): string | undefined
 
 function isNearer(a: string, b: string, to: string): boolean {
   return findNearest(to, [a, b]) === a;
+}
+
+/** As the unit is spelled; who leaves letters out gets its short name. */
+function nearestUnit(word: string, notation: Notation): string | undefined {
+  const spelling = findNearest(word, spellings(notation));
+  const isShorter = spelling !== undefined && word.length + 1 < spelling.length;
+  return isShorter ? findUnit(spelling)?.name : spelling;
 }
 
 function nameUnitOf(dimension: Dimension): string {

@@ -1,7 +1,7 @@
 // Flies the ball by the published sets of coefficients, with as few runs as will do, and gives the slopes of their mean; knows no record.
 import { airAt } from '../physics/air.ts';
 import { coefficientSets, scaledSet } from '../physics/coefficients.ts';
-import { fly, type Flight } from '../physics/flight.ts';
+import { fly, type Flight, type PathPoint } from '../physics/flight.ts';
 import { grounds, run } from '../physics/run.ts';
 import { openGround, type Wind } from '../physics/wind.ts';
 import { localSlopes } from './estimate.ts';
@@ -69,6 +69,19 @@ export function meanFlight(
   return meanOf(flownBySets(inputs, context, tolerance, factors));
 }
 
+const pathPoints = 41;
+
+/**
+ * The way through the air, for who wants to draw it: at each share of the time of flight the mean place over the sets, so that
+ * it ends where their mean comes down. Undefined where one of them gives no flight.
+ */
+export function meanPath(inputs: Row, context: Context): readonly PathPoint[] | undefined {
+  const core = coreOf(inputs);
+  const { drag, lift } = factorsOf(context);
+  const bearing = context.windBearing ?? unknownBearing;
+  return core && pathBySets([...core.slice(0, givePlace), bearing, drag, lift, coarseTolerance]);
+}
+
 /**
  * Slopes of the mean, input by input, by differences over half a width to each side of each input; those by the weather through
  * density and viscosity of the air, which all of it comes down to.
@@ -107,7 +120,23 @@ function rowsOf(
 }
 
 /** The last flights are kept, and with them most of what one changed line of a record needs. */
-const flightsBySet = remembered(12, 64, (numbers): readonly (Flight | undefined)[] => {
+const flightsBySet = remembered(12, 64, (numbers) => flown(numbers, 0));
+
+/** The last ones that were drawn. */
+const pathBySets = remembered(12, 4, (numbers): readonly PathPoint[] | undefined => {
+  const paths = flown(numbers, pathPoints).map((flight) => flight?.path);
+  if (!paths.every((path) => path !== undefined)) return undefined;
+  const mean = (of: (point: PathPoint) => number, i: number): number =>
+    paths.reduce((sum, path) => sum + of(path[i]!), 0) / paths.length;
+  return Array.from({ length: pathPoints }, (_, i) => ({
+    time: mean(({ time }) => time, i),
+    ahead: mean(({ ahead }) => ahead, i),
+    right: mean(({ right }) => right, i),
+    up: mean(({ up }) => up, i),
+  }));
+});
+
+function flown(numbers: Row, samples: number): readonly (Flight | undefined)[] {
   const [ballSpeed, launchAngle, start, spin, spinTilt, density, kinematicViscosity] = numbers as number[];
   const [wind, bearing, drag, lift, tolerance] = numbers.slice(windPlace);
   const launch = {
@@ -125,9 +154,10 @@ const flightsBySet = remembered(12, 64, (numbers): readonly (Flight | undefined)
   return coefficientSets.map((set) =>
     fly(launch, surroundings, isPublished ? set : scaledSet(set, { drag: drag!, lift: lift! }), {
       tolerance: tolerance!,
+      samples,
     }),
   );
-});
+}
 
 function rowOf(flight: Flight, give: number): Row | undefined {
   const rest = run(flight, { ...grounds.medium, give });

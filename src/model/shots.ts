@@ -161,7 +161,12 @@ function covarianceOf(pairs: readonly Pair[]): number | undefined {
   return pairs.reduce((sum, [first, second]) => sum + (first - x) * (second - y), 0) / (pairs.length - 1);
 }
 
-/** Along the target line and right of it: the carry is the straight way to where the ball comes down. */
+/** Where each shot came down that says it, those that lie far out among them: m along the target line and right of it. */
+export function landingsOf(given: readonly Shot[]): readonly (readonly [number, number])[] {
+  return landings(given.map(withFinish));
+}
+
+/** The carry is the straight way to where the ball comes down. */
 function landings(shots: readonly Shot[]): readonly Pair[] {
   return pairsOf(shots, carryId, finishId).flatMap(([carry, finish]) =>
     Math.abs(finish) > carry ? [] : [[Math.sqrt(carry * carry - finish * finish), finish] as const],

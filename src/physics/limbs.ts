@@ -89,11 +89,6 @@ export interface Foot {
 /** Of a foot's length: from the ankle joint forward to the tip of the toes, back to the heel, and forward to the ball. Judgement. */
 const footShares = { toe: 0.79, heel: 0.21, ball: 0.52 };
 
-/** From the middle of the heel to the tip of the toes, m. */
-export function ankleToToe(length: number): number {
-  return footShares.toe * length;
-}
-
 /**
  * A foot on the ground, or up on its ball.
  *

@@ -4,17 +4,14 @@ import { chordOf, minus, unit } from './limbs.ts';
 import type { Known, Posture } from './pose.ts';
 import { handsOutsideToes, posePriors, poseSpread } from './pose-priors.ts';
 import { differenceOf, isLength, readingOf, rise, type PoseKey } from './pose-readings.ts';
+import { freedoms, freedomsOf, type Freedom, type Freedoms } from './freedoms.ts';
 import {
   armBones,
-  freedoms,
-  freedomsOf,
   legBones,
   skeletonOf,
   trunkLength,
   type Build,
   type Footing,
-  type Freedom,
-  type Freedoms,
   type Skeleton,
 } from './skeleton.ts';
 import { norm, type Vector } from './vector.ts';
@@ -125,15 +122,16 @@ export function residualsOf(problem: PoseProblem, softly: number): Residuals {
 function recorded(build: Build, key: PoseKey, known: Known, seen: Parameters<typeof readingOf>[1]): number {
   const { value, kind } = known;
   const spread = uncertaintyOf(key, known) * sharpness * (kind === 'entered' ? 1 : expectedOver);
-  const { joints } = seen.skeleton;
-  // Near a straight arm the bend goes as the root of the chord; the chord itself is smooth.
+  const { joints, short } = seen.skeleton;
+  // Near a straight arm the bend goes as the root of the chord; the chord itself is smooth. What the arm lacks to reach the grip
+  // counts with it: beyond its reach an arm is as long however far the grip is.
   if (key === 'lead_elbow_bend' || key === 'trail_elbow_bend') {
-    const [shoulder, hand] =
+    const [shoulder, hand, lacking] =
       key === 'lead_elbow_bend'
-        ? [joints.leadShoulder, joints.leadHand]
-        : [joints.trailShoulder, joints.trailHand];
+        ? [joints.leadShoulder, joints.leadHand, short.leadArm]
+        : [joints.trailShoulder, joints.trailHand, short.trailArm];
     const bend = Math.min(2.9, Math.max(0.02, value));
-    return (norm(minus(hand, shoulder)) - chordOf(armBones(build), bend)) / (0.1 * spread);
+    return (norm(minus(hand, shoulder)) + lacking - chordOf(armBones(build), bend)) / (0.1 * spread);
   }
   const held = isLength(key) ? Math.min(3, Math.max(-3, value)) : value;
   const off = differenceOf(key, readingOf(key, seen), held);

@@ -1,4 +1,4 @@
-// What a posture usually looks like at each checkpoint, for the parts of a figure that nobody recorded; none of it is measured.
+// What a posture usually looks like at each checkpoint, for the parts of a figure that nobody recorded: common practice, no source.
 import { balancePriors, type SwingCheckpoint } from './balance-priors.ts';
 import { vector, type Vector } from './vector.ts';
 
@@ -38,8 +38,6 @@ export interface PosePrior {
   readonly trailHeelLift: number;
   readonly trailFootTurn: number;
 }
-
-export const posePriorSource = 'common practice, no source; turns of the shoulders as in balance-priors.ts';
 
 /** How far a posture may well be from these: standard deviations, places over stature. Judgement. */
 export const poseSpread = {

@@ -1,6 +1,7 @@
 // What a lesson record would say of a figure: each recorded landmark and angle read off its joints; knows no entries.
 import { angleBetween, bendOf, minus } from './limbs.ts';
-import type { Freedoms, Skeleton } from './skeleton.ts';
+import type { Freedoms } from './freedoms.ts';
+import type { Skeleton } from './skeleton.ts';
 import type { Vector } from './vector.ts';
 
 /** What a figure shows of a record, by the key below a checkpoint, as for a right-handed player. */

@@ -1,14 +1,7 @@
 // Brings a figure within the reach of its own limbs, and mirrors one; knows no entries.
 import { minus, unit } from './limbs.ts';
-import {
-  skeletonOf,
-  type Build,
-  type Footing,
-  type Frame,
-  type Freedoms,
-  type Joints,
-  type Skeleton,
-} from './skeleton.ts';
+import { type Freedoms } from './freedoms.ts';
+import { skeletonOf, type Build, type Footing, type Frame, type Joints, type Skeleton } from './skeleton.ts';
 import type { Vector } from './vector.ts';
 
 /** Each round brings the ends nearer, as projections on two spheres in turn do. */

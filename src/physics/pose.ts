@@ -8,15 +8,8 @@ import { limitsOf, residualsOf, startOf, uncertaintyOf, type PoseProblem } from 
 import { posePriors, shaftAtBall } from './pose-priors.ts';
 import { differenceOf, isLength, poseKeys, readingOf, type PoseKey, type Seen } from './pose-readings.ts';
 import { mirroredSkeleton, settled } from './pose-settling.ts';
-import {
-  buildOf,
-  freedomsOf,
-  skeletonOf,
-  type Build,
-  type Footing,
-  type Freedoms,
-  type Skeleton,
-} from './skeleton.ts';
+import { freedomsOf, type Freedoms } from './freedoms.ts';
+import { buildOf, skeletonOf, type Build, type Footing, type Skeleton } from './skeleton.ts';
 import { vector, type Vector } from './vector.ts';
 import type { Hand } from './mirror.ts';
 

@@ -1,44 +1,10 @@
 // A figure of rigid segments: a few numbers that say how it stands, and where its joints are then; knows no entries and no checkpoint.
 import type { BodyTableName } from './body-tables.ts';
 import { segmentLengths, type SegmentLengths } from './body.ts';
+import type { Freedoms } from './freedoms.ts';
 import { footOn, limb, minus, squareTo, unit, type Foot } from './limbs.ts';
 import { chestDepth, halfShoulders, trunkShares } from './trunk.ts';
 import { add, cross, norm, scale, vector, type Vector } from './vector.ts';
-
-/** What may move. Places in m, angles in rad; turns are closed positive, as everywhere for a right-handed player. */
-export const freedoms = [
-  'pelvisX',
-  'pelvisY',
-  'pelvisZ',
-  'pelvisTurn',
-  'pelvisList',
-  'spineTilt',
-  'forwardBend',
-  'shoulderTurn',
-  'shoulderSlant',
-  'girdle',
-  'neckTilt',
-  'neckBend',
-  'handsX',
-  'handsY',
-  'handsZ',
-  'shaftAside',
-  'shaftAcross',
-  'leadKneeOut',
-  'trailKneeOut',
-  'leadElbowOut',
-  'trailElbowOut',
-  'toeLine',
-] as const;
-export type Freedom = (typeof freedoms)[number];
-export type Freedoms = Readonly<Record<Freedom, number>>;
-
-/** The freedoms by name, of numbers in their order. */
-export function freedomsOf(numbers: ArrayLike<number>): Freedoms {
-  const at = {} as Record<Freedom, number>;
-  for (let i = 0; i < freedoms.length; i++) at[freedoms[i]!] = numbers[i]!;
-  return at;
-}
 
 export const jointNames = [
   'pelvis',

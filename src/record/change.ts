@@ -1,9 +1,10 @@
 // Reads which quantity is to be changed, and to what; knows no kind of file.
-import { findNearest } from '../measure/nearest.ts';
 import { quote } from '../measure/quote.ts';
 import type { Quantity } from '../registry/quantity.ts';
+import { expectId, nearestId } from '../registry/registry.ts';
 import type { Entry, Located, PlannedChange } from './document.ts';
 import { readEntry, readTarget, type Reader } from './entry.ts';
+import { noValue } from './no-value.ts';
 import { valueAt, type Tree } from './tree.ts';
 import { wordAt, wordsAt, wordsOf } from './word.ts';
 
@@ -17,8 +18,11 @@ function readPlannedChange(tree: Tree & { kind: 'map' }, reader: Reader): Planne
   const quantity = findNamed(change, reader);
   const to = tree.pairs.get('to');
   const target = quantity && to && readTarget(to, 'value', quantity, reader);
+  if (change !== undefined && quantity !== undefined && to === undefined)
+    reader.problems.push(noValue(change.span, 'to'));
   return {
     change,
+    quantity,
     to: target && { target, span: to.value.span },
     because: wordsOf(valueAt(tree, 'because')),
     proof: wordAt(tree, 'proof'),
@@ -51,14 +55,12 @@ export function findNamed(id: Located<string> | undefined, reader: Reader): Quan
   if (id === undefined) return undefined;
   const quantity = reader.registry.find(id.value);
   if (quantity !== undefined) return quantity;
-  const ids = reader.registry.quantities.map((known) => known.id);
-  // Who leaves out the section most likely means the quantity of that key.
-  const nearest = ids.find((known) => known.endsWith(`.${id.value}`)) ?? findNearest(id.value, ids);
+  const nearest = nearestId(id.value, reader.registry);
   reader.problems.push({
     code: 'unknown-word',
     span: id.span,
     found: quote(id.value),
-    expected: 'the full id of a quantity, such as `checkpoints.address.stance_width`',
+    expected: expectId(id.value, reader.registry, 'checkpoints.address.stance_width'),
     ...(nearest === undefined ? {} : { nearest }),
   });
   return undefined;

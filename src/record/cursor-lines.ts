@@ -95,10 +95,10 @@ function walkAlone(walk: Walk, start: number, at: number, end: number, isItem: b
   }
   const stop = stopOfPlain(text, at, end);
   const word = { start: at, end: stop };
-  if (at < offset && offset <= stop) {
-    if (isItem) meetItem(walk, word, at - start, '', end);
-    else meetKey(walk, word, at - start, end);
-  }
+  if (at < offset && offset <= stop && !isItem) meetKey(walk, word, at - start, end);
+  // White space behind an item is where it is written on.
+  if (at < offset && offset <= (isItem ? endOfPlace(text, at, end) : at))
+    meetItem(walk, word, at - start, '', end);
   meetComment(walk, stop, end);
   return end;
 }
@@ -124,9 +124,8 @@ function walkValue(walk: Walk, from: number, end: number, role: 'value' | 'item'
   if (sign === '"' || sign === "'") return behind(walk, walkQuoted(walk, at, role, 'block'));
   if (sign === '*' || sign === '&' || sign === '!') return end;
   const stop = stopOfPlain(text, at, end);
-  const comment = commentAt(text, at, end);
-  if (offset > at && offset <= (comment < end ? comment - 1 : end)) meet(walk, slotAt(role, at, stop));
-  meetComment(walk, comment, end);
+  if (offset > at && offset <= endOfPlace(text, at, end)) meet(walk, slotAt(role, at, stop));
+  meetComment(walk, commentAt(text, at, end), end);
   return end;
 }
 
@@ -231,6 +230,12 @@ function lineBelow(text: string, end: number): LineBelow {
 /** The end of a plain value: before the white space that leads to a comment or to the end of the line. */
 function stopOfPlain(text: string, at: number, end: number): number {
   return at + text.slice(at, commentAt(text, at, end)).trimEnd().length;
+}
+
+/** Where a plain value may still be written on: white space behind it belongs to it, but for the one before a comment. */
+function endOfPlace(text: string, at: number, end: number): number {
+  const comment = commentAt(text, at, end);
+  return comment < end ? comment - 1 : end;
 }
 
 function commentAt(text: string, at: number, end: number): number {

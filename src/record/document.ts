@@ -54,6 +54,7 @@ export type RecordCode =
   | 'unreadable-characters'
   | 'unknown-key'
   | 'missing-key'
+  | 'missing-uncertainty'
   | 'wrong-shape'
   | 'unknown-word'
   | 'impossible-date'
@@ -94,6 +95,8 @@ export interface StatedFault {
 }
 
 export interface Goal {
+  /** All that it names, whether it can be read or not: `shape`, `carry`, `contact` and so on. */
+  readonly keys: readonly string[];
   readonly shape: Located<string> | undefined;
   /** The name of the club that it is for, in a student's file. */
   readonly club: Located<string> | undefined;
@@ -114,6 +117,8 @@ export interface Goal {
 
 export interface PlannedChange {
   readonly change: Located<string> | undefined;
+  /** The one that it names; undefined where there is none. */
+  readonly quantity: Quantity | undefined;
   readonly to: { readonly target: Measure | Window; readonly span: Span } | undefined;
   readonly because: readonly Located<string>[];
   readonly proof: Located<string> | undefined;

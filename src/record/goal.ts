@@ -19,6 +19,7 @@ function readGoal(tree: Tree & { kind: 'map' }, reader: Reader): Goal {
       targets.set(pair.key, { quantity, target, keySpan: pair.keySpan, span: pair.value.span });
   }
   return {
+    keys: [...tree.pairs.keys()].filter((key) => key !== 'club' && key !== 'note'),
     shape: wordAt(tree, 'shape'),
     targets,
     contact: wordAt(tree, 'contact'),

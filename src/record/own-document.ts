@@ -39,6 +39,8 @@ export interface OwnAdditions {
   readonly derived: readonly OwnDerived[];
   readonly relations: readonly OwnRelation[];
   readonly checks: readonly OwnCheck[];
+  /** Ids that are declared in a way that cannot be read. */
+  readonly broken: readonly string[];
   /** Units by full id or dimension. */
   readonly shown: readonly (readonly [string, string])[];
 }

@@ -1,7 +1,8 @@
 // Reads one quantity of a workspace's own: what it says itself, and what it takes from the one that it is like; knows no expression.
-import type { DirectionWord, Notation } from '../measure/measure.ts';
+import type { Notation } from '../measure/measure.ts';
 import { findNearest } from '../measure/nearest.ts';
 import { quote, quoteList } from '../measure/quote.ts';
+import { showWindow } from '../measure/show.ts';
 import { findUnit } from '../measure/units.ts';
 import {
   checkpoints,
@@ -10,13 +11,15 @@ import {
   type Range,
   type Section,
 } from '../registry/quantity.ts';
+import { nearestId } from '../registry/registry.ts';
 import type { Reader } from './entry.ts';
-import { readFigure } from './figure.ts';
 import { missing } from './own.ts';
+import { directionsOf } from './own-directions.ts';
+import { checkWidth, uncertaintyAt, unknownWithin } from './own-uncertainty.ts';
 import type { OwnQuantity } from './own-document.ts';
 import { readHere } from './read-here.ts';
 import { valueAt, type Pair, type Tree } from './tree.ts';
-import { locate, wordAt, wordsAt, wordsOf } from './word.ts';
+import { wordAt, wordsAt, wordsOf } from './word.ts';
 
 const sections = [
   'checkpoints',
@@ -31,9 +34,6 @@ const sections = [
 
 /** What a workspace's own windows come from where it does not say. */
 const ownSource = 'the workspace file';
-
-/** A derived quantity that is measured as well is taken to be read to this share of its window (judgement). */
-const readTo = 1 / 20;
 
 /** One for each checkpoint that it belongs to; none where it cannot be read, which the problems say. */
 export function readOwnQuantity(
@@ -126,25 +126,22 @@ function quantityAt(
   const notation: Notation = {
     dimension: unit.dimension,
     unit: unit.name,
-    directions: directionsOf(valueAt(value, 'directions')) ?? (isAlike ? like.directions : []),
+    directions: directionsOf(valueAt(value, 'directions'), reader) ?? (isAlike ? like.directions : []),
     decimals: decimalsOf(value) ?? (isAlike ? like.decimals : 1),
   };
   const source = wordsAt(value, 'source');
   const bounds = rangeAt('bounds', value, notation, source, reader) ?? (isAlike ? like.bounds : undefined);
-  const practice = rangeAt('practice', value, notation, source, reader);
-  const uncertainty =
-    uncertaintyOf(valueAt(value, 'uncertainty'), notation, reader) ??
-    (isAlike ? like.uncertainty : undefined);
+  const practice = practiceWithin(bounds, value, notation, source, reader);
+  const uncertainty = uncertaintyAt(value, notation, reader) ?? (isAlike ? like.uncertainty : undefined);
   const words = wordsAt(value, 'title') ?? like?.title ?? key.replaceAll('_', ' ');
   if (bounds === undefined && !valueAt(value, 'bounds'))
     missing('bounds', 'the window that is possible', pair, reader);
-  const width = (practice ?? bounds)?.max;
-  const read =
-    uncertainty ??
-    (kind === 'derived' && bounds && width !== undefined ? byWindow(practice ?? bounds) : undefined);
+  const isComputed = kind === 'derived' && !valueAt(value, 'uncertainty');
+  const read = uncertainty ?? (isComputed && bounds ? unknownWithin(practice ?? bounds) : undefined);
   if (read === undefined && !valueAt(value, 'uncertainty'))
     missing('uncertainty', 'one standard uncertainty where nothing better is known', pair, reader);
   if (bounds === undefined || read === undefined) return undefined;
+  checkWidth(value, read, notation, bounds, reader);
   return {
     id,
     section,
@@ -163,10 +160,6 @@ function quantityAt(
   };
 }
 
-function byWindow({ min, max }: Range): Quantity['uncertainty'] {
-  return { otherwise: (max - min) * readTo, by: {} };
-}
-
 /** The named quantity, at the same checkpoint where there is such a one; one that is not known is a problem. */
 function likeOf(
   value: Tree,
@@ -178,13 +171,14 @@ function likeOf(
   const here = word.value.replace(/^checkpoints\.(?:[a-z_]+\.)?(?=[a-z_]+$)/, `checkpoints.${checkpoint}.`);
   const quantity = (checkpoint && registry.find(here)) ?? registry.find(word.value);
   if (quantity !== undefined) return quantity;
-  const ids = registry.quantities.map(({ id }) => id);
-  const nearest = ids.find((id) => id.endsWith(`.${word.value}`)) ?? findNearest(word.value, ids);
+  const nearest = nearestId(word.value, registry);
   problems.push({
     code: 'unknown-word',
     span: word.span,
     found: quote(word.value),
-    expected: 'the full id of a quantity that is known, or that stands above',
+    expected: registry.broken.has(word.value)
+      ? 'a quantity that is known; its own declaration stands further down, or cannot be read'
+      : 'the full id of a quantity that is known, or that stands above',
     ...(nearest === undefined ? {} : { nearest }),
   });
   return 'unknown';
@@ -214,16 +208,6 @@ function unitOf(
   return unit;
 }
 
-function directionsOf(tree: Tree | undefined): readonly DirectionWord[] | undefined {
-  if (tree?.kind !== 'map') return undefined;
-  return [...tree.pairs.values()].flatMap(({ key, value }): DirectionWord[] => {
-    const sign = locate(value)?.value;
-    return sign === 'positive' || sign === 'negative'
-      ? [{ word: key, sign: sign === 'positive' ? 1 : -1 }]
-      : [];
-  });
-}
-
 function decimalsOf(value: Tree): number | undefined {
   const plain = valueAt(value, 'decimals')?.plain;
   return typeof plain === 'number' && plain >= 0 && plain <= 6 ? Math.round(plain) : undefined;
@@ -232,6 +216,27 @@ function decimalsOf(value: Tree): number | undefined {
 function lateralOf(value: Tree): boolean | undefined {
   const plain = valueAt(value, 'lateral')?.plain;
   return typeof plain === 'boolean' ? plain : undefined;
+}
+
+/** Nothing is usual that is not possible. */
+function practiceWithin(
+  bounds: Range | undefined,
+  value: Tree,
+  notation: Notation,
+  source: string | undefined,
+  reader: Reader,
+): Range | undefined {
+  const practice = rangeAt('practice', value, notation, source, reader);
+  if (practice === undefined || bounds === undefined) return practice;
+  const { min, max } = bounds;
+  if (practice.min >= min && practice.max <= max) return practice;
+  reader.problems.push({
+    code: 'number-out-of-range',
+    span: valueAt(value, 'practice')!.span,
+    found: `${quote(showWindow(notation, practice.min, practice.max))}, which is not all possible`,
+    expected: `a window within the bounds, ${quote(showWindow(notation, min, max))}`,
+  });
+  return undefined;
 }
 
 function rangeAt(
@@ -246,37 +251,4 @@ function rangeAt(
   return read?.kind === 'window' && read.from < read.to
     ? { min: read.from, max: read.to, source: source ?? ownSource }
     : undefined;
-}
-
-function uncertaintyOf(
-  tree: Tree | undefined,
-  { dimension }: Notation,
-  reader: Reader,
-): Quantity['uncertainty'] | undefined {
-  if (tree?.kind === 'scalar') {
-    const otherwise = figureAt(tree, dimension, reader);
-    return otherwise === undefined ? undefined : { otherwise, by: {} };
-  }
-  if (tree?.kind !== 'map') return undefined;
-  const by: Record<string, number> = {};
-  for (const { key, keySpan, value } of tree.pairs.values()) {
-    const u = figureAt(value, dimension, reader);
-    if (key !== 'otherwise' && !reader.registry.methodNames.includes(key)) {
-      const nearest = findNearest(key, ['otherwise', ...reader.registry.methodNames]);
-      const expected = '`otherwise` or a method of measuring';
-      reader.problems.push({
-        code: 'unknown-word',
-        span: keySpan,
-        found: quote(key),
-        expected,
-        ...(nearest === undefined ? {} : { nearest }),
-      });
-    } else if (u !== undefined) by[key] = u;
-  }
-  const { otherwise = Math.max(0, ...Object.values(by)), ...others } = by;
-  return otherwise > 0 ? { otherwise, by: others } : undefined;
-}
-
-function figureAt(tree: Tree, dimension: Notation['dimension'], reader: Reader): number | undefined {
-  return tree.kind === 'scalar' && tree.plain !== null ? readFigure(tree, dimension, reader) : undefined;
 }

@@ -2,6 +2,7 @@
 import { findNearest } from '../measure/nearest.ts';
 import { quote, quoteList } from '../measure/quote.ts';
 import { siUnits } from '../measure/unit-table.ts';
+import { checkpoints } from '../registry/quantity.ts';
 import { registryWith, type Registry } from '../registry/registry.ts';
 import type { Located } from './document.ts';
 import type { Reader } from './entry.ts';
@@ -18,9 +19,10 @@ const mostOwn = 200;
 export function readOwn(tree: Tree, reader: Reader): OwnAdditions {
   const quantities: OwnQuantity[] = [];
   const derived: OwnDerived[] = [];
+  const declared = declaredIn(tree);
   const known = (): Reader => ({
     ...reader,
-    registry: extended(reader.registry, [...quantities, ...derived]),
+    registry: extended(reader.registry, [...quantities, ...derived], declared.flat()),
   });
   for (const pair of pairsAt(tree, 'quantities', reader))
     quantities.push(...readOwnQuantity(pair, 'measured', known()));
@@ -34,16 +36,31 @@ export function readOwn(tree: Tree, reader: Reader): OwnAdditions {
   return {
     quantities,
     derived,
+    broken: declared.filter((ids) => !ids.some(registry.find)).flat(),
     relations: pairsAt(tree, 'relations', reader).flatMap((pair) => readRelation(pair, reader) ?? []),
     checks: pairsAt(tree, 'checks', reader).flatMap((pair) => readCheck(pair, reader) ?? []),
     shown: pairsAt(tree, 'show', reader).flatMap((pair) => readShown(pair, registry, reader)),
   };
 }
 
-function extended(registry: Registry, own: readonly OwnQuantity[]): Registry {
-  if (own.length === 0) return registry;
+function extended(registry: Registry, own: readonly OwnQuantity[], declared: readonly string[]): Registry {
   const methods = [...registry.ownMethods.values()];
-  return registryWith({ methods, quantities: own.map(({ quantity }) => quantity) });
+  return registryWith({ methods, quantities: own.map(({ quantity }) => quantity), broken: declared });
+}
+
+/** The ids that each key means to declare, whatever stands behind it; of what belongs to checkpoints, all that it could. */
+function declaredIn(tree: Tree): readonly (readonly string[])[] {
+  const keys = ['quantities', 'derived'].flatMap((section) => {
+    const value = valueAt(tree, section);
+    return value?.kind === 'map' ? [...value.pairs.keys()] : [];
+  });
+  return keys.map((key) => [key, ...atCheckpoints(key)]);
+}
+
+function atCheckpoints(id: string): readonly string[] {
+  const [, path] = /^checkpoints\.(.+)$/.exec(id) ?? [];
+  if (path === undefined || checkpoints.some((checkpoint) => path.startsWith(`${checkpoint}.`))) return [];
+  return checkpoints.map((checkpoint) => `checkpoints.${checkpoint}.${path}`);
 }
 
 /** Those with a value; an empty one is said elsewhere. */
@@ -121,7 +138,7 @@ function within({ value, span }: Located<string>, start: number, end: number): L
 }
 
 const severities = ['error', 'warning', 'information', 'hint'] as const;
-const checkName = /^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/;
+export const checkName = /^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/;
 
 function readCheck(pair: Pair, reader: Reader): OwnCheck | undefined {
   if (pair.value.kind !== 'map') return undefined;
@@ -135,8 +152,12 @@ function readCheck(pair: Pair, reader: Reader): OwnCheck | undefined {
       expected: 'a name in small letters, with hyphens between its words',
     });
   if (when === undefined) missing('when', 'the condition that raises the finding', pair, reader);
-  if (message === undefined) missing('message', 'what the finding says', pair, reader);
-  if (when === undefined || message === undefined || !checkName.test(key)) return undefined;
+  const isEmptyMessage = message?.value.trim() === '';
+  if (message === undefined || isEmptyMessage) {
+    const place = isEmptyMessage ? { ...pair, keySpan: valueAt(value, 'message')!.span } : pair;
+    missing('message', 'what the finding says', place, reader);
+  }
+  if (when === undefined || message === undefined || isEmptyMessage || !checkName.test(key)) return undefined;
   const written = wordAt(value, 'severity')?.value;
   return {
     name: { value: key, span: keySpan },
@@ -159,7 +180,8 @@ function readShown(
     registry.find(key) ?? registry.quantities.find(({ dimension, unit }) => dimension === key && unit !== '');
   if (quantity === undefined) {
     const dimensions = Object.keys(siUnits);
-    const nearest = findNearest(key, [...dimensions, ...registry.quantities.map(({ id }) => id)]);
+    const ids = registry.quantities.map(({ id }) => id);
+    const nearest = registry.broken.has(key) ? undefined : findNearest(key, [...dimensions, ...ids]);
     problems.push({
       code: 'unknown-word',
       span: keySpan,

@@ -14,6 +14,9 @@ declare module 'papaparse' {
     readonly skipEmptyLines: boolean;
     readonly step: (result: StepResult, parser: Parser) => void;
   }
-  const papaparse: { parse(text: string, options: Options): void };
+  const papaparse: {
+    parse(text: string, options: Options): void;
+    unparse(rows: readonly (readonly string[])[], options: { readonly newline: string }): string;
+  };
   export default papaparse;
 }

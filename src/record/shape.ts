@@ -144,14 +144,25 @@ function unknownKey(
   if (pair === undefined) return undefined;
   const known = keysAt(kind, path, registry) ?? [];
   const free = known.filter((name) => !tree.pairs.has(name));
-  const nearest = findNearest(key, free);
+  const isBroken = isDeclaredAt(kind, path, key, registry);
+  const nearest = isBroken ? undefined : findNearest(key, free);
   return {
     code: 'unknown-key',
     span: pair.keySpan,
     found: `the key ${quote(key)}`,
-    expected: homeOf(key, path, kind, registry) ?? expectKey(free, nearest),
+    expected: isBroken
+      ? 'its declaration in `swingwright.yaml` to be whole'
+      : (homeOf(key, path, kind, registry) ?? expectKey(free, nearest)),
     ...(nearest === undefined ? {} : { nearest }),
   };
+}
+
+/** Whether the workspace declares such a quantity, or one below such a key, in a way that cannot be read. */
+function isDeclaredAt(kind: FileKind, path: Path, key: string, { broken }: Registry): boolean {
+  const prefix = broken.size === 0 ? undefined : prefixAt(kind, path);
+  if (prefix === undefined) return false;
+  const id = `${prefix}.${key}`;
+  return broken.has(id) || [...broken].some((declared) => declared.startsWith(`${id}.`));
 }
 
 /** The near key and a few others; those that are known where none is near. */

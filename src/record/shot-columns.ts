@@ -7,7 +7,7 @@ import { findUnit, unitsOf } from '../measure/units.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Located, ShotColumn, ShotColumns } from './document.ts';
 import type { Reader } from './entry.ts';
-import { findShotQuantity, shotKeys } from './shot-quantity.ts';
+import { findShotQuantity, isBrokenShotQuantity, shotKeys } from './shot-quantity.ts';
 import { valueAt, type Tree } from './tree.ts';
 import { locate, wordAt } from './word.ts';
 
@@ -38,7 +38,7 @@ function readColumn(tree: Tree, reader: Reader): ShotColumn | undefined {
   if (word.value === ignoreWord) return ignored;
   const quantity = findShotQuantity(word.value, reader.registry);
   if (quantity === undefined) {
-    const isLost = reader.problems.length > mostGuesses;
+    const isLost = reader.problems.length > mostGuesses || isBrokenShotQuantity(word.value, reader.registry);
     const nearest = isLost ? undefined : findNearest(word.value, [...shotKeys(reader.registry), ignoreWord]);
     reader.problems.push({
       code: 'unknown-word',

@@ -14,6 +14,11 @@ export function findShotQuantity(key: string, registry: Registry): Quantity | un
   return quantity !== undefined && shotSections.includes(quantity.section) ? quantity : undefined;
 }
 
+/** Whether the workspace declares one of this name in a way that cannot be read. */
+export function isBrokenShotQuantity(key: string, { broken }: Registry): boolean {
+  return broken.has(key) || shotSections.some((section) => broken.has(`${section}.${key}`));
+}
+
 /** Every way to name a quantity of a shot, short keys first. */
 export function shotKeys({ quantities }: Registry): readonly string[] {
   const known = quantities.filter(({ section }) => shotSections.includes(section));

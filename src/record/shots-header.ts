@@ -6,7 +6,7 @@ import type { Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { ShotColumn, ShotColumns } from './document.ts';
 import { readUnit } from './shot-columns.ts';
-import { findShotQuantity, shotKeys } from './shot-quantity.ts';
+import { findShotQuantity, isBrokenShotQuantity, shotKeys } from './shot-quantity.ts';
 
 export interface HeaderCell {
   readonly text: string;
@@ -79,7 +79,9 @@ function readCell(
   if (wordColumns.has(folded(name))) return undefined;
   const quantity = findShotQuantity(keyOf(name), registry);
   if (quantity === undefined) {
-    const nearest = findNearest(text, names) ?? findNearest(keyOf(name), shotKeys(registry));
+    const nearest = isBrokenShotQuantity(keyOf(name), registry)
+      ? undefined
+      : (findNearest(text, names) ?? findNearest(keyOf(name), shotKeys(registry)));
     return {
       code: 'unknown-column',
       span,

@@ -47,6 +47,7 @@ export function registryOf({ methods, own }: Pick<WorkspaceFile, 'methods' | 'ow
     methods: [...methods.values()],
     quantities: [...own.quantities, ...own.derived].map(({ quantity }) => quantity),
     shown: own.shown,
+    broken: own.broken,
   });
 }
 

@@ -2,7 +2,7 @@
 import type { DirectionWord } from '../measure/measure.ts';
 import { expand, type CheckpointRow, type PlainRow } from './expand.ts';
 import { checkpoints as everywhere } from './quantity.ts';
-import type { BodyPart, Checkpoint, Comparative, Method, Miss, Quantity, Range, Shape } from './quantity.ts';
+import type { BodyPart, Checkpoint, Comparative, Contact, Method, Miss, Quantity, Range, Shape } from './quantity.ts';
 
 const r = (min: number, max: number, source: string): Range => ({ min, max, source });
 
@@ -913,6 +913,13 @@ export const misses: readonly Miss[] = [
   { word: 'low', meaning: 'flies too low', signs: [{ id: 'flight.launch_angle', sign: -1 }, { id: 'flight.apex', sign: -1 }, { id: 'delivery.delivered_loft', sign: -1 }], absolute: false },
   { word: 'high', meaning: 'flies too high', signs: [{ id: 'flight.launch_angle', sign: 1 }, { id: 'flight.apex', sign: 1 }, { id: 'delivery.delivered_loft', sign: 1 }], absolute: false },
   { word: 'short', meaning: 'carries too short', signs: [{ id: 'flight.carry', sign: -1 }, { id: 'flight.ball_speed', sign: -1 }, { id: 'delivery.club_speed', sign: -1 }], absolute: false },
+];
+
+export const contacts: readonly Contact[] = [
+  { word: 'ball before turf', meaning: 'the club meets the ball before it reaches the lowest point of its arc', also: ['ball first', 'ball before the turf', 'ball then turf', 'turf after the ball', 'turf behind the ball'], windows: [{ id: 'delivery.low_point.ahead', min: 0, max: undefined }] },
+  { word: 'on the rise', meaning: 'the club meets a ball on a tee after the lowest point of its arc', also: ['upward'], windows: [{ id: 'delivery.attack', min: 0, max: undefined }, { id: 'delivery.low_point.ahead', min: undefined, max: 0 }] },
+  { word: 'no turf', meaning: 'the sole stays clear of the ground', also: ['without turf'], windows: [{ id: 'delivery.low_point.depth', min: undefined, max: 0 }] },
+  { word: 'middle of the face', meaning: 'struck within a centimetre of the middle of the face (judgement)', also: ['centre of the face', 'center of the face'], windows: [{ id: 'strike.across', min: -0.01, max: 0.01 }, { id: 'strike.height', min: -0.01, max: 0.01 }] },
 ];
 
 export const comparatives: readonly Comparative[] = [

@@ -51,7 +51,12 @@ export interface Quantity extends Notation {
   /** What physics or anatomy allows; a value outside is an error. */
   readonly bounds: Range;
   /** Default standard uncertainty in SI by method, and `otherwise` where the method is not in the table. */
-  readonly uncertainty: { readonly otherwise: number; readonly by: Readonly<Record<string, number>> };
+  readonly uncertainty: {
+    readonly otherwise: number;
+    readonly by: Readonly<Record<string, number>>;
+    /** Nobody has said how sure a measurement of it is: `otherwise` is but the size of what makes a difference. */
+    readonly isUnknown?: true;
+  };
 }
 
 export interface Method {
@@ -68,6 +73,18 @@ export interface Miss {
   readonly signs: readonly { readonly id: string; readonly sign: 1 | -1 }[];
   /** True where the word names a side of the target line, whatever the hand. */
   readonly absolute: boolean;
+}
+
+/** What a player may want of the strike: all of these windows at once, SI, an undefined end being open. */
+export interface Contact {
+  readonly word: string;
+  readonly meaning: string;
+  readonly also: readonly string[];
+  readonly windows: readonly {
+    readonly id: string;
+    readonly min: number | undefined;
+    readonly max: number | undefined;
+  }[];
 }
 
 /** Words for a change of some quantities: what makes their number larger, and what makes it smaller. */

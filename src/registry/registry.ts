@@ -1,9 +1,13 @@
 // The table of quantities and methods as a value, built-in or with a workspace's own in it; knows nothing of records or of physics.
-import { comparatives, methods, misses, quantities, shapes } from './generated.ts';
+import { comparatives, contacts, methods, misses, quantities, shapes } from './generated.ts';
 import type { DirectionWord } from '../measure/measure.ts';
-import type { Method, Miss, Quantity, Range, Shape } from './quantity.ts';
+import { findNearest } from '../measure/nearest.ts';
+import type { Contact, Method, Miss, Quantity, Range, Shape } from './quantity.ts';
 
 const shapeByWord: ReadonlyMap<string, Shape> = new Map(shapes.map((s) => [s.word, s]));
+const contactByWord: ReadonlyMap<string, Contact> = new Map(
+  contacts.flatMap((contact) => [contact.word, ...contact.also].map((word) => [word, contact] as const)),
+);
 const missByWord: ReadonlyMap<string, Miss> = new Map(misses.map((m) => [m.word, m]));
 
 /**
@@ -21,13 +25,15 @@ export interface Registry {
   /** The quantity with this full id, or undefined. */
   readonly find: (id: string) => Quantity | undefined;
   readonly findMethod: (name: string) => Method | undefined;
+  /** Ids that the workspace declares in a way that cannot be read: nothing can be measured by them, and none is misspelt. */
+  readonly broken: ReadonlySet<string>;
   /** The workspace's own figures by method, which win over a quantity's own. */
   readonly ownMethods: ReadonlyMap<string, Method>;
   /** The key, so that a text that something is kept by says which registry it is good for. */
   readonly toJSON: () => string;
 }
 
-export const builtIn: Registry = registryOf('', quantities, []);
+export const builtIn: Registry = registryOf('', quantities, { methods: [] });
 
 /** The quantity with this full id in the built-in table. */
 export const findQuantity = builtIn.find;
@@ -39,6 +45,8 @@ export interface Additions {
   readonly quantities?: readonly Quantity[];
   /** Units in which a quantity, or else all of a dimension, is shown: by full id or dimension. */
   readonly shown?: readonly (readonly [string, string])[];
+  /** Ids that are declared in a way that cannot be read. */
+  readonly broken?: readonly string[];
 }
 
 /** The registries of the workspaces that were last asked for, so that the same additions give the same object. */
@@ -47,14 +55,14 @@ const mostKept = 16;
 
 /** The same object for the same additions, as long as no more than a few workspaces are open. */
 export function registryWith(additions: Additions): Registry {
-  const { methods: own, quantities: further = [], shown = [] } = additions;
-  if (own.length + further.length + shown.length === 0) return builtIn;
+  const { methods: own, quantities: further = [], shown = [], broken = [] } = additions;
+  if (own.length + further.length + shown.length + broken.length === 0) return builtIn;
   const key = JSON.stringify(additions);
   const known = kept.get(key);
   if (known !== undefined) return known;
   const units = new Map(shown);
   const all = [...quantities, ...further];
-  const registry = registryOf(key, units.size === 0 ? all : all.map((one) => shownIn(one, units)), own);
+  const registry = registryOf(key, units.size === 0 ? all : all.map((one) => shownIn(one, units)), additions);
   kept.set(key, registry);
   const [oldest] = kept.keys();
   if (kept.size > mostKept) kept.delete(oldest!);
@@ -66,7 +74,11 @@ function shownIn(quantity: Quantity, units: ReadonlyMap<string, string>): Quanti
   return unit === undefined || unit === quantity.unit ? quantity : { ...quantity, shown: unit };
 }
 
-function registryOf(key: string, all: readonly Quantity[], own: readonly Method[]): Registry {
+function registryOf(
+  key: string,
+  all: readonly Quantity[],
+  { methods: own, broken = [] }: Additions,
+): Registry {
   const byId = new Map(all.map((quantity) => [quantity.id, quantity]));
   const byName = new Map(methods.map((method) => [method.name, method]));
   for (const method of own) {
@@ -79,6 +91,7 @@ function registryOf(key: string, all: readonly Quantity[], own: readonly Method[
     own: all.slice(quantities.length),
     methods: [...byName.values()],
     methodNames: [...byName.keys()],
+    broken: new Set(broken),
     ownMethods: new Map(own.map((method) => [method.name, method])),
     find: (id) => byId.get(id),
     findMethod: (name) => byName.get(name),
@@ -86,9 +99,39 @@ function registryOf(key: string, all: readonly Quantity[], own: readonly Method[
   };
 }
 
+/**
+ * The id that a mistyped one most resembles; who leaves out the section most likely means the quantity of that key. None of what
+ * the workspace itself declares is mistyped, even where its declaration cannot be read.
+ */
+export function nearestId(name: string, { quantities: known, broken }: Registry): string | undefined {
+  if (broken.has(name)) return undefined;
+  const ids = known.map(({ id }) => id);
+  return ids.find((id) => id.endsWith(`.${name}`)) ?? findNearest(name, ids);
+}
+
+/** What else was to be expected of an id that is not known. */
+export function expectId(name: string, { broken }: Registry, example: string): string {
+  return broken.has(name)
+    ? 'its declaration in `swingwright.yaml` to be whole'
+    : `the full id of a quantity, such as \`${example}\``;
+}
+
 /** What a word for the shape of a shot means, or undefined where the trade has no such word. */
 export function findShape(word: string): Shape | undefined {
   return shapeByWord.get(word);
+}
+
+/** What a word for the strike that is wanted means, or undefined where it is no such word. */
+export function findContact(word: string): Contact | undefined {
+  return contactByWord.get(word);
+}
+
+/** Allowance for the last bit that a conversion of units may cost: `100 %` or `48 in` are not outside. */
+const rounding = 1e-9;
+
+export function isOutside(value: number, range: Pick<Range, 'min' | 'max'>): boolean {
+  const allowance = rounding * Math.max(1, Math.abs(range.min), Math.abs(range.max));
+  return value < range.min - allowance || value > range.max + allowance;
 }
 
 /** What is seen in practice with this kind of club; with any club where the kind is unknown or makes no difference. */

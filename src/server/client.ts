@@ -8,10 +8,13 @@ export interface Client {
   readonly lists: boolean;
   readonly configuration: boolean;
   readonly registersConfiguration: boolean;
+  /** Not where it watches by itself, as it says. */
+  readonly registersWatchers: boolean;
   readonly refreshesHints: boolean;
   readonly snippets: boolean;
   readonly proposesSnippets: boolean;
   readonly asksAgain: boolean;
+  readonly sheets: boolean;
   readonly explanations: string | undefined;
   readonly quantities: string | undefined;
   readonly pages: string | undefined;
@@ -32,10 +35,13 @@ export function introduced({
     lists: said.lists === true,
     configuration: workspace?.configuration === true,
     registersConfiguration: workspace?.didChangeConfiguration?.dynamicRegistration === true,
+    registersWatchers:
+      said.watches !== true && workspace?.didChangeWatchedFiles?.dynamicRegistration === true,
     refreshesHints: workspace?.inlayHint?.refreshSupport === true,
     snippets: workspace?.workspaceEdit?.snippetEditSupport === true,
     proposesSnippets: textDocument?.completion?.completionItem?.snippetSupport === true,
     asksAgain: said.asksAgain === true,
+    sheets: said.sheets === true,
     explanations: typeof said.explanations === 'string' ? said.explanations : undefined,
     quantities: typeof said.quantities === 'string' ? said.quantities : undefined,
     pages: typeof said.pages === 'string' ? said.pages : undefined,

@@ -27,7 +27,7 @@ export async function surroundingsOf(
 
 /** The last record before this one in the same folder, of the same student where this one names one, and of the same club if there is one. */
 async function earlierRecord(
-  { uri, document }: Analysis,
+  { uri, document, subject: { registry } }: Analysis,
   found: readonly string[],
   files: Files,
 ): Promise<SwingRecord | undefined> {
@@ -43,7 +43,7 @@ async function earlierRecord(
   for (const other of records.toSorted().reverse().slice(0, mostLooked)) {
     const state = files.get(other) ?? (await files.load(other));
     if (state.kind !== 'text') continue;
-    const record = kept(other, state.text);
+    const record = kept(other, state.text, registry);
     if (record === undefined || (record.date !== undefined && record.date.value > date)) continue;
     const theirs = record.student === undefined ? undefined : resolveReference(other, record.student.value);
     if (student === undefined || theirs === student) lessons.push(record);
@@ -51,15 +51,23 @@ async function earlierRecord(
   return lessons.find(({ club }) => club?.value === document.club?.value) ?? lessons[0];
 }
 
-const parsed = new Map<string, { readonly text: string; readonly record: SwingRecord | undefined }>();
+interface Parsed {
+  readonly text: string;
+  readonly registry: Registry;
+  readonly record: SwingRecord | undefined;
+}
 
-function kept(uri: string, text: string): SwingRecord | undefined {
+type Registry = Analysis['subject']['registry'];
+
+const parsed = new Map<string, Parsed>();
+
+function kept(uri: string, text: string, registry: Registry): SwingRecord | undefined {
   const before = parsed.get(uri);
-  if (before?.text === text) return before.record;
-  const document = parseDocument('swing', text);
+  if (before?.text === text && before.registry === registry) return before.record;
+  const document = parseDocument('swing', text, registry);
   const record = document.kind === 'swing' ? document : undefined;
   if (parsed.size > 50) parsed.clear();
-  parsed.set(uri, { text, record });
+  parsed.set(uri, { text, registry, record });
   return record;
 }
 

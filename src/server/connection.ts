@@ -1,6 +1,7 @@
 // Wires a connection to the language floor: which request is answered by which function; the same in Node and in a web worker.
 import {
   DidChangeConfigurationNotification,
+  DidChangeWatchedFilesNotification,
   FileChangeType,
   LSPErrorCodes,
   ResponseError,
@@ -33,13 +34,17 @@ import { nextAtRest } from './next.ts';
 import { calibrateIn } from './calibrate.ts';
 import { surroundingsOf } from './completion.ts';
 import { signalOf } from './signal.ts';
+import { serveBesidePages } from './beside-pages.ts';
 import { serveExplanations } from './explain.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
 import { refreshLenses, serveOutcome } from './outcome.ts';
 import { serveProposals } from './propose.ts';
 import { createRoots } from './roots.ts';
+import { serveSheet } from './sheet.ts';
+import { analysedNotification, type AnalysedParams } from './sheet-protocol.ts';
 import {
   calibrateRequest,
+  filePatterns,
   listRequest,
   readRequest,
   type CalibrateParams,
@@ -88,6 +93,10 @@ export function serve(connection: Connection, disk: Disk): void {
         version,
         diagnostics: mutable(diagnostics),
       });
+      if (client.sheets) {
+        const params: AnalysedParams = { uri: open.get(uri)?.uri ?? uri };
+        connection.sendNotification(analysedNotification, params).catch(report);
+      }
       if (cause !== uri && client.refreshesHints) connection.languages.inlayHint.refresh().catch(report);
       if (open.size > 1) refreshLenses(connection, client).catch(report);
     },
@@ -108,6 +117,12 @@ export function serve(connection: Connection, disk: Disk): void {
     if (client.registersConfiguration)
       connection.client
         .register(DidChangeConfigurationNotification.type, { section: hintsSection })
+        .catch(report);
+    if (client.registersWatchers)
+      connection.client
+        .register(DidChangeWatchedFilesNotification.type, {
+          watchers: filePatterns.map((globPattern) => ({ globPattern })),
+        })
         .catch(report);
   });
   connection.onShutdown(() => desk.dispose());
@@ -151,7 +166,7 @@ export function serve(connection: Connection, disk: Disk): void {
   connection.onCompletion(async ({ textDocument, position }, token) => {
     const result = await answer(textDocument.uri, token, (found) => found);
     if (result === null) return null;
-    const around = await surroundingsOf(result.analysis, files, roots.around(result.analysis), new Date());
+    const around = await surroundingsOf(result.analysis, files, [roots.holding(result.analysis)], new Date());
     const { proposesSnippets: snippets, asksAgain } = client;
     return mutable(findCompletions(result.analysis, { ...around, position, snippets, asksAgain }));
   });
@@ -177,7 +192,9 @@ export function serve(connection: Connection, disk: Disk): void {
   const serving = { connection, files, desk, client: () => client, answer, signalOf };
   serveActions({ ...serving, normal, explanation });
   serveOutcome(serving);
+  serveBesidePages({ ...serving, normal });
   serveProposals(serving);
+  serveSheet(serving);
   serveNavigation({
     connection,
     files,

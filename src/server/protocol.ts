@@ -33,13 +33,24 @@ export interface WhyParams {
 }
 
 /** What a client may say of itself when it starts the server; an editor that says nothing gets the plain protocol. */
+/** What is watched and listed: Swingwright's own files, and tables that may hold shots. */
+export const filePatterns: readonly string[] = [
+  '**/*.{swing,student,template,faults,review}.yaml',
+  '**/swingwright.yaml',
+  '**/*.{csv,tsv}',
+];
+
 export interface InitializationOptions {
   /** True where the client answers `swingwright/read`. */
   readonly reads?: boolean;
   /** True where the client answers `swingwright/list`. */
   readonly lists?: boolean;
+  /** True where the client tells of changed files without being asked to. */
+  readonly watches?: boolean;
   /** True where the client knows VS Code's command that asks for proposals, so that one may lead to the next. */
   readonly asksAgain?: boolean;
+  /** True where the client wants to hear of each new analysis, since it shows sheets. */
+  readonly sheets?: boolean;
   /** The address of explanations with `{code}` in it. */
   readonly explanations?: string;
   /** The address of pages on quantities, with `{arguments}` in it: the record's URI and the quantity's id, as JSON. */
@@ -55,7 +66,7 @@ export interface InitializationOptions {
   readonly opener?: string;
 }
 
-/** Client to server: the changes that bring the goals of an open record inside their windows; null where nothing helps. */
+/** Client to server: the changes that bring the goals of an open record inside their windows; null where there is no record to read. */
 export const proposeRequest = 'swingwright/propose';
 export interface ProposeParams {
   /** The record's URI. */
@@ -65,7 +76,12 @@ export interface ProposeResult {
   /** How the chance of each goal changes with all of them. */
   readonly goals: string;
   readonly mostChanges: number;
+  /** None where nothing helps, or nothing needs help. */
   readonly changes: readonly ProposedChange[];
+  /** Why there is none, in a sentence. */
+  readonly nothing: string;
+  /** How many changes the plan has that stands in the record. */
+  readonly planned: number;
 }
 
 /** Client to server: the edits that write some of the proposed changes into the record. */

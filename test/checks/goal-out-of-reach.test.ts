@@ -1,6 +1,6 @@
 // Tests of the check goal-out-of-reach.
 import assert from 'node:assert/strict';
-import { assertMarked, assertNone, messageOf } from './files.ts';
+import { analyseFiles, assertMarked, assertNone, messageOf } from './files.ts';
 
 const student = {
   'ansa.student.yaml': `student: 1
@@ -19,14 +19,14 @@ describe('goal-out-of-reach', () => {
   it('marks a carry that needs more club speed than the plan has, and says how much', () => {
     const analysis = assertMarked('goal-out-of-reach', {
       'lesson.swing.yaml': `${head}goals:
-  - carry: 260 m
+  - carry: 215 m
 #          ^^^^^ information[goal-out-of-reach]
 ${plan}`,
       ...student,
     });
     assert.match(
       messageOf(analysis, 'goal-out-of-reach'),
-      /^Out of reach: carry 260 m needs \d\d\.\d m\/s of club speed; this plan gives 41\.0 m\/s ± 0\.5 m\/s\.$/,
+      /^Out of reach: carry 215 m needs \d\d\.\d m\/s of club speed; this plan gives 41\.0 m\/s ± 0\.5 m\/s\.$/,
     );
   });
 
@@ -36,5 +36,27 @@ ${plan}`,
       ...student,
     });
     assertNone('goal-out-of-reach', { 'lesson.swing.yaml': `${head}goals: [{ carry: 260 m }]`, ...student });
+  });
+
+  it('says of what nobody reaches how far the fastest players come', () => {
+    for (const [goal, words] of [
+      [
+        'carry: 240 m',
+        /carry 240 m needs \d\d\.\d m\/s of club speed; the fastest seen with a hybrid is 55\.0 m\/s, which gives carry 2\d\d m, and this plan gives 41\.0 m\/s ± 0\.5 m\/s\.$/,
+      ],
+      [
+        'carry: 300 yd',
+        /no club speed that anybody reaches gives carry 274 m; the fastest seen with a hybrid is 55\.0 m\/s/,
+      ],
+      ['carry: 490 m', /no club speed that anybody reaches gives carry 490 m/],
+      ['total: 400 m', /no club speed that anybody reaches gives total distance 400 m/],
+      ['ball_speed: 70 m/s', /ball speed 70\.0 m\/s needs 5\d\.\d m\/s of club speed; this plan/],
+    ] as const) {
+      const analysis = analyseFiles({
+        'lesson.swing.yaml': `${head}goals: [{ ${goal} }]\n${plan}`,
+        ...student,
+      });
+      assert.match(messageOf(analysis, 'goal-out-of-reach'), words);
+    }
   });
 });

@@ -58,4 +58,22 @@ delivery:
 #         ^^^^^^^^^^^^^^ error[outside-bounds]`,
     });
   });
+
+  it('marks what a plan or a fault book wants to end at', () => {
+    assertMarked(
+      'outside-bounds',
+      `swing: 1
+plan:
+  - { change: delivery.attack, to: 75 deg down }
+#                                  ^^^^^^^^^^^ error[outside-bounds]`,
+    );
+    assertMarked('outside-bounds', {
+      'house.faults.yaml': `faults: 1
+book:
+  low-hands:
+    changes:
+      - { change: checkpoints.impact.lead_pressure, to: 80..120 % }
+#                                                       ^^^^^^^^^ error[outside-bounds]`,
+    });
+  });
 });

@@ -62,4 +62,35 @@ delivery:
   path: 3 deg right`,
     );
   });
+
+  it('holds what goals and changes aim at against it, with the club that they are for', () => {
+    assertMarked('outside-practice', {
+      'lesson.swing.yaml': `swing: 1
+student: mira.student.yaml
+club: eight iron
+goals:
+  - carry: 150..270 m
+#          ^^^^^^^^^^ information[outside-practice]
+plan:
+  - { change: delivery.attack, to: 20 deg down }
+#                                  ^^^^^^^^^^^ information[outside-practice]
+  - { change: delivery.path, to: 4 deg right, proof: delivery.attack < -20 deg }
+#                                                    ^^^^^^^^^^^^^^^^^^^^^^^^^ information[outside-practice]`,
+      'mira.student.yaml': bag,
+    });
+    assertMarked('outside-practice', {
+      'mira.student.yaml': `${bag}
+goals:
+  - { carry: 270 m, club: eight iron }
+#            ^^^^^ information[outside-practice]
+  - { carry: 270 m, club: driver }
+  - { carry: 270 m }`,
+    });
+  });
+
+  it('leaves to a coach what a template wants', () => {
+    assertNone('outside-practice', {
+      'a.template.yaml': 'template: 1\ndelivery: { attack: 15..20 deg down }',
+    });
+  });
 });

@@ -63,4 +63,23 @@ club: hybrid # new`,
       'mira.student.yaml': 'student: 1\nbag: { hybrid: { kind: hybrid }',
     });
   });
+
+  it('holds the clubs of goals against the bag too, in the record and in the file of the student', () => {
+    const bag = 'bag: { hybrid: { kind: hybrid } }';
+    assertMarked('unknown-club', {
+      'lesson.swing.yaml': `swing: 1
+student: mira.student.yaml
+club: hybrid
+goals:
+  - { carry: 165 m, club: hybird }
+#                         ^^^^^^ error[unknown-club]
+  - { carry: 165 m, club: }`,
+      'mira.student.yaml': `student: 1\n${bag}`,
+    });
+    assertFixedTo(
+      'unknown-club',
+      { 'mira.student.yaml': `student: 1\n${bag}\ngoals: [{ carry: 165 m, club: hybird }]\n` },
+      `student: 1\n${bag}\ngoals: [{ carry: 165 m, club: hybrid }]\n`,
+    );
+  });
 });

@@ -86,6 +86,40 @@ describe('swingwright rename', () => {
       },
     );
   });
+  it("renames an own quantity in its own workspace's files, by its id or as it is declared", () => {
+    const own = `swingwright: 1
+quantities:
+  checkpoints.rib_turn: { like: checkpoints.shoulder_turn, at: [top, impact] }
+checks: { far: { when: checkpoints.top.rib_turn > 90 deg, message: Far. } }
+`;
+    const record = 'swing: 1\r\ncheckpoints: { top: { rib_turn: 80 deg } } # accept[own/far]: rib_turn\r\n';
+    const two = {
+      'one/swingwright.yaml': own,
+      'one/a.swing.yaml': record,
+      'two/swingwright.yaml': own,
+      'two/a.swing.yaml': record,
+    };
+    withFolder(two, (folder) => {
+      const run = (...words: string[]) => swingwright(['rename', ...words], folder);
+      const read = (name: string): string => readFileSync(join(folder, name), 'utf8');
+      const both = run('--quantity', 'checkpoints.rib_turn', 'cage_turn');
+      assert.equal(both.code, 1);
+      assert.match(both.err, /several of the name .* `one\/swingwright\.yaml` and `two\/swingwright\.yaml`/);
+      const { code, out } = run('--quantity', 'checkpoints.rib_turn', 'checkpoints.cage_turn', 'one');
+      assert.equal(code, 0);
+      assert.match(out, /Renamed in 3 places of 2 files\.\n$/);
+      assert.equal(read('one/swingwright.yaml'), own.replaceAll('rib_turn', 'cage_turn'));
+      assert.equal(read('one/a.swing.yaml'), record.replace('{ rib_turn', '{ cage_turn'));
+      assert.equal(run('--check', 'far', 'too-far', '.', '--of', 'two/a.swing.yaml').code, 0);
+      assert.equal(read('two/a.swing.yaml'), record.replace('own/far', 'own/too-far'));
+      assert.equal(read('two/swingwright.yaml'), own.replace('far:', 'too-far:'));
+      assert.match(
+        run('--quantity', 'delivery.path', 'way').err,
+        /No quantity `delivery\.path` is mentioned/,
+      );
+      assert.equal(run('--quantity', '--check', 'a', 'b').code, 2);
+    });
+  });
 });
 
 describe('swingwright references', () => {

@@ -1,5 +1,8 @@
 // The strike from above is true to its angles, and says in words what it cannot show.
 import assert from 'node:assert/strict';
+import { goalWindowsOf } from '../../src/analysis/windows.ts';
+import type { Analysis } from '../../src/analysis/result.ts';
+import type { Goal } from '../../src/record/document.ts';
 import { analysed, student } from '../language/analysed.ts';
 import { angleOf, assertKept, drawn, part, places } from './drawn.ts';
 
@@ -17,11 +20,16 @@ goals: [{ start: 1 deg right, curve: 0..5 m left }]
 `;
 const files = { 'mira.student.yaml': student };
 
+function goals({ document }: Analysis): readonly Goal[] {
+  return document.kind === 'swing' ? document.goals : [];
+}
+
 describe('the strike from above', () => {
-  const svg = drawn(name, analysed(record, { files }));
+  const analysis = analysed(record, { files });
+  const svg = drawn(name, analysis);
 
   it('draws path and face in their directions, to half a degree', () => {
-    const path = places(part(svg, 'data-id="delivery.path"'), 1);
+    const path = places(part(svg, 'data-id="delivery.path"'));
     assert.ok(Math.abs(angleOf(path) - 5) < 0.5, `${angleOf(path)}`);
     const face = part(svg, 'data-id="delivery.face"');
     assert.ok(Math.abs(angleOf(places(face, 1)) - -2) < 0.5);
@@ -42,6 +50,40 @@ describe('the strike from above', () => {
   it('shows the windows of flight and goal', () => {
     assert.ok(part(svg, 'data-window="flight"').includes('hatch-allowed'));
     assert.ok(part(svg, 'data-window="goal"').includes('hatch-goal'));
+  });
+
+  it('draws the windows of face to path from the path on', () => {
+    const goal = part(svg, 'data-window="goal"');
+    const [, x, y] = / d="M ([\d.]+) ([\d.]+)/.exec(goal)!.map(Number);
+    const { min } = goalWindowsOf(analysis, goals(analysis)[0]!).get('delivery.face_to_path')!;
+    const from = angleOf([
+      { x: 184, y: 318 },
+      { x: x!, y: y! },
+    ]);
+    assert.ok(Math.abs(from - (5 + (min * 180) / Math.PI)) < 0.5, `${from}`);
+  });
+
+  it('draws the degrees of its scale where they are', () => {
+    const marks = [...part(svg, 'data-part="degrees"').matchAll(/ d="M ([\d.]+) ([\d.]+) L /g)];
+    const angles = marks.map(([, x, y]) =>
+      angleOf([
+        { x: 184, y: 318 },
+        { x: Number(x), y: Number(y) },
+      ]),
+    );
+    for (const degree of [-18, -10, 0, 10, 18])
+      assert.ok(
+        angles.some((angle) => Math.abs(angle - degree) < 0.05),
+        `${degree}`,
+      );
+  });
+
+  it('puts a left-handed player on the other side of the ball', () => {
+    const left = student.replace('hand: right', 'hand: left');
+    const mirrored = drawn(name, analysed(record, { files: { 'mira.student.yaml': left } }));
+    const [one, other] = [svg, mirrored].map((picture) => places(part(picture, 'data-part="player"'))[0]!.x);
+    assert.ok(one! < 184 && other! > 184);
+    assertKept(`${name}-left`, mirrored);
   });
 
   it('draws solid what was written down and dashed what was computed', () => {

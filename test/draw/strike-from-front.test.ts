@@ -13,6 +13,7 @@ delivery:
   arc: { inclination: 60 deg, radius: 1.5 m }
   low_point: { ahead: 6 cm ahead ± 1 cm, depth: 5 mm below }
 ground: { divot: { starts: 2 cm behind, length: 12 cm, depth: 6 mm } }
+strike: { across: 10 mm toward toe ± 4 mm, height: 5 mm low ± 2 mm }
 `;
 
 /** Units of the picture for a centimetre, from the bar of 10 cm. */
@@ -22,8 +23,9 @@ function centimetre(svg: string): number {
 }
 
 describe('the strike from the front', () => {
-  const svg = drawn(name, analysed(record, { files: { 'mira.student.yaml': student } }));
-  const ball = 250;
+  const analysis = analysed(record, { files: { 'mira.student.yaml': student } });
+  const svg = drawn(name, analysis);
+  const ball = 468;
 
   it('draws a low point 6 cm ahead 6 cm of its scale from the ball', () => {
     const low = numberAt(part(svg, 'data-part="low-point"'), 'cx');
@@ -31,10 +33,28 @@ describe('the strike from the front', () => {
   });
 
   it('draws the divot where it starts and as long as it is', () => {
-    const [from] = places(part(svg, 'data-id="ground.divot.starts"'));
+    const [from] = places(part(svg, 'data-part="divot"'));
     assert.ok(Math.abs((from!.x - ball) / centimetre(svg) - -2) < 0.05);
-    const [, end] = /Q [\d.]+ [\d.]+ ([\d.]+)/.exec(part(svg, 'data-id="ground.divot.starts"'))!;
+    const [, end] = /Q [\d.]+ [\d.]+ ([\d.]+)/.exec(part(svg, 'data-part="divot"'))!;
     assert.ok(Math.abs((Number(end) - ball) / centimetre(svg) - 10) < 0.05);
+  });
+
+  it('draws dashed beside it what the other entries say of the divot', () => {
+    const expected = part(svg, 'data-part="expected-divot"');
+    assert.ok(expected.includes('stroke-dasharray="6 4"'));
+    const { value } = analysis.derivation!.expected.get('ground.divot.starts')!;
+    assert.ok(Math.abs((places(expected)[0]!.x - ball) / centimetre(svg) - 100 * value) < 0.05);
+  });
+
+  it('draws the spot on the face where it was struck, the toe on the left for a right-handed player', () => {
+    const face = part(svg, 'data-part="face"');
+    const bar = places(part(svg, 'data-part="face-scale"'));
+    const millimetre = (bar[1]!.x - bar[0]!.x) / 20;
+    const middle = (bar[1]!.x + bar[0]!.x) / 2;
+    const spot = part(face, 'data-part="struck"');
+    assert.ok(Math.abs((numberAt(spot, 'cx') - middle) / millimetre - -10) < 0.05);
+    assert.ok(Math.abs(numberAt(face, 'rx') / millimetre - 4) < 0.05);
+    assert.ok(Math.abs(numberAt(face, 'ry') / millimetre - 2) < 0.05);
   });
 
   it('draws the arc through its lowest point, rising as its radius and plane say', () => {
@@ -57,7 +77,7 @@ describe('the strike from the front', () => {
 
   it('draws what can be drawn of little or nothing, and says what is not known', () => {
     const nothing = drawn(name, analysed('swing: 1\n'));
-    assert.ok(nothing.includes('Not known: low point, arc, attack angle'));
+    assert.ok(nothing.includes('Not known: low point, arc, attack angle, divot, strike on the face'));
     const absurd = drawn(name, analysed('swing: 1\ndelivery: { low_point: { ahead: 1e300 cm ahead } }\n'));
     for (const one of [nothing, absurd]) assert.doesNotMatch(one, /NaN|Infinity|undefined/);
   });

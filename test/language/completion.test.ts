@@ -1,6 +1,7 @@
 // What is proposed at each kind of place of each kind of file, in which order, and how the text reads once it is taken.
 import assert from 'node:assert/strict';
 import { parseDocument } from '../../src/record/parse.ts';
+import { contacts } from '../../src/registry/generated.ts';
 import type { SwingRecord } from '../../src/record/document.ts';
 import { samples } from '../samples.ts';
 import { proposed, written, type Editor } from './proposals.ts';
@@ -227,6 +228,10 @@ describe('words', () => {
   it('are misses, shapes and kinds of club', () => {
     assert.ok(labels(record, `${head}misses: [heavy, $0]`).includes('slice'));
     assert.ok(labels(record, `${head}flight: { shape: $0 }`).includes('push draw'));
+    assert.deepEqual(
+      labels(record, `${head}goals: [{ contact: $0 }]`),
+      contacts.map(({ word }) => word),
+    );
     assert.ok(labels('tove/a.student.yaml', 'student: 1\nbag:\n  x: { kind: $0 }').includes('wedge'));
   });
   it('are parts of the body', () =>

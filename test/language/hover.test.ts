@@ -108,7 +108,7 @@ flight: { shape: draw }
 faults:
   - { fault: low-hands, note: seen }
 goals:
-  - { shape: draw, contact: clean, club: hybrid }
+  - { shape: draw, contact: no turf, club: hybrid }
 plan:
   - { change: delivery.path, because: [low-hands] }
 `;

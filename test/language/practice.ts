@@ -77,9 +77,15 @@ faults: [{ fault: weight-back }]
 export function cardsIn(files: Readonly<Record<string, string>> = practice): Card[] {
   const workspace = parseDocument('workspace', files['swingwright.yaml'] ?? '');
   const registry = workspace.kind === 'workspace' ? registryOf(workspace) : builtIn;
-  return Object.entries(files).map(([name, text]) =>
-    cardOf(lessons + name, parseDocument(kindOf(name) ?? 'review', text, registry), registry),
-  );
+  const home = {
+    registry,
+    workspace: 'swingwright.yaml' in files ? `${lessons}swingwright.yaml` : undefined,
+  };
+  return Object.entries(files).map(([name, text]) => {
+    const kind = kindOf(name) ?? 'review';
+    const own = kind === 'workspace' ? { ...home, registry: builtIn } : home;
+    return cardOf(lessons + name, parseDocument(kind, text, own.registry), own);
+  });
 }
 
 export interface Cursor {

@@ -183,7 +183,7 @@ describe('what stands at the cursor', () => {
   });
 
   it('is refused with a reason where it is no fault and no club', () => {
-    assert.match(prepared(cursorAt('a.swing.yaml', 'seen')), /^Only faults and clubs can be renamed/);
+    assert.match(prepared(cursorAt('a.swing.yaml', 'seen')), /^Only faults, clubs and a workspace.s own/);
     assert.match(
       prepared(cursorAt('a.swing.yaml', 'lead_pressure')),
       /^`checkpoints\.impact\.lead_pressure` is a quantity of the format/,

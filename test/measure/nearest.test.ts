@@ -22,6 +22,19 @@ describe('the nearest known word', () => {
     assert.equal(findNearest('mot', ['eye', 'motion capture']), 'motion capture');
   });
 
+  it('prefers one of the same length among equally near words, as where two letters are swapped', () => {
+    assert.equal(findNearest('gk', ['g', 'gram', 'kg']), 'kg');
+    assert.equal(findNearest('gk', ['kg', 'g']), 'kg');
+    // Damerau 1964, Commun. ACM 7, 171: a swap of neighbours is one error, and so is a replaced letter.
+    assert.equal(findNearest('lenght', ['lengths', 'length']), 'length');
+  });
+
+  it('takes a word that leaves letters out for the whole one', () => {
+    assert.equal(findNearest('dgr', ['rad', 'deg', 'degree']), 'degree');
+    assert.equal(findNearest('mtr', ['mm', 'metre']), 'metre');
+    assert.equal(findNearest('dgr', ['gradient', 'd r a g o n']), undefined);
+  });
+
   it('does not guess where most letters differ', () => {
     assert.equal(findNearest('q', ['m']), undefined);
     assert.equal(findNearest('banana', ['ahead', 'behind']), undefined);

@@ -153,6 +153,7 @@ describe('the problems of a measurement', () => {
     notation: typeof offset,
     problems: readonly string[],
   ])[] = [
+    ['letters of a unit, with its short name', '7 cntm ahead', offset, ['unknown-unit at `cntm`, near cm']],
     ['an unknown unit, with the nearest', '7 cn ahead', offset, ['unknown-unit at `cn`, near cm']],
     ['an unknown unit, with nothing near', '7 parsecs', width, ['unknown-unit at `parsecs`']],
     ['a unit of another dimension', '7 kg', width, ['wrong-dimension at `kg`']],

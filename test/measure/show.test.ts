@@ -1,7 +1,7 @@
 // What a computed value is shown as.
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { secondUnit, showValue, showWindow } from '../../src/measure/show.ts';
+import { secondUnit, showSize, showValue, showWindow } from '../../src/measure/show.ts';
 import { findUnit, toSI } from '../../src/measure/units.ts';
 import { angle, notations, offset, ratio, share, side, speed, spin, temperature, wind } from './notations.ts';
 
@@ -84,6 +84,18 @@ describe('a shown window', () => {
 
   it('is "no value" where a bound is not finite', () => {
     assert.equal(showWindow(angle, NaN, 1), 'no value');
+  });
+});
+
+describe('the size of a difference', () => {
+  it('has the decimals of its uncertainty and no direction', () => {
+    assert.equal(showSize(offset, -0.07, 0.01), '7.0 cm');
+    assert.equal(showSize(speed, 3), '3.0 m/s');
+    assert.equal(showSize(offset, NaN, 0.01), 'no value');
+  });
+
+  it('knows no zero of a temperature', () => {
+    assert.equal(showSize(temperature, 2, 1.4), '2.0 °C');
   });
 });
 

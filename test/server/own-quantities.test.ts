@@ -1,5 +1,12 @@
 // What a workspace has of its own reaches open records as soon as its file is saved, and no record of another workspace.
 import assert from 'node:assert/strict';
+import type {
+  CompletionItem,
+  Location,
+  TextDocumentEdit,
+  TextEdit,
+  WorkspaceEdit,
+} from 'vscode-languageserver';
 import { explainRequest } from '../../src/server/protocol.ts';
 import { folder, startSession, type Session } from './session.ts';
 
@@ -60,5 +67,56 @@ describe('own quantities in the server', () => {
       assert.match((await page(`own/much-${own}`)) ?? '', new RegExp(`delivery\\.${own} > 4 deg`));
       assert.match((await page(`delivery.${own}`)) ?? '', new RegExp(`^# A ${own}\n`));
     }
+  });
+
+  it('are found and renamed only in the workspace that declares them, though the other has one of the same id', async () => {
+    const record = recordWith('wobble').replace('5 deg', '3 deg # wobble');
+    session = await startSession({
+      'one/swingwright.yaml': workspaceWith('wobble'),
+      'one/b.swing.yaml': record,
+      'two/swingwright.yaml': workspaceWith('wobble'),
+      'two/b.swing.yaml': record,
+    });
+    const uri = await session.open('one/a.swing.yaml', record);
+    await session.diagnostics('one/a.swing.yaml');
+    const at = { textDocument: { uri }, position: { line: 1, character: 13 } };
+    const found = await session.connection.sendRequest<Location[]>('textDocument/references', {
+      ...at,
+      context: { includeDeclaration: true },
+    });
+    const one = ['one/a.swing.yaml', 'one/b.swing.yaml', 'one/swingwright.yaml'];
+    assert.deepEqual([...new Set(found.map((place) => place.uri.slice(folder.length)))].sort(), one);
+    const edit = await session.connection.sendRequest<WorkspaceEdit>('textDocument/rename', {
+      ...at,
+      newName: 'delivery.shake',
+    });
+    const changed = edit.documentChanges as TextDocumentEdit[];
+    assert.deepEqual(changed.map(({ textDocument }) => textDocument.uri.slice(folder.length)).sort(), one);
+    const texts = changed.flatMap(({ edits }) => edits.map((each) => (each as TextEdit).newText));
+    assert.deepEqual([...new Set(texts)], ['shake']);
+    assert.equal(texts.length, 5);
+  });
+
+  it('and files proposed for a reference are those of the open folder that the record lies in', async () => {
+    const student = 'student: 1\n';
+    session = await startSession(
+      { 'one/ansa.student.yaml': student, 'two/mira.student.yaml': student },
+      { workspace: { workspaceFolders: true } },
+    );
+    const folders = (...names: readonly string[]) =>
+      names.map((name) => ({ uri: `${folder}${name}`.replace(/\/$/, ''), name }));
+    await session.connection.sendNotification('workspace/didChangeWorkspaceFolders', {
+      event: { added: folders('one', 'two'), removed: folders('') },
+    });
+    const uri = await session.open('one/a.swing.yaml', 'swing: 1\nstudent: ');
+    await session.diagnostics('one/a.swing.yaml');
+    const items = await session.connection.sendRequest<CompletionItem[]>('textDocument/completion', {
+      textDocument: { uri },
+      position: { line: 1, character: 9 },
+    });
+    assert.deepEqual(
+      items.map(({ label }) => label),
+      ['ansa.student.yaml'],
+    );
   });
 });

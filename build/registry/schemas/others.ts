@@ -17,7 +17,8 @@ import { ownProperties } from './own.ts';
 import { goals } from './swing.ts';
 import { below, checkpointMappings, ofSection, type Vocabulary } from './vocabulary.ts';
 
-export function studentSchema({ quantities, shapes, clubKinds }: Vocabulary): Schema {
+export function studentSchema(vocabulary: Vocabulary): Schema {
+  const { quantities, clubKinds } = vocabulary;
   return file(
     'student',
     "The student's file: the player, the bag of clubs, goals and cautions",
@@ -35,7 +36,7 @@ export function studentSchema({ quantities, shapes, clubKinds }: Vocabulary): Sc
           note: text('Anything worth knowing about this club.'),
         }),
       ),
-      goals: goals(quantities, shapes),
+      goals: goals(vocabulary),
       injuries: listOf(
         'Pain, injuries and what to be careful with.',
         mapping('One of them.', {

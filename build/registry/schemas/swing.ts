@@ -70,7 +70,7 @@ export function swingSchema(vocabulary: Vocabulary): Schema {
           additionalProperties: false,
         },
       },
-      goals: goals(quantities, shapes),
+      goals: goals(vocabulary),
       plan: listOf(
         'What the student is to change, one to three things.',
         mapping('One change.', {
@@ -97,13 +97,16 @@ export function swingSchema(vocabulary: Vocabulary): Schema {
 }
 
 /** Goals, of a lesson or of a student. */
-export function goals(quantities: readonly Quantity[], shapes: readonly Shape[]): Schema {
+export function goals({ quantities, shapes, contacts }: Vocabulary): Schema {
   return listOf(
     'What the student wants of the ball.',
     mapping('One goal.', {
       shape: shape(shapes),
       ...quantityTree(ofSection(quantities, 'flight'), below, 'target'),
-      contact: text('What the student wants of the strike, in words.'),
+      contact: oneWordOf(
+        'What the student wants of the strike, in words.',
+        contacts.flatMap(({ word: name, also }) => [name, ...also]),
+      ),
       club: word('The club that this goal is for; every club where it is left out.'),
       note: text('Anything worth knowing about this goal.'),
     }),

@@ -1,12 +1,21 @@
 // The words that the schemas take from the registry, and how its quantities are cut into mappings; knows no kind of file.
 import type { Dimension } from '../../../src/measure/measure.ts';
-import type { Checkpoint, Method, Miss, Quantity, Section, Shape } from '../../../src/registry/quantity.ts';
+import type {
+  Checkpoint,
+  Contact,
+  Method,
+  Miss,
+  Quantity,
+  Section,
+  Shape,
+} from '../../../src/registry/quantity.ts';
 import { mapping, quantityTree, type Schema } from './parts.ts';
 
 export interface Vocabulary {
   readonly quantities: readonly Quantity[];
   readonly shapes: readonly Shape[];
   readonly misses: readonly Miss[];
+  readonly contacts: readonly Contact[];
   readonly clubKinds: readonly string[];
   readonly methods: readonly Method[];
   readonly dimensions: readonly Dimension[];

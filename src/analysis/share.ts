@@ -1,0 +1,199 @@
+// Makes copies of records and of all that they refer to in which nobody can be found: other names and days, no free text; reads no file.
+import type { SwingRecord } from '../record/document.ts';
+import { kindOf } from '../record/kind.ts';
+import { printShots } from '../record/print-shots.ts';
+import { printTree } from '../record/print-tree.ts';
+import { relativePath, resolveReference } from '../record/reference.ts';
+import { fileNameOf, freeName } from './file-name.ts';
+import type { Analysis } from './result.ts';
+import { cleanedWord, copyOf, type Left } from './share-copy.ts';
+import { aliasesOf, cleaned, shiftedDay, type Alias } from './share-words.ts';
+import type { PrivatePart } from './share-parts.ts';
+
+export interface ShareWish {
+  /** The records, each settled. */
+  readonly records: readonly Analysis[];
+  /** Settled analyses of all the files that they refer to, by URI; those that are not there are left out. */
+  readonly files: ReadonlyMap<string, Analysis>;
+  /** Names of other students of the practice, which may stand in titles and ids. */
+  readonly otherNames: readonly string[];
+  /** Every day is moved by so many. */
+  readonly days: number;
+  readonly keep: ReadonlySet<PrivatePart>;
+}
+
+export interface SharedFile {
+  /** Relative, with forward slashes. */
+  readonly path: string;
+  readonly text: string;
+}
+
+export type ShareResult =
+  | { readonly kind: 'refused'; readonly reason: string }
+  | {
+      readonly kind: 'shared';
+      readonly files: readonly SharedFile[];
+      /** How many of each were left out. */
+      readonly leftOut: ReadonlyMap<Left, number>;
+      readonly students: readonly { readonly name: string; readonly alias: string }[];
+    };
+
+/** Stands for the folder that is written to, so that paths between copies can be told. */
+const top = 'share:/';
+
+/** The copies of the records, their students, templates, fault books, files of shots and workspace file. Never throws. */
+export function share(wish: ShareWish): ShareResult {
+  const { records, files, days } = wish;
+  const refused = reasonAgainst(wish);
+  if (refused !== undefined) return { kind: 'refused', reason: refused };
+
+  const students = studentsOf(records);
+  const aliases = aliasesOf([
+    ...students.flatMap(({ names, alias }) => names.map((name) => ({ name, alias: slugOf(alias) }))),
+    ...wish.otherNames.map((name) => ({ name, alias: 'somebody' })),
+  ]);
+  const renamed = (words: string): string => cleanedWord(words, aliases, days);
+  const places = placesOf(records, students, aliases, days);
+  const leftOut = new Map<Left, number>();
+  const shared: SharedFile[] = [];
+  for (const [uri, path] of places) {
+    const analysis = files.get(uri) ?? records.find((record) => record.uri === uri);
+    const kind = kindOf(uri);
+    if (kind === undefined) {
+      const shots = records.find(({ subject }) => subject.shots?.uri === uri)?.subject;
+      if (shots?.shots !== undefined)
+        shared.push({ path, text: printShots(shots.shots.shots, shots.registry, renamed) });
+      continue;
+    }
+    if (analysis === undefined || kind === 'review') continue;
+    const copy = copyOf({
+      kind,
+      analysis,
+      aliases,
+      days,
+      keep: wish.keep,
+      aliasOfStudent: students.find((student) => student.uri === uri)?.alias,
+      pathTo: (written) => {
+        const to = resolveReference(uri, written);
+        const place = to === undefined ? undefined : places.get(to);
+        return place === undefined ? undefined : relativePath(top + path, top + place);
+      },
+      leftOut,
+    });
+    shared.push({ path, text: printTree(copy) });
+  }
+  return {
+    kind: 'shared',
+    files: shared,
+    leftOut,
+    students: students.map(({ names: [name = ''], alias }) => ({ name, alias })),
+  };
+}
+
+interface SharedStudent {
+  readonly uri: string;
+  /** As written in the file, then the name of the file itself. */
+  readonly names: readonly string[];
+  readonly alias: string;
+}
+
+function reasonAgainst({ records, files }: ShareWish): string | undefined {
+  if (records.length === 0) return 'There is no record; expected at least one.';
+  if (new Set(records.map(({ subject }) => subject.workspace?.uri)).size > 1)
+    return 'The records lie under several files `swingwright.yaml`; expected records of one practice.';
+  for (const { uri, subject } of [...files.values(), ...records]) {
+    const broken = subject.problems.find(({ code }) => unreadable.has(code));
+    if (broken !== undefined)
+      return `\`${nameOf(uri)}\` cannot be read to its end (${broken.found}); expected text in which nothing can hide. \`swingwright check\` says where.`;
+  }
+  return undefined;
+}
+
+/** Where YAML was repaired, nobody can be sure what a stretch of text was meant to be. */
+const unreadable: ReadonlySet<string> = new Set([
+  'yaml-syntax',
+  'too-deep',
+  'too-many-aliases',
+  'file-too-large',
+  'unreadable-characters',
+  'unsupported-version',
+]);
+
+function studentsOf(records: readonly Analysis[]): readonly SharedStudent[] {
+  const found = new Map<string, SharedStudent>();
+  for (const { subject } of records) {
+    const { student } = subject;
+    if (student === undefined || found.has(student.uri)) continue;
+    const name = student.document.name?.value;
+    const alias = `Player ${found.size + 1}`;
+    const stem = stemOf(student.uri);
+    found.set(student.uri, {
+      uri: student.uri,
+      names: name === undefined ? [stem] : [name, stem],
+      alias,
+    });
+  }
+  return [...found.values()];
+}
+
+/** Where each file goes: students with their records and shots in a folder of their own. Paths tell neither name nor day. */
+function placesOf(
+  records: readonly Analysis[],
+  students: readonly SharedStudent[],
+  aliases: readonly Alias[],
+  days: number,
+): ReadonlyMap<string, string> {
+  const places = new Map<string, string>();
+  const put = (uri: string | undefined, base: string, suffix: string): void => {
+    if (uri !== undefined && !places.has(uri)) places.set(uri, freeName(base, suffix, places.values()));
+  };
+  const safe = (words: string, fallback: string): string =>
+    fileNameOf(cleaned(words.replaceAll('-', ' '), aliases, days), fallback);
+  for (const { uri, document, subject } of records) {
+    if (document.kind !== 'swing') continue;
+    const student = students.find((one) => one.uri === subject.student?.uri);
+    const folder = student === undefined ? 'records' : slugOf(student.alias);
+    put(student?.uri, `${folder}/${folder}`, '.student.yaml');
+    put(uri, `${folder}/${recordName(document, safe, days)}`, '.swing.yaml');
+    if (subject.shots?.file !== undefined) put(subject.shots.uri, `${folder}/shots`, '.csv');
+    put(
+      subject.template?.uri,
+      `templates/${safe(stemOf(subject.template?.uri), 'template')}`,
+      '.template.yaml',
+    );
+    for (const book of subject.faultBooks)
+      put(book.uri, `books/${safe(stemOf(book.uri), 'book')}`, '.faults.yaml');
+    if (subject.workspace !== undefined) places.set(subject.workspace.uri, 'swingwright.yaml');
+  }
+  return places;
+}
+
+function recordName(
+  { date, club }: SwingRecord,
+  safe: (words: string, fallback: string) => string,
+  days: number,
+): string {
+  const parts = [
+    ...(date === undefined ? [] : [shiftedDay(date.value, days)]),
+    ...(club === undefined ? [] : [safe(club.value, 'club')]),
+  ];
+  return parts.length === 0 ? 'record' : parts.join('-');
+}
+
+/** "Player 1" is `player1` where an id or a file is named so. */
+function slugOf(alias: string): string {
+  return alias.toLowerCase().replaceAll(' ', '');
+}
+
+function stemOf(uri: string | undefined): string {
+  return nameOf(uri ?? '').replace(/\.(?:student|template|faults)\.yaml$/, '');
+}
+
+function nameOf(uri: string): string {
+  const last = uri.slice(uri.lastIndexOf('/') + 1);
+  try {
+    return decodeURIComponent(last);
+  } catch {
+    return last;
+  }
+}

@@ -1,0 +1,61 @@
+// The `git-setup` command: tells git to merge and to show Swingwright's files by value, in one repository.
+import { execFile } from 'node:child_process';
+import { readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { promisify } from 'node:util';
+import { printable } from './formats/text.ts';
+
+const patterns = [
+  '*.swing.yaml',
+  '*.student.yaml',
+  '*.template.yaml',
+  '*.faults.yaml',
+  '*.review.yaml',
+  'swingwright.yaml',
+] as const;
+
+/** How git calls this program: the same words for everybody, so that the settings can be read. */
+const settings: readonly (readonly [string, string])[] = [
+  ['merge.swingwright.name', 'Swingwright, by value'],
+  ['merge.swingwright.driver', 'swingwright merge %O %A %B --mark-length %L --ours ours --theirs theirs'],
+  ['diff.swingwright.textconv', 'swingwright values'],
+  ['diff.swingwright.cachetextconv', 'false'],
+];
+
+/** 0 where both are set, 2 where there is no repository or something cannot be written. Lines that are there stay. */
+export async function gitSetupCommand(folder: string): Promise<number> {
+  const git = async (...args: string[]): Promise<string> =>
+    (await promisify(execFile)('git', ['-C', folder, ...args])).stdout.trim();
+  let top: string;
+  try {
+    top = await git('rev-parse', '--show-toplevel');
+  } catch (error) {
+    const isMissing = error instanceof Error && 'code' in error && error.code === 'ENOENT';
+    return refuse(
+      isMissing
+        ? 'git was not found; expected it on the path.'
+        : `Found no git repository at \`${folder}\`; expected one, as \`git init\` makes it.`,
+    );
+  }
+  try {
+    const file = join(top, '.gitattributes');
+    const before = await readFile(file, 'utf8').catch(() => '');
+    const wanted = patterns.map((pattern) => `${pattern} diff=swingwright merge=swingwright`);
+    const missing = wanted.filter((line) => !before.split(/\r?\n/).includes(line));
+    const start = before === '' || before.endsWith('\n') ? before : `${before}\n`;
+    if (missing.length > 0) await writeFile(file, `${start}${missing.join('\n')}\n`);
+    for (const [key, value] of settings) await git('config', '--local', key, value);
+    const said = missing.length > 0 ? `Added ${missing.length} lines to` : 'Nothing was missing in';
+    process.stdout.write(
+      `${said} .gitattributes, which belongs into the repository.\nSet git to merge and to show these files by value, in this clone; every other clone runs this command once too.\n`,
+    );
+    return 0;
+  } catch (error) {
+    return refuse(`cannot set up git: ${error instanceof Error ? error.message : String(error)}.`);
+  }
+}
+
+function refuse(message: string): number {
+  process.stderr.write(`swingwright: ${printable(message)}\n`);
+  return 2;
+}

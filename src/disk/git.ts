@@ -1,0 +1,126 @@
+// Reads files as they stood at a git revision, through git itself and never through a shell; says in words why it cannot.
+import { execFile } from 'node:child_process';
+import { realpath, stat } from 'node:fs/promises';
+import { dirname, join, relative, resolve, sep } from 'node:path';
+import { URI } from 'vscode-uri';
+import type { FileState } from '../analysis/result.ts';
+
+/** What stands before the colon and after it: `HEAD~1:samples/a.swing.yaml`. */
+export interface Revisioned {
+  readonly revision: string;
+  readonly path: string;
+}
+
+/** Files of one repository as they stood at one commit. */
+export interface Revision {
+  /** As asked for. */
+  readonly name: string;
+  /** The commit. */
+  readonly commit: string;
+  readonly uri: string;
+  /** What lies outside of the repository is missing, since no revision says what was there. */
+  readonly load: (uri: string) => Promise<FileState>;
+}
+
+/**
+ * `REV:path` where the text cannot be the name of a file that is there. A single letter before the colon is a drive of Windows, not
+ * a revision. The path is taken as the shell's folder has it, as for any other file.
+ */
+export function revisioned(text: string): Revisioned | undefined {
+  const at = text.indexOf(':');
+  if (at < 2 || at === text.length - 1) return undefined;
+  return { revision: text.slice(0, at), path: text.slice(at + 1) };
+}
+
+/** Larger than any file that is read. */
+const largest = 64 * 1024 * 1024;
+
+/** The repository around `path`, at a revision; a sentence without its full stop where there is none. */
+export async function openRevision({ revision, path }: Revisioned): Promise<Revision | string> {
+  const file = resolve(path);
+  const folder = await nearestFolder(dirname(file));
+  if (folder === undefined) return 'there is no such folder';
+  const top = await git(['rev-parse', '--show-toplevel'], folder);
+  if (top.kind === 'absent') return 'git is not installed, or not on the path';
+  if (top.kind === 'failed') return whyNoRepository(top.words);
+  // A name that begins with a dash would be read as an option, which no revision does.
+  if (revision.startsWith('-')) return `\`${revision}\` is no revision of git`;
+  const commit = await git(
+    ['rev-parse', '--verify', '--quiet', '--end-of-options', `${revision}^{commit}`],
+    folder,
+  );
+  if (commit.kind !== 'done') {
+    const shallow = await git(['rev-parse', '--is-shallow-repository'], folder);
+    const isShallow = shallow.kind === 'done' && shallow.text.trim() === 'true';
+    return isShallow
+      ? `this clone is shallow and does not hold \`${revision}\`; \`git fetch --unshallow\` brings the whole history`
+      : `git knows no revision \`${revision}\` here`;
+  }
+  const root = top.text.trim();
+  const id = commit.text.trim();
+  const real = await realpath(folder);
+  return {
+    name: revision,
+    commit: id,
+    uri: URI.file(file).toString(),
+    // Git names folders as they are once every link is followed.
+    load: (uri) => loadAt(id, root, join(real, relative(folder, URI.parse(uri).fsPath))),
+  };
+}
+
+async function loadAt(commit: string, root: string, file: string): Promise<FileState> {
+  const path = relative(root, file).split(sep).join('/');
+  if (path === '' || path.startsWith('../') || path === '..') return { kind: 'missing' };
+  const name = `${commit}:${path}`;
+  const kind = await git(['cat-file', '-t', '--end-of-options', name], root);
+  if (kind.kind !== 'done') return { kind: 'missing' };
+  if (kind.text.trim() !== 'blob') return { kind: 'unreadable', reason: 'it is a folder' };
+  const shown = await git(['show', '--end-of-options', name], root);
+  if (shown.kind === 'done') return { kind: 'text', text: shown.text.replace(/^\ufeff/, '') };
+  return { kind: 'unreadable', reason: shown.kind === 'failed' ? shown.words : 'git is not installed' };
+}
+
+/** The file may be gone today; its folder may be too. */
+async function nearestFolder(folder: string): Promise<string | undefined> {
+  const isThere = await stat(folder).then(
+    (info) => info.isDirectory(),
+    () => false,
+  );
+  if (isThere) return folder;
+  const above = dirname(folder);
+  return above === folder ? undefined : nearestFolder(above);
+}
+
+function whyNoRepository(words: string): string {
+  if (/dubious ownership/i.test(words))
+    return 'git does not trust this repository, since it belongs to another user (see `safe.directory` in its manual)';
+  return 'the file lies in no git repository';
+}
+
+type Answer =
+  | { readonly kind: 'done'; readonly text: string }
+  | { readonly kind: 'failed'; readonly words: string }
+  | { readonly kind: 'absent' };
+
+/** Never waits for a password or a page, and speaks English whatever the user's language. */
+function git(args: readonly string[], cwd: string): Promise<Answer> {
+  const env = {
+    ...process.env,
+    LC_ALL: 'C',
+    GIT_TERMINAL_PROMPT: '0',
+    GIT_PAGER: 'cat',
+    GIT_OPTIONAL_LOCKS: '0',
+  };
+  return new Promise((answer) => {
+    execFile(
+      'git',
+      ['--no-pager', ...args],
+      { cwd, env, maxBuffer: largest, encoding: 'buffer' },
+      (error, out, words) => {
+        if (error === null) answer({ kind: 'done', text: new TextDecoder('utf-8').decode(out) });
+        else if (error.code === 'ENOENT') answer({ kind: 'absent' });
+        else answer({ kind: 'failed', words: new TextDecoder('utf-8').decode(words).trim() });
+      },
+    );
+  });
+}

@@ -1,0 +1,162 @@
+// The strikes of two records from the front, laid over one another: arc and low point above one ground, to scale; draws what is known of each.
+import type { Analysis } from '../analysis/result.ts';
+import { ruleBall } from '../physics/ball.ts';
+import { fixed, lineThrough, type Place } from './geometry.ts';
+import { IntervalRows, rowsHeight } from './interval-rows.tsx';
+import { valueOf, wordsOf } from './known.ts';
+import {
+  Letter,
+  missingWords,
+  overlaidRows,
+  sideColour,
+  sideStyle,
+  type OverlayProps,
+  type Side,
+} from './overlaid.tsx';
+import { Frame, type Picture } from './picture.tsx';
+import type { Theme } from './theme.ts';
+
+const name = 'overlaid-strike-from-front';
+/** Units of the picture for a metre; both ways, so that angles are true. */
+const scale = 900;
+const field = { width: 582, height: 190 };
+const origin: Place = { x: 265, y: 110 };
+/** As far to each side as there is room, m. */
+const reach = 0.26;
+const ids = {
+  'delivery.low_point.ahead': 'low point',
+  'delivery.arc.radius': 'radius of the arc',
+  'delivery.arc.inclination': 'inclination of the arc',
+} as const;
+
+export function OverlaidFront(props: OverlayProps): Picture {
+  const { first, second, theme } = props;
+  const target = second.subject.student?.document.hand?.value === 'left' ? -1 : 1;
+  const at = (x: number, up: number): Place => ({
+    x: origin.x + target * x * scale,
+    y: origin.y - up * scale,
+  });
+  const rows = overlaidRows(['delivery.low_point.ahead', 'ground.divot.starts'], props, 'cm');
+  const missing = missingWords(ids, props);
+  return (
+    <Frame
+      name={name}
+      title="Both strikes from the front"
+      words={wordsOf(rows, missing)}
+      width={field.width}
+      height={field.height + rowsHeight(rows) + 24}
+      theme={theme}
+    >
+      <path
+        d={lineThrough([at(-reach - 0.03, 0), at(reach + 0.06, 0)])}
+        stroke={theme.ink}
+        stroke-width="1.2"
+      />
+      <circle
+        cx={origin.x}
+        cy={fixed(origin.y - ruleBall.radius * scale)}
+        r={fixed(ruleBall.radius * scale)}
+        fill={theme.paper}
+        stroke={theme.ink}
+        stroke-width="1.5"
+      />
+      <Swing side="A" analysis={first} at={at} theme={theme} />
+      <Swing side="B" analysis={second} at={at} theme={theme} />
+      <path
+        d={`M 20 ${field.height - 20} l 0 4 l ${0.1 * scale} 0 l 0 -4`}
+        stroke={theme.soft}
+        data-part="scale"
+      />
+      <text x={20 + 0.05 * scale} y={field.height - 21} text-anchor="middle" fill={theme.soft} font-size="10">
+        10 cm
+      </text>
+      <text
+        x={target === 1 ? field.width - 8 : 8}
+        y="20"
+        text-anchor={target === 1 ? 'end' : 'start'}
+        fill={theme.soft}
+        font-size="11"
+      >
+        {target === 1 ? 'target →' : '← target'}
+      </text>
+      <IntervalRows
+        rows={rows}
+        positive={target === 1 ? 'rightward' : 'leftward'}
+        tick={(value) => `${value} cm`}
+        ends={['behind', 'ahead']}
+        x={20}
+        y={field.height}
+        labelWidth={190}
+        scaleWidth={350}
+        picture={name}
+        theme={theme}
+      />
+      {missing.length > 0 && (
+        <text x="20" y={field.height + rowsHeight(rows) + 16} fill={theme.soft} font-size="11">
+          {`Not known: ${missing.join(', ')}`}
+        </text>
+      )}
+    </Frame>
+  );
+}
+
+/** A circle in its plane, seen from the front: ahead = a + R sin θ, above its lowest point R (1 − cos θ) sin i. */
+function Swing({
+  side,
+  analysis,
+  at,
+  theme,
+}: {
+  readonly side: Side;
+  readonly analysis: Analysis;
+  readonly at: (x: number, up: number) => Place;
+  readonly theme: Theme;
+}): Picture | null {
+  const [ahead, depth, radius, inclination] = [
+    'delivery.low_point.ahead',
+    'delivery.low_point.depth',
+    'delivery.arc.radius',
+    'delivery.arc.inclination',
+  ].map((id) => valueOf(analysis, id));
+  if (ahead === undefined) return null;
+  const lowest = -(depth?.value ?? 0);
+  const places: Place[] = [];
+  if (radius !== undefined && inclination !== undefined)
+    for (let step = 0; step <= 48; step++) {
+      const x = -reach + (step / 48) * 2 * reach;
+      const sine = (x - ahead.value) / radius.value;
+      if (Math.abs(sine) < 1)
+        places.push(
+          at(x, lowest + radius.value * (1 - Math.sqrt(1 - sine * sine)) * Math.sin(inclination.value)),
+        );
+    }
+  const low = at(ahead.value, lowest);
+  const mark = at(ahead.value, lowest - (side === 'A' ? 0.022 : 0.042));
+  const spread = (ahead.u ?? 0) * scale;
+  return (
+    <g data-side={side}>
+      {places.length > 1 && (
+        <path
+          d={lineThrough(places)}
+          {...sideStyle(side, { ...ahead, kind: 'expected' }, theme)}
+          data-part="arc"
+        />
+      )}
+      <g data-id={ahead.id}>
+        <path d={lineThrough([low, mark])} {...sideStyle(side, ahead, theme)} />
+        <path
+          d={`M ${fixed(mark.x - spread)} ${fixed(mark.y)} L ${fixed(mark.x + spread)} ${fixed(mark.y)}`}
+          {...sideStyle(side, ahead, theme)}
+        />
+        <circle
+          cx={fixed(low.x)}
+          cy={fixed(low.y)}
+          r="4"
+          fill={sideColour(side, theme)}
+          data-part="low-point"
+        />
+        <Letter side={side} at={mark} theme={theme} />
+      </g>
+    </g>
+  );
+}

@@ -1,0 +1,60 @@
+// The frame of a page that stands alone: one file without script or address, coloured by theme, ready for print; knows nothing of what is on it.
+import type { ComponentChildren } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import type { Picture } from './picture.tsx';
+import { pageStyle } from './page-style.ts';
+
+export interface PageProps {
+  readonly title: string;
+  /** Of the words on it, as HTML names languages. */
+  readonly language?: string;
+  readonly children: ComponentChildren;
+}
+
+/**
+ * Nothing can be loaded from anywhere, and nothing runs. What a file says is text: it is escaped, and characters that a page may
+ * not hold, or that turn the writing direction, are replaced.
+ */
+export function pageOf({ title, language = 'en', children }: PageProps): string {
+  const page = (
+    <html lang={language}>
+      <head>
+        <meta charset="utf-8" />
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <meta
+          http-equiv="Content-Security-Policy"
+          content="default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'"
+        />
+        <title>{title}</title>
+        <style dangerouslySetInnerHTML={{ __html: pageStyle }} />
+      </head>
+      <body>
+        <main>{children}</main>
+      </body>
+    </html>
+  );
+  return `<!doctype html>\n${harmless(renderToString(page))}\n`;
+}
+
+/** A table that can be scrolled sideways by keyboard where it is too wide. */
+export function ScrolledTable({
+  name,
+  children,
+}: {
+  readonly name: string;
+  readonly children: ComponentChildren;
+}): Picture {
+  return (
+    <div class="scrolled" role="region" aria-label={name} tabIndex={0}>
+      <table>{children}</table>
+    </div>
+  );
+}
+
+function harmless(text: string): string {
+  return text.replace(
+    // eslint-disable-next-line no-control-regex
+    /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/g,
+    '\u{fffd}',
+  );
+}

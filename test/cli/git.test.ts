@@ -1,0 +1,122 @@
+// git itself merges and shows records by value once it is set up, in a repository of its own.
+import assert from 'node:assert/strict';
+import { execFileSync, spawnSync } from 'node:child_process';
+import { chmodSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { delimiter, join } from 'node:path';
+import { program, swingwright, withFolder } from './program.ts';
+
+const lesson = `swing: 1
+date: 2026-05-14
+delivery: { attack: 3.5 deg down, path: 5 deg right }
+flight: { carry: 171 m } # by radar
+`;
+
+/** Runs git in a folder, with \`swingwright\` on the path and nobody's own settings. */
+function gitIn(folder: string) {
+  const bin = join(folder, 'bin');
+  mkdirSync(bin);
+  writeFileSync(join(bin, 'swingwright'), `#!/bin/sh\nexec "${process.execPath}" "${program()}" "$@"\n`);
+  chmodSync(join(bin, 'swingwright'), 0o755);
+  const env = {
+    ...process.env,
+    PATH: `${bin}${delimiter}${process.env['PATH'] ?? ''}`,
+    HOME: folder,
+    GIT_CONFIG_NOSYSTEM: '1',
+    GIT_AUTHOR_NAME: 'A Coach',
+    GIT_AUTHOR_EMAIL: 'coach@lessons.example',
+    GIT_COMMITTER_NAME: 'A Coach',
+    GIT_COMMITTER_EMAIL: 'coach@lessons.example',
+  };
+  const git = (...args: string[]): string =>
+    execFileSync('git', args, { cwd: folder, env, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
+  const tryGit = (...args: string[]): number | null => spawnSync('git', args, { cwd: folder, env }).status;
+  const commit = (text: string, message: string): void => {
+    writeFileSync(join(folder, 'a.swing.yaml'), text);
+    git('add', 'a.swing.yaml', '.gitattributes');
+    git('commit', '-q', '-m', message);
+  };
+  return { git, tryGit, commit };
+}
+
+describe('git', () => {
+  it('merges two edits of one line by key', () =>
+    withFolder({ 'a.swing.yaml': lesson }, (folder) => {
+      const { git, commit } = gitIn(folder);
+      git('init', '-q', '-b', 'main');
+      const set = swingwright(['git-setup'], folder);
+      assert.deepEqual([set.code, set.err], [0, '']);
+      assert.match(set.out, /Added 6 lines to \.gitattributes/);
+      commit(lesson, 'lesson');
+      git('switch', '-q', '-c', 'colleague');
+      commit(lesson.replace('5 deg right', '6 deg right'), 'path');
+      git('switch', '-q', 'main');
+      commit(lesson.replace('3.5 deg down', '4 deg down'), 'attack');
+      git('merge', '-q', '-m', 'both', 'colleague');
+      assert.match(
+        readFileSync(join(folder, 'a.swing.yaml'), 'utf8'),
+        /delivery: \{ attack: 4 deg down, path: 6 deg right \}\n/,
+      );
+    }));
+
+  it('leaves ordinary marks where both changed one value, and says so', () =>
+    withFolder({ 'a.swing.yaml': lesson }, (folder) => {
+      const { git, tryGit, commit } = gitIn(folder);
+      git('init', '-q', '-b', 'main');
+      assert.equal(swingwright(['git-setup'], folder).code, 0);
+      commit(lesson, 'lesson');
+      git('switch', '-q', '-c', 'colleague');
+      commit(lesson.replace('171 m', '172 m'), 'carry');
+      git('switch', '-q', 'main');
+      commit(lesson.replace('171 m', '170 m'), 'carry');
+      assert.equal(tryGit('merge', '-q', 'colleague'), 1);
+      const text = readFileSync(join(folder, 'a.swing.yaml'), 'utf8');
+      assert.match(
+        text,
+        /<<<<<<< ours\nflight: \{ carry: 170 m \} # by radar\n=======\nflight: \{ carry: 172 m \} # by radar\n>>>>>>> theirs\n/,
+      );
+      assert.match(git('status', '--porcelain'), /^UU a\.swing\.yaml/m);
+    }));
+
+  it('shows values that changed, and no other form, order or comment', () =>
+    withFolder({ 'a.swing.yaml': lesson }, (folder) => {
+      const { git, commit } = gitIn(folder);
+      git('init', '-q', '-b', 'main');
+      assert.equal(swingwright(['git-setup'], folder).code, 0);
+      commit(lesson, 'lesson');
+      const moved =
+        'swing: 1\ndate: 2026-05-14\nflight:\n  carry: 171 m\ndelivery:\n  path: 5 deg right\n  attack: 3.5 deg down\n';
+      writeFileSync(join(folder, 'a.swing.yaml'), moved);
+      assert.doesNotMatch(git('diff'), /^[+-] ?\w/m);
+      writeFileSync(join(folder, 'a.swing.yaml'), moved.replace('171 m', '168 m'));
+      const shown = git('diff');
+      assert.deepEqual(shown.match(/^[+-]\w.*$/gm), ['-flight.carry: 171 m', '+flight.carry: 168 m']);
+    }));
+
+  it('is set up once, and a second time changes nothing', () =>
+    withFolder({ '.gitattributes': '* text=auto' }, (folder) => {
+      const { git } = gitIn(folder);
+      git('init', '-q', '-b', 'main');
+      assert.equal(swingwright(['git-setup'], folder).code, 0);
+      const attributes = readFileSync(join(folder, '.gitattributes'), 'utf8');
+      assert.match(attributes, /^\* text=auto\n\*\.swing\.yaml diff=swingwright merge=swingwright\n/);
+      assert.match(swingwright(['git-setup'], folder).out, /Nothing was missing in \.gitattributes/);
+      assert.equal(readFileSync(join(folder, '.gitattributes'), 'utf8'), attributes);
+    }));
+
+  it('says where there is no repository', () =>
+    withFolder({}, (folder) => {
+      const { code, err } = swingwright(['git-setup'], folder);
+      assert.equal(code, 2);
+      assert.match(err, /Found no git repository at `\.`; expected one/);
+    }));
+
+  it('merges by line what YAML cannot read', () =>
+    withFolder(
+      { b: 'a: "x\nb: 1\n\n\nc: 1\n', o: 'a: "x\nb: 2\n\n\nc: 1\n', t: 'a: "x\nb: 1\n\n\nc: 3\n' },
+      (folder) => {
+        assert.equal(swingwright(['merge', 'b', 'o', 't'], folder).code, 0);
+        assert.equal(readFileSync(join(folder, 'o'), 'utf8'), 'a: "x\nb: 2\n\n\nc: 3\n');
+        assert.equal(swingwright(['merge', 'b', 'o', 'nothing'], folder).code, 2);
+      },
+    ));
+});

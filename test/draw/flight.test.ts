@@ -1,0 +1,121 @@
+// The flight is drawn to one scale, lands where it was recorded, and its spreads are as wide as a normal distribution has them.
+import assert from 'node:assert/strict';
+import chiSquareQuantile from '@stdlib/stats-base-dists-chisquare-quantile';
+import { flightPathOf } from '../../src/analysis/flight-path.ts';
+import { analysed, student } from '../language/analysed.ts';
+import { assertKept, drawn, numberAt, part, places } from './drawn.ts';
+
+const name = 'flight';
+const record = `swing: 1
+student: mira.student.yaml
+club: hybrid
+conditions: { wind: 3 m/s from left }
+flight:
+  ball_speed: 58 m/s
+  launch_angle: 15 deg
+  spin: 4200 rpm
+  spin_tilt: 4 deg right
+  start: 2 deg left ± 1 deg
+  curve: 9 m right ± 2 m
+  carry: 160 m ± 4 m
+  apex: 24 m
+  descent: 40 deg
+shots:
+  - { carry: 150 m, finish: 4 m left }
+  - { carry: 158 m, finish: 2 m right }
+  - { carry: 163 m, finish: 9 m right }
+  - { carry: 155 m, finish: 1 m left }
+goals: [{ carry: 150..165 m, finish: 5 m left..5 m right }]
+`;
+const files = { 'mira.student.yaml': student };
+
+describe('the flight', () => {
+  const analysis = analysed(record, { files });
+  const svg = drawn(name, analysis);
+  const ball = 32;
+  /** Units of the picture for a metre, from the mark that says 50 m. */
+  const scale = (Number(/<text x="([\d.]+)"[^>]*>50 m</.exec(svg)?.[1]) - ball) / 50;
+  const line = places(part(part(svg, 'data-part="above"'), 'stroke-dasharray="10 4 2 4"'))[0]!.y;
+  const ground = places(part(svg, 'data-part="distances"'))[0]!.y;
+
+  it('lands where carry, start and curve lead', () => {
+    const landing = part(part(svg, 'data-part="above"'), 'data-part="landing"');
+    const finish = 160 * Math.sin((-2 * Math.PI) / 180 + Math.asin(9 / 160));
+    assert.ok(Math.abs((numberAt(landing, 'cx') - ball) / scale - Math.sqrt(160 ** 2 - finish ** 2)) < 0.1);
+    assert.ok(Math.abs((numberAt(landing, 'cy') - line) / scale - finish) < 0.1);
+  });
+
+  it('draws the computed way dashed, from the side and from above at the same scale', () => {
+    const path = flightPathOf(analysis)!;
+    const top = Math.max(...path.map(({ up }) => up));
+    const { ahead, right } = path.at(-1)!;
+    const side = part(svg, 'data-part="side-path"');
+    const drawnPath = numbersOf(side);
+    assert.ok(Math.abs((ground - Math.min(...drawnPath.map(([, y]) => y))) / scale - top) < 0.1);
+    const [x, y] = numbersOf(part(svg, 'data-part="above-path"')).at(-1)!;
+    assert.ok(Math.abs((x - ball) / scale - ahead) < 0.1);
+    assert.ok(Math.abs((y - line) / scale - right) < 0.1);
+    assert.ok(side.includes('stroke-dasharray="6 4"'));
+  });
+
+  it('draws launch and descent in their directions, and the apex at its height', () => {
+    const angle = (attribute: string): number => {
+      const [from, to] = places(part(svg, attribute));
+      return (Math.atan2(from!.y - to!.y, Math.abs(to!.x - from!.x)) * 180) / Math.PI;
+    };
+    assert.ok(Math.abs(angle('data-part="launch"') - 15) < 0.5);
+    assert.ok(Math.abs(angle('data-part="descent"') - 40) < 0.5);
+    assert.ok(Math.abs((ground - places(part(svg, 'data-part="apex"'))[0]!.y) / scale - 24) < 0.1);
+  });
+
+  it('draws every shot, and the ellipse that holds 95 % of a normal spread like theirs', () => {
+    assert.equal(part(svg, 'data-part="above"').split('data-part="shot"').length - 1, 4);
+    const { long, short } = analysis.subject.shots!.summary!.ellipse!;
+    // χ² with 2 degrees of freedom, from a library of distributions.
+    const factor = Math.sqrt(chiSquareQuantile(0.95, 2));
+    const spread = part(svg, 'data-part="spread"');
+    assert.ok(Math.abs(numberAt(spread, 'rx') / scale - factor * long) < 0.05);
+    assert.ok(Math.abs(numberAt(spread, 'ry') / scale - factor * short) < 0.05);
+  });
+
+  it('hatches the goal where it is', () => {
+    const zone = part(svg, 'data-part="goal"');
+    assert.ok(zone.includes('hatch-goal'));
+    assert.ok(Math.abs((numberAt(zone, 'x') - ball) / scale - 150) < 0.1);
+    assert.ok(Math.abs(numberAt(zone, 'width') / scale - 15) < 0.1);
+    assert.ok(Math.abs(numberAt(zone, 'height') / scale - 10) < 0.1);
+  });
+
+  it('lets a wind from the left blow to the right, which is down when the target lies to the right', () => {
+    const [tail, tip] = places(part(svg, 'data-part="wind"'));
+    assert.ok(tip!.y - tail!.y > 25 && Math.abs(tip!.x - tail!.x) < 0.5);
+  });
+
+  it('bends to the other side for the same flight mirrored, whoever plays', () => {
+    const left = student.replace('hand: right', 'hand: left');
+    const mirrored = record
+      .replaceAll(/\b(left|right)\b/g, (side) => (side === 'left' ? 'right' : 'left'))
+      .replace('5 m right..5 m left', '5 m left..5 m right');
+    const other = flightPathOf(analysed(mirrored, { files: { 'mira.student.yaml': left } }))!.at(-1)!;
+    assert.ok(Math.abs(other.right + flightPathOf(analysis)!.at(-1)!.right) < 1e-6);
+  });
+
+  it('draws what can be drawn of little or nothing, and says what is not known', () => {
+    const nothing = drawn(name, analysed('swing: 1\n'));
+    assert.ok(nothing.includes('Not known: launch angle, apex, descent angle, carry'));
+    assert.ok(!nothing.includes('data-part="side-path"'));
+    const far = drawn(name, analysed('swing: 1\nflight: { carry: 1e9 m, apex: 1e7 m }\n'));
+    assert.ok(!far.includes('data-part="landing"'));
+  });
+
+  it('looks as it was found good', () => assertKept(name, svg));
+});
+
+function numbersOf(shape: string): readonly (readonly [number, number])[] {
+  const [, d] = / d="([^"]+)"/.exec(shape)!;
+  const numbers = [...d!.matchAll(/-?[\d.]+/g)].map(Number);
+  return Array.from(
+    { length: numbers.length / 2 },
+    (_, i) => [numbers[2 * i]!, numbers[2 * i + 1]!] as const,
+  );
+}

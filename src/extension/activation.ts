@@ -13,6 +13,7 @@ import { registerBesidePages } from './beside-pages.ts';
 import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { listFiles, readFile } from './files.ts';
+import { registerNextEmpty } from './next-empty.ts';
 import { openCommand, registerPredictions } from './predictions.ts';
 import { proposeCommand, registerProposals } from './propose.ts';
 import { registerLessons } from './lessons.ts';
@@ -66,6 +67,7 @@ export async function runClient(
     registerLessons(client, watchers),
     registerSample(context.extensionUri),
     registerNewFiles(client),
+    registerNextEmpty(),
     registerStatus(client),
     registerStatusBar(client),
     vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),

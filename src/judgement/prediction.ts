@@ -88,8 +88,9 @@ export function predict(made: readonly Made[], foreseer: Foreseer): Prediction {
   };
 }
 
-/** From the number that stands for it in the record, by as far as it moves. */
+/** From the number that stands for it in the record, by as far as it moves; a formula of the workspace's own is kept to the letter. */
 function asItStands(effect: Effect, account: Account): Effect {
+  if (account.situation.own?.rules.some(({ outputs }) => outputs.includes(effect.id)) === true) return effect;
   const now = standsFor(effect.id, account);
   if (now === undefined || effect.value === null || effect.difference === null) return effect;
   return { ...effect, value: now + effect.difference };

@@ -5,7 +5,7 @@ import type { Analysis } from '../analysis/result.ts';
 import { movedWords, spreadOf, standingWords } from '../checks/forecast-words.ts';
 import { cautionsOf } from '../checks/plan-loads-injury.ts';
 import { svgOf } from '../draw/picture.tsx';
-import { pictures } from '../draw/pictures.tsx';
+import { pictures, sheetsOf } from '../draw/pictures.tsx';
 import { cssTheme } from '../draw/theme.ts';
 import { showValue, showWindow } from '../measure/show.ts';
 import { findUnit, fromSI, toSI } from '../measure/units.ts';
@@ -285,11 +285,14 @@ function verdictWords({ verdict, probability }: WhatIf['faults'][number]['then']
 function picturesOf(analysis: Analysis, { then, made }: WhatIf): readonly WhatIfPicture[] {
   return pictures
     .filter(({ name }) => followed.includes(name.slice(0, `${name}-`.indexOf('-'))))
-    .map(({ name, title, draw }) => {
-      const now = svgOf(draw({ analysis, theme: cssTheme }));
-      if (made.length === 0) return { name, title, now, then: '' };
-      // Ids inside a picture hang on its name, and a page must not hold one twice.
-      const later = svgOf(draw({ analysis: then, theme: cssTheme }));
-      return { name, title, now, then: later.replaceAll(name, `${name}-then`) };
+    .flatMap((picture) => {
+      const later = made.length === 0 ? [] : sheetsOf(picture, then);
+      return sheetsOf(picture, analysis).map(({ name, title, draw }, i) => ({
+        name,
+        title,
+        now: svgOf(draw(cssTheme)),
+        // Ids inside a picture hang on its name, and a page must not hold one twice.
+        then: later[i] === undefined ? '' : svgOf(later[i].draw(cssTheme)).replaceAll(name, `${name}-then`),
+      }));
     });
 }

@@ -32,7 +32,9 @@ describe('proposing a plan', () => {
     assert.equal(document.getText(), text);
   });
 
-  it('replaces a plan that is there only where the coach says so', async () => {
+  it('replaces a plan that is there only where the coach says so', async function () {
+    // What is put in the place of a question here is not seen by an extension in the browser's worker.
+    if (process.env['SWINGWRIGHT_TEST_WHERE'] === 'worker') this.skip();
     const planned = `${text}plan: [{ change: delivery.attack, to: 4 deg down, because: start }]\n`;
     const document = await vscode.workspace.openTextDocument(
       await writeFile(at('planned.swing.yaml'), planned),

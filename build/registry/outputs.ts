@@ -1,6 +1,8 @@
 // Gives every generated file by its path, as text, from the text of quantities.yaml; reads and writes no file of the project.
 import type { Dimension } from '../../src/measure/measure.ts';
 import { siUnits } from '../../src/measure/unit-table.ts';
+import type { FileKind } from '../../src/record/document.ts';
+import { heldToNotation } from '../../src/record/notation-schema.ts';
 import { expand } from '../../src/registry/expand.ts';
 import { writeDescriptions } from './descriptions.ts';
 import { writeKeys } from './keys.ts';
@@ -41,6 +43,10 @@ export async function generate(quantitiesYaml: string): Promise<ReadonlyMap<stri
     ['review', reviewSchema()],
     ['workspace', workspaceSchema(vocabulary)],
   ]);
+  const known = {
+    quantities: vocabulary.quantities,
+    methodNames: registry.methods.map(({ name }) => name),
+  };
   const validators = await compileValidators(
     new Map(
       [...schemas].map(([kind, schema]) => [`validate${kind[0]?.toUpperCase()}${kind.slice(1)}`, schema]),
@@ -50,7 +56,7 @@ export async function generate(quantitiesYaml: string): Promise<ReadonlyMap<stri
     ['src/registry/generated.ts', writeTable(registry)],
     ...[...schemas].map(([kind, schema]): [string, string] => [
       `schemas/${kind}.schema.json`,
-      `${JSON.stringify(schema, null, 2)}\n`,
+      `${JSON.stringify(heldToNotation(kind as FileKind, schema, known), null, 2)}\n`,
     ]),
     ['src/record/keys.generated.ts', writeKeys(schemas)],
     ['src/language/places.generated.ts', writePlaces(schemas)],

@@ -10,7 +10,8 @@ import workspace from '../../schemas/workspace.schema.json' with { type: 'json' 
 import { workspaceCandidates } from '../analysis/workspace.ts';
 import { loadFile, toPath, toUri } from '../disk/files.ts';
 import type { FileKind } from '../record/document.ts';
-import { schemaWith, type JsonSchema } from '../record/own-schema.ts';
+import type { JsonSchema } from '../record/notation-schema.ts';
+import { schemaWith } from '../record/own-schema.ts';
 import { parseDocument } from '../record/parse.ts';
 import { registryOf } from '../record/workspace.ts';
 import { builtIn, type Registry } from '../registry/registry.ts';

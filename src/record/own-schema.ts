@@ -2,13 +2,16 @@
 import type { Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { FileKind } from './document.ts';
+import { heldToNotation, type JsonSchema } from './notation-schema.ts';
 
-export type JsonSchema = { readonly [keyword: string]: unknown };
-
-/** The same schema where the workspace has no quantity of its own; else one with an `$id` of its own, the same for the same quantities. */
-export function schemaWith(kind: FileKind, schema: JsonSchema, { own }: Registry): JsonSchema {
+/**
+ * The same schema where the workspace has no quantity and no method of its own; else one with an `$id` of its own, the same for the
+ * same quantities and methods.
+ */
+export function schemaWith(kind: FileKind, schema: JsonSchema, registry: Registry): JsonSchema {
+  const { own, ownMethods } = registry;
   const isOfQuantities = kind === 'swing' || kind === 'template' || kind === 'student';
-  if (!isOfQuantities || own.length === 0) return schema;
+  if (!isOfQuantities || own.length + ownMethods.size === 0) return schema;
   const copy = structuredClone<Mutable>(schema);
   for (const quantity of own) {
     if (kind === 'student') addTo(copy, placeInStudent(quantity), quantity, 'measure');
@@ -17,8 +20,8 @@ export function schemaWith(kind: FileKind, schema: JsonSchema, { own }: Registry
     addTo(copy, ['goals', '[]', quantity.key], quantity, 'target');
     if (kind === 'swing') addTo(copy, ['shots', '[]', quantity.key], quantity, 'measure');
   }
-  copy.$id = `${String(schema.$id)}:own-${fingerprint(JSON.stringify(own))}`;
-  return copy;
+  copy.$id = `${String(schema.$id)}:own-${fingerprint(JSON.stringify([own, [...ownMethods.keys()]]))}`;
+  return heldToNotation(kind, copy, registry);
 }
 
 type Mutable = Record<string, unknown>;

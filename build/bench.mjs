@@ -8,6 +8,7 @@ setUp();
 await runBundled('build/bench/keystroke.ts');
 await runBundled('build/bench/agreement.ts');
 await runBundled('build/bench/plans.ts');
+await runBundled('build/bench/sheet.ts');
 await runBundled('build/bench/comparison.ts');
 run(process.execPath, ['--import=tsx', 'build/bench/keystrokes.ts']);
 run(process.execPath, ['--import=tsx', 'build/bench/trajectory.ts']);

@@ -5,7 +5,7 @@ import { createCache } from '../src/analysis/cache.ts';
 import { settle } from '../src/analysis/settle.ts';
 import { findFiles, loadFile, toPath } from '../src/disk/files.ts';
 import { svgOf } from '../src/draw/picture.tsx';
-import { pictures } from '../src/draw/pictures.tsx';
+import { pictures, sheetsOf } from '../src/draw/pictures.tsx';
 import { themes } from '../src/draw/theme.ts';
 
 const file = resolve(process.argv[2] ?? '.cache/gallery.html');
@@ -15,14 +15,11 @@ const files = new Map();
 const sections: string[] = [];
 for (const uri of uris.filter((one) => one.endsWith('.swing.yaml'))) {
   const analysis = await settle(uri, files, loadFile, { throwIfAborted: () => undefined }, cache);
-  for (const { name, title, draw } of pictures) {
+  for (const { name, title, draw } of pictures.flatMap((picture) => sheetsOf(picture, analysis))) {
     // Ids inside a picture hang on its name, and a page must not hold one twice.
     const shown = Object.entries(themes).map(([theme, colours], i) => {
       const own = `${name}-${sections.length}-${i}-`;
-      const svg = svgOf(draw({ analysis, theme: colours })).replaceAll(
-        new RegExp(`(["# ])${name}-`, 'g'),
-        `$1${own}`,
-      );
+      const svg = svgOf(draw(colours)).replaceAll(new RegExp(`(["# ])${name}-`, 'g'), `$1${own}`);
       return `<figure style="background:${colours.paper};color:${colours.ink}">${svg}<figcaption>${theme}</figcaption></figure>`;
     });
     sections.push(`<h2>${title}: ${toPath(uri)}</h2><div>${shown.join('')}</div>`);

@@ -1,23 +1,220 @@
-// Takes the README's pictures from a real VS Code with this folder's extension: `node build/pictures.mjs`.
+// Takes the pictures of the README and of the walkthrough from a real VS Code with this folder's extension: `node build/pictures.mjs [NAME…]`.
+//
+// A name is that of a picture, such as `editor` or `hover`; without one all are taken. On a slow machine a picture is tried again.
+// Colours are brought down to 256, which nobody sees in a picture of text, so that files stay small.
+import { cp, mkdir, mkdtemp, rm, stat, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import UPNG from 'upng-js';
 import { withVSCode } from '../test/host/host.mjs';
 import { root, run, setUp } from './setup.mjs';
 
+/** Milliseconds for one act on the page, before the picture is tried again. */
+const patience = 60_000;
+const tries = 3;
+const colours = 256;
+
+/** As the README shows them, and as the walkthrough names them. */
+const lightAndDark = { light: 'light', dark: 'dark' };
+const allFour = {
+  ...lightAndDark,
+  'high-contrast-dark': 'contrast-dark',
+  'high-contrast-light': 'contrast-light',
+};
+
+const mistakes = 'bram/2026-05-09-seven-iron.swing.yaml';
+const started = 'tove/2026-05-30-seven-iron.swing.yaml';
+const half = `swing: 1
+student: tove.student.yaml
+date: 2026-05-30
+club: seven iron
+template: ../templates/iron.template.yaml
+faults_from: ../house.faults.yaml
+
+checkpoints:
+  impact:
+    
+`;
+
+/**
+ * Pictures of one window: `show` brings up what is to be seen, anew for each theme, and `part` is cut out (with some room about
+ * it), the whole page where it is left out.
+ */
+const windows = [
+  {
+    file: mistakes,
+    size: { width: 1360, height: 1160 },
+    scale: 1.5,
+    pictures: [
+      { name: 'editor', folder: 'media', themes: lightAndDark, show: ({ tools }) => tools.goToLine(1) },
+    ],
+  },
+  {
+    file: mistakes,
+    size: { width: 700, height: 500 },
+    scale: 1.5,
+    ready: async ({ page, tools }) => {
+      await tools.palette('View: Toggle Primary Side Bar Visibility');
+      await page.mouse.move(0, 0);
+    },
+    pictures: [
+      { name: 'record', part: '.part.editor', show: ({ tools }) => tools.goToLine(29) },
+      {
+        name: 'hover',
+        part: '.part.editor',
+        show: async ({ page, tools }) => {
+          await page.mouse.move(0, 0);
+          await tools.press('Escape');
+          await tools.goToLine(31);
+          await tools.hoverText('path:');
+        },
+      },
+      {
+        name: 'findings',
+        part: '.part.editor',
+        show: async ({ page, tools }) => {
+          await page.mouse.move(0, 0);
+          await tools.press('Escape');
+          await tools.goToLine(13);
+          await tools.clickText('lead_foot_flair');
+          await tools.press('Control+.');
+          await page.locator('.action-widget .monaco-list-row').first().waitFor();
+        },
+      },
+    ],
+  },
+  {
+    file: started,
+    size: { width: 700, height: 500 },
+    scale: 1.5,
+    ready: async (scene) => {
+      await scene.tools.palette('View: Toggle Primary Side Bar Visibility');
+      await openList(scene);
+      // From now on the meaning stands beside the list.
+      await scene.tools.press('Control+Space');
+      await scene.page.locator('.suggest-details-container .docs').waitFor();
+    },
+    pictures: [{ name: 'writing', part: '.part.editor', show: openList }],
+  },
+  {
+    file: 'runa/2026-08-03-six-iron.swing.yaml',
+    size: { width: 1360, height: 1000 },
+    scale: 1.5,
+    ready: async ({ page, tools }) => {
+      await page.keyboard.press('Control+b');
+      await tools.palette('Swingwright: Open the Sheet to the Side');
+      await tools.webviewClick('#tab-what-if', 0);
+      await tools.webviewClick('.sliders > button', 0);
+      for (const slider of ['#slider-0', '#slider-1']) {
+        await tools.webviewFocus(slider, 0);
+        for (let n = 0; n < 4; n++) await tools.press('ArrowLeft');
+      }
+    },
+    pictures: [{ name: 'sheet', folder: 'media', themes: lightAndDark, show: () => undefined }],
+  },
+  {
+    file: mistakes,
+    size: { width: 1000, height: 480 },
+    scale: 1.5,
+    ready: async ({ page, tools }) => {
+      await tools.palette('Explorer: Focus on Lessons View');
+      const others = page.locator('.sidebar .pane-header.expanded:not([aria-label^="Lessons"])');
+      while ((await others.count()) > 0) await others.first().click();
+      await widenSideBar(page, 460);
+      const row = (words) =>
+        page.locator('.pane:has(.pane-header[aria-label^="Lessons"]) .monaco-list-row', { hasText: words });
+      for (const words of ['Bram', 'Runa', '2026-05-09']) {
+        await row(words).first().locator('.monaco-tl-twistie').click();
+        await tools.settle();
+      }
+    },
+    pictures: [
+      {
+        name: 'lessons',
+        part: '.part.sidebar',
+        show: ({ page }) => page.mouse.move(900, 100),
+      },
+    ],
+  },
+];
+
+async function openList({ page, tools }) {
+  await tools.press('Escape');
+  await tools.goToLine(10);
+  await tools.press('End');
+  await page.mouse.move(0, 0);
+  await tools.press('Control+Space');
+  await page.locator('.suggest-widget.visible .monaco-list-row').first().waitFor();
+}
+
+async function widenSideBar(page, width) {
+  const bar = await page.locator('.part.sidebar').boundingBox();
+  await page.mouse.move(bar.x + bar.width, bar.y + bar.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(bar.x + width, bar.y + bar.height / 2, { steps: 5 });
+  await page.mouse.up();
+  await page.mouse.move(bar.x + width + 200, bar.y);
+}
+
+const wanted = process.argv.slice(2);
 setUp();
 run(process.execPath, ['build/bundle.mjs']);
 
-const setting = {
-  folder: join(root, 'samples'),
-  file: join(root, 'samples/bram/2026-05-09-seven-iron.swing.yaml'),
-  extension: root,
-  size: { width: 1360, height: 1160 },
-  scale: 1.5,
-};
-await withVSCode(setting, async (_page, tools) => {
-  await tools.waitForHints(1);
-  for (const theme of ['light', 'dark']) {
-    await tools.theme(theme);
-    await tools.goToLine(1);
-    await tools.screenshot(join(root, `media/editor-${theme}.png`));
+// A copy, since VS Code in a browser saves by itself.
+const copy = await mkdtemp(join(tmpdir(), 'swingwright-pictures-'));
+const practice = join(copy, 'hollow-lane');
+try {
+  await cp(join(root, 'samples'), practice, { recursive: true });
+  await writeFile(join(practice, started), half);
+  for (const window of windows) {
+    const pictures = window.pictures.filter(({ name }) => wanted.length === 0 || wanted.includes(name));
+    if (pictures.length > 0) await takeAll(window, pictures);
   }
-});
+} finally {
+  await rm(copy, { recursive: true, force: true });
+}
+
+async function takeAll({ file, size, scale, ready }, pictures) {
+  const settings = { 'editor.stickyScroll.enabled': false };
+  const setting = { folder: practice, file: join(practice, file), extension: root, size, scale, settings };
+  await again(file, () =>
+    withVSCode(setting, async (page, tools) => {
+      page.setDefaultTimeout(patience);
+      const scene = { page, tools };
+      // What the status bar says of the record comes with its first analysis.
+      await page.locator('[id="swingwright.swingwright.swingwright.record"]').waitFor();
+      await ready?.(scene);
+      for (const { name, folder = 'media/walkthrough', themes = allFour, show, part } of pictures)
+        for (const [theme, suffix] of Object.entries(themes)) {
+          const png = await again(`${name} in ${theme}`, async () => {
+            await tools.theme(theme);
+            await show(scene);
+            await tools.settle();
+            const where = part === undefined ? page : page.locator(part).first();
+            return where.screenshot({ animations: 'disabled', caret: 'hide' });
+          });
+          await write(join(root, folder, `${name}-${suffix}.png`), png);
+        }
+    }),
+  );
+}
+
+/** What fails on a busy machine most often succeeds the next time. */
+async function again(what, act) {
+  for (let left = tries; ; left--)
+    try {
+      return await act();
+    } catch (error) {
+      if (left <= 1) throw error;
+      console.log(`${what}: ${String(error).split('\n')[0]} Trying again.`);
+    }
+}
+
+async function write(file, png) {
+  const image = UPNG.decode(png.buffer.slice(png.byteOffset, png.byteOffset + png.byteLength));
+  const small = UPNG.encode(UPNG.toRGBA8(image), image.width, image.height, colours);
+  await mkdir(join(file, '..'), { recursive: true });
+  await writeFile(file, Buffer.from(small));
+  const { size } = await stat(file);
+  console.log(`${file} ${Math.round(size / 1024)} kB`);
+}

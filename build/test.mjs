@@ -12,6 +12,7 @@ const suites = [
   ],
   ['tests inside VS Code', ['test/host/run.mjs']],
   ["tests inside VS Code, the extension in the browser's worker", ['test/host/run.mjs', '--web']],
+  ['a sheet in a window that is reloaded, and in another one', ['test/host/windows.mjs']],
 ];
 
 let passed = 0;

@@ -11,7 +11,8 @@ import {
 import { lineTableOf, positionAt } from '../../src/analysis/positions.ts';
 import type { SwingRecord } from '../../src/record/document.ts';
 import { parseDocument } from '../../src/record/parse.ts';
-import { countKeys, earlier, lesson, lessonUri as uri, ours, shortLesson, type Ask } from './count-keys.ts';
+import { countKeys, earlier, lessonUri as uri, ours, shortLesson, type Ask } from './count-keys.ts';
+import { lesson } from './lesson.ts';
 
 interface TheirItem {
   readonly label: string;

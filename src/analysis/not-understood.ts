@@ -11,7 +11,7 @@ export interface NotUnderstood {
 }
 
 /** What can be read and is only doubtful. */
-const readable: ReadonlySet<string> = new Set(['outside-bounds', 'unknown-club']);
+const readable: ReadonlySet<string> = new Set(['unknown-club']);
 /** Milder than errors, and the text is left out all the same. */
 const leftOut: ReadonlySet<string> = new Set(['unknown-key', 'change-of-derived']);
 /** These may have cost a part of the plan wherever they stand. */
@@ -70,5 +70,5 @@ function reasonOf({ change, quantity, to }: PlannedChange): string {
   if (change === undefined) return 'A change that does not say at `change` what it is of.';
   if (quantity === undefined) return `A change of \`${change.value}\`, which is no quantity.`;
   if (to === undefined) return `The change of \`${quantity.id}\` has no value at \`to\`.`;
-  return `The change of \`${quantity.id}\`, which is computed from others.`;
+  return `The change of \`${quantity.id}\` cannot be made as it is written.`;
 }

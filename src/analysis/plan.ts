@@ -1,12 +1,14 @@
 // What the plan of a record leads to and how its goals stand, now and then; each computed once for an account and a plan, when asked for.
 import type { Account } from '../model/account.ts';
-import { beliefOf } from '../judgement/belief.ts';
 import { madeOf, type Foreseer } from '../judgement/foreseer.ts';
 import { standingOf, wantedOf, type Wanted } from '../judgement/goal-standing.ts';
 import { predict, type Prediction } from '../judgement/prediction.ts';
-import { propose, type Proposal } from '../judgement/proposal.ts';
+import { propose, type Proposal, type Unstated } from '../judgement/proposal.ts';
+import type { Windows } from '../judgement/room.ts';
+import { isForOtherClub, standingsOf } from '../judgement/template.ts';
 import { compileExpression } from '../judgement/expression.ts';
 import { speedNeeded } from '../judgement/speed-need.ts';
+import { beliefAsItStands } from '../judgement/standing-number.ts';
 import type { Forecast, GoalForecast } from '../judgement/forecast.ts';
 import type { Subject } from '../checks/subject.ts';
 import type { Goal, SwingRecord } from '../record/document.ts';
@@ -19,7 +21,10 @@ export interface PlacedGoal {
   readonly goal: Goal;
 }
 
-type Known = Pick<Subject, 'document' | 'student' | 'club' | 'judgement' | 'registry' | 'workspace' | 'uri'>;
+export type Known = Pick<
+  Subject,
+  'document' | 'student' | 'club' | 'template' | 'judgement' | 'registry' | 'workspace' | 'uri'
+>;
 
 /** Goals of the record, and those in the student's file that are for this club or for every club and that the record does not set itself. */
 export function goalsOf({ document, student, club, uri }: Known): readonly PlacedGoal[] {
@@ -62,7 +67,7 @@ function forecastAnew(subject: Known, document: SwingRecord, account: Account): 
     foreseer,
   );
   const player = account.situation;
-  const present = beliefOf(account, foreseer.hand);
+  const present = beliefAsItStands(account, foreseer.hand);
   const goals = placedWanted(subject, account).map(({ uri, wanted }): GoalForecast => {
     const [now, then] = [
       standingOf(wanted, present, player),
@@ -102,14 +107,59 @@ export function proposalOf(
   if (subject.document.kind !== 'swing' || account?.outcome === undefined) return undefined;
   const wanted = placedWanted(subject, account).map((one) => one.wanted);
   const mostChanges = mostChangesIn(subject);
-  return propose({ foreseer: foreseerOf(subject, account), wanted, mostChanges, throwIfAborted });
+  const unstated = unstatedIn(subject);
+  return propose({
+    foreseer: wideForeseerOf(subject, account),
+    wanted,
+    unstated,
+    windows: windowsIn(subject, account),
+    mostChanges,
+    throwIfAborted,
+  });
 }
 
-/** What a prediction of this record must not leave out: what its goals ask for, and what the proofs of its plan will be read from. */
-export function askedFor({ document, registry }: Known, { goals }: Forecast): readonly string[] {
-  const proofs = document.kind === 'swing' ? document.plan.flatMap(({ proof }) => proof ?? []) : [];
-  const read = proofs.flatMap(({ value }) => compileExpression(value, registry).expression?.quantities ?? []);
+/** Faults that the numbers show and nobody stated, which a proposal may be made of too. */
+function unstatedIn({ judgement }: Known): readonly Unstated[] {
+  return judgement?.unstated ?? [];
+}
+
+function wideForeseerOf(subject: Known, account: Account): Foreseer {
+  const foreseer = foreseerOf(subject, account);
+  return { ...foreseer, faults: [...foreseer.faults, ...unstatedIn(subject)] };
+}
+
+/** Those of a template that is for this kind of club. */
+function windowsIn({ template, student }: Known, { derivation, situation }: Account): Windows {
+  if (template === undefined || isForOtherClub(template.document, situation.clubKind)) return new Map();
+  const standings = standingsOf(template.document, derivation, student?.document.hand?.value);
+  return new Map(standings.flatMap(({ id, edges }) => (edges === undefined ? [] : [[id, edges]])));
+}
+
+/**
+ * What a prediction of this record must not leave out: what its goals ask for, and what the proofs will be read from.
+ *
+ * @param proofs those of the record's own plan where left out
+ */
+export function askedFor(
+  { document, registry }: Known,
+  { goals }: Forecast,
+  proofs: readonly string[] = document.kind === 'swing'
+    ? document.plan.flatMap(({ proof }) => (proof === undefined ? [] : [proof.value]))
+    : [],
+): readonly string[] {
+  const read = proofs.flatMap((proof) => compileExpression(proof, registry).expression?.quantities ?? []);
   return [...new Set([...goals.map(({ now }) => now.wanted.quantity.id), ...read.map(({ id }) => id)])];
+}
+
+/** Each goal as it stands in the record, and as it will with what is proposed instead of the plan that is there. */
+export function goalsWith({ standings, needs }: Proposal, { goals }: Forecast): readonly GoalForecast[] {
+  return goals.flatMap((goal) => {
+    const { span, quantity } = goal.now.wanted;
+    const at = standings.findIndex(
+      ({ wanted }) => wanted.span === span && wanted.quantity.id === quantity.id,
+    );
+    return at < 0 ? [] : [{ ...goal, then: standings[at]!, need: needs[at] }];
+  });
 }
 
 /** Thrown to leave a search and come back to it. */
@@ -138,12 +188,8 @@ export function* proposalInSteps(
 }
 
 /** What some of the proposed changes lead to. */
-export function predictionOf(
-  subject: Known,
-  account: Account,
-  changes: Proposal['changes'],
-): Pick<Proposal, 'changes' | 'prediction'> {
-  return { changes, prediction: predict(changes, foreseerOf(subject, account)) };
+export function predictionOf(subject: Known, account: Account, changes: Proposal['changes']): Prediction {
+  return predict(changes, wideForeseerOf(subject, account));
 }
 
 /** What a student can work on until the next lesson: a rule of practice that a workspace can change. */
@@ -151,17 +197,17 @@ export function mostChangesIn({ workspace }: Pick<Known, 'workspace'>): number {
   return workspace?.document.mostChanges ?? 3;
 }
 
-function placedWanted(
+export function placedWanted(
   subject: Known,
   account: Account,
 ): readonly { readonly uri: string; readonly wanted: Wanted }[] {
-  const belief = beliefOf(account, subject.student?.document.hand?.value);
+  const belief = beliefAsItStands(account, subject.student?.document.hand?.value);
   return goalsOf(subject).flatMap(({ uri, goal }) =>
     wantedOf(goal, belief, account.situation, subject.registry).map((wanted) => ({ uri, wanted })),
   );
 }
 
-function foreseerOf({ judgement, registry, workspace, student }: Known, account: Account): Foreseer {
+export function foreseerOf({ judgement, registry, workspace, student }: Known, account: Account): Foreseer {
   return {
     account,
     hand: student?.document.hand?.value,

@@ -50,7 +50,7 @@ function keptFor(account: Account): Kept {
   return fresh;
 }
 
-function flightGoalOf({ shape: word, targets }: Goal): FlightGoal {
+export function flightGoalOf({ shape: word, targets }: Goal): FlightGoal {
   const interval = (key: string): Interval | undefined => {
     const target = (targets.get(key) ?? targets.get(`flight.${key}`))?.target;
     if (target === undefined) return undefined;

@@ -1,7 +1,7 @@
 // The check that says where the entries of a record could not be held against each other at all.
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
-import { isOutside } from './reach.ts';
+import { isOutside } from '../registry/registry.ts';
 import type { Subject } from './subject.ts';
 import { nameWithin } from './agreement.ts';
 

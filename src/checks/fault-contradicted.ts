@@ -5,7 +5,7 @@ import { relatedEntries } from './agreement.ts';
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
 import type { Subject } from './subject.ts';
-import { numbersOf, percent, placeWords } from './verdict-words.ts';
+import { mirroredWords, numbersOf, percent, placeWords } from './verdict-words.ts';
 
 const book = `faults: 1
 book:
@@ -55,7 +55,8 @@ faults:
 function findingOf(one: StatedVerdict, subject: Subject): RawFinding {
   const against = one.lines.filter(({ probability }) => probability !== undefined && probability < 0.5);
   const said = against.map(
-    (line) => `${numbersOf(line)}, where the fault book expects \`${line.evidence.expression.value}\``,
+    (line) =>
+      `${numbersOf(line)}, where the fault book expects \`${line.evidence.expression.value}\`${mirroredWords(line)}`,
   );
   const found = `\`${one.fault.id.value}\`${placeWords(one.at)} does not fit the numbers (probability ${percent(one.probability!)})`;
   return {

@@ -1,7 +1,6 @@
 // Plans, predictions and goals in words, and the text that keeps them in a record; shared by editor and command line, computes nothing.
 import { withArticle } from '../measure/article.ts';
 import type { TextEdit } from './check.ts';
-import type { Candidate, Proposal } from '../judgement/proposal.ts';
 import type { Outlook, Prediction } from '../judgement/prediction.ts';
 import type { Standing } from '../judgement/goal-standing.ts';
 import { showValue, showWindow } from '../measure/show.ts';
@@ -25,6 +24,14 @@ const foremost = [
 export function foremostOf({ outlooks }: Prediction, further: readonly string[] = []): readonly Outlook[] {
   const ids = new Set([...foremost, ...further]);
   return [...ids].flatMap((id) => outlooks.get(id) ?? []);
+}
+
+/** "face direction kept at 1.2 deg right ± 0.5 deg", of what nobody plans to change while the path is changed. */
+export function keptWords({ kept }: Prediction): readonly string[] {
+  return kept.map(({ quantity, value, u }) => {
+    const title = quantity.title.charAt(0).toLowerCase() + quantity.title.slice(1);
+    return `${title} kept ${value === null ? 'where it is' : `at ${showValue(quantity, value, u)}`}`;
+  });
 }
 
 /** "carry 171 m (95 %: 160..182 m), 3 m more ± 1 m, by model". */
@@ -109,10 +116,6 @@ export function needWords({ now, need }: GoalForecast, planned: 'plan' | 'record
     : `${wanted} needs ${speed(need.speed)} of club speed; ${fastest}, and ${given}`;
 }
 
-export function changeWords({ quantity, from, to, because, why }: Candidate): string {
-  return `${quantity.title.toLowerCase()} from ${showValue(quantity, from)} to ${showValue(quantity, to)}, because of ${because.join(', ')}: ${why}`;
-}
-
 function percentOf(chance: number | undefined): string {
   if (chance === undefined) return 'nobody can tell';
   const percent = Math.round(100 * chance);
@@ -141,15 +144,6 @@ export function predictedText(prediction: Prediction, further: readonly string[]
 /** A number that reads back whole, with its direction word before the ±. */
 function writable(quantity: Outlook['quantity'], value: number, u: number): string {
   return showValue(quantity, value, u);
-}
-
-/** The lines of `plan:`. */
-export function planText({ changes }: Pick<Proposal, 'changes'>): string {
-  const items = changes.map(
-    ({ quantity, to, because, proof }) =>
-      `  - change: ${quantity.id}\n    to: ${showValue(quantity, to)}\n    because: [${because.join(', ')}]\n    proof: ${proof}\n`,
-  );
-  return `plan:\n${items.join('')}`;
 }
 
 /**

@@ -3,10 +3,10 @@ import { withArticle } from '../measure/article.ts';
 import { compileExpression } from '../judgement/expression.ts';
 import { quote } from '../measure/quote.ts';
 import { showWindow } from '../measure/show.ts';
-import { practiceWith } from '../registry/registry.ts';
+import { isOutside, practiceWith } from '../registry/registry.ts';
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
-import { boxOf, isOutside, readingsOutside, targetsOutside, type Outlier } from './reach.ts';
+import { boxOf, readingsOutside, targetsOutside, type Outlier } from './reach.ts';
 import type { Subject } from './subject.ts';
 
 export const outsidePractice: Check = {

@@ -2,7 +2,7 @@
 import { leftFrom, type WindowStanding } from '../judgement/template.ts';
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
-import { isOutside } from './reach.ts';
+import { isOutside } from '../registry/registry.ts';
 import type { Subject } from './subject.ts';
 import { templateStandings, windowWords } from './template-words.ts';
 import { placeWords } from './verdict-words.ts';

@@ -1,6 +1,7 @@
 // Finds the readings and targets that lie outside a range of their quantity; the range is the caller's.
 import type { Span } from '../measure/measure.ts';
 import type { Box } from '../judgement/walk.ts';
+import { isOutside } from '../registry/registry.ts';
 import type { Quantity, Range } from '../registry/quantity.ts';
 import { clubKindAimedWith, clubKindOf, entriesOf, targetsOf } from './entries.ts';
 import type { Subject } from './subject.ts';
@@ -10,14 +11,6 @@ export interface Outlier {
   /** SI; of a window, the end that lies outside. */
   readonly value: number;
   readonly span: Span;
-}
-
-/** Allowance for the last bit that a conversion of units may cost: `100 %` or `48 in` are not outside. */
-const rounding = 1e-9;
-
-export function isOutside(value: number, range: Range): boolean {
-  const allowance = rounding * Math.max(1, Math.abs(range.min), Math.abs(range.max));
-  return value < range.min - allowance || value > range.max + allowance;
 }
 
 /** `rangeOf` is given the kind of club that the reading was taken with or of, where one is known. */

@@ -38,9 +38,17 @@ export const relationDoesNotHold: Check = {
     }),
 };
 
+/** What was entered of it; of a computed quantity what it was computed from. */
+function enteredFor(id: string, { document, derivation, registry }: Subject): readonly string[] {
+  if (document.kind === 'swing' && document.entries.has(id)) return [id];
+  const from = derivation?.values.get(id)?.from ?? [];
+  return from.length === 0 ? [id] : from.filter((one) => registry.find(one) !== undefined);
+}
+
 function findingOf(name: string, subject: Subject): readonly RawFinding[] {
   const relation = subject.workspace?.document.own.relations.find((one) => one.name.value === name);
-  const inputs = subject.own.relations.find((one) => one.name === name)?.rule.inputs ?? [];
+  const joined = subject.own.relations.find((one) => one.name === name)?.rule.inputs ?? [];
+  const inputs = [...new Set(joined.flatMap((id) => enteredFor(id, subject)))];
   if (relation === undefined || subject.document.kind !== 'swing') return [];
   const { entries, text } = subject.document;
   const entry = inputs

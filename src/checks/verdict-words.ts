@@ -26,6 +26,11 @@ export function numbersOf({ values, missing }: JudgedLine): string {
   return [...known, ...missing.map((quantity) => `no ${nameWithin(quantity)}`)].join(', ');
 }
 
+/** Behind what the book says of left and right, as for a right-handed player. */
+export function mirroredWords({ isMirrored }: Pick<JudgedLine, 'isMirrored'>): string {
+  return isMirrored ? ', mirrored for a left-handed player' : '';
+}
+
 /** "at impact", or nothing. */
 export function placeWords(at: string | undefined): string {
   return at === undefined ? '' : ` at ${at.replaceAll('_', ' ')}`;

@@ -1,6 +1,6 @@
 // The `compare` command: what one record says other than another, or than itself at a git revision, or where it stands in a template.
-import { compareRecords, compareWithTemplate, isRecord, type RecordAnalysis } from '../analysis/compare.ts';
-import { comparisonPage, type ComparedRecord } from '../draw/comparison.tsx';
+import { compareRecords, compareWithTemplate, isRecord } from '../analysis/compare.ts';
+import { comparedRecord, comparisonPage, type ComparedRecord } from '../draw/comparison.tsx';
 import { templatePage } from '../draw/template-comparison.tsx';
 import { readSide, type Side } from './compared-side.ts';
 import { comparisonJson, templateJson } from './formats/comparison-json.ts';
@@ -38,16 +38,7 @@ function print(text: string): number {
 }
 
 function recordOf({ name, analysis }: Side): ComparedRecord | undefined {
-  if (!isRecord(analysis)) return undefined;
-  return { name, analysis, ...headOf(analysis) };
-}
-
-function headOf({ document, subject }: RecordAnalysis): Pick<ComparedRecord, 'student' | 'date' | 'club'> {
-  return {
-    student: subject.student?.document.name?.value,
-    date: document.date?.value,
-    club: document.club?.value,
-  };
+  return isRecord(analysis) ? comparedRecord(name, analysis) : undefined;
 }
 
 function ofRecords(first: ComparedRecord, second: ComparedRecord, format: ComparisonFormat): string {

@@ -3,32 +3,40 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { URI } from 'vscode-uri';
 import { svgOf } from '../draw/picture.tsx';
-import { pictures } from '../draw/pictures.tsx';
+import { pictures, sheetsOf } from '../draw/pictures.tsx';
 import { themes, type ThemeName } from '../draw/theme.ts';
+import { checkpoints, type Checkpoint } from '../registry/quantity.ts';
 import { printable } from './formats/text.ts';
 import { analyseRecord } from './record.ts';
 
 export const pictureNames: readonly string[] = pictures.map(({ name }) => name);
+export const checkpointNames: readonly string[] = checkpoints;
 export const themeNames = Object.keys(themes) as readonly ThemeName[];
 
 export interface DrawOptions {
   readonly picture?: string | undefined;
+  /** Pictures of this one checkpoint, whether it has entries or not, and no others. */
+  readonly checkpoint?: Checkpoint | undefined;
   readonly theme: ThemeName;
   readonly out: string;
 }
 
-/** Writes `<record>.<picture>.svg` into the folder; 2 where the record cannot be read or a file not be written. */
+/** Writes `<record>.<picture>.svg` into the folder, `<record>.<picture>.<checkpoint>.svg` for each checkpoint; 2 where the record cannot be read or a file not be written. */
 export async function drawCommand(
   path: string,
-  { picture, theme, out }: DrawOptions,
+  { picture, checkpoint, theme, out }: DrawOptions,
   signal: AbortSignal,
 ): Promise<number> {
   const analysis = await analyseRecord(path, signal);
   if (analysis === undefined) return 2;
   const record = basename(URI.parse(analysis.uri).fsPath, '.swing.yaml');
-  for (const { name, draw } of pictures.filter((one) => picture === undefined || one.name === picture)) {
-    const file = join(out, `${record}.${name}.svg`);
-    const svg = svgOf(draw({ analysis, theme: themes[theme] }));
+  const sheets = pictures
+    .filter((one) => picture === undefined || one.name === picture)
+    .flatMap((one) => sheetsOf(one, analysis, checkpoint));
+  for (const sheet of sheets) {
+    const at = sheet.checkpoint === undefined ? '' : `.${sheet.checkpoint}`;
+    const file = join(out, `${record}.${sheet.name}${at}.svg`);
+    const svg = svgOf(sheet.draw(themes[theme]));
     try {
       await mkdir(out, { recursive: true });
       await writeFile(file, `<?xml version="1.0" encoding="UTF-8"?>\n${svg}\n`);

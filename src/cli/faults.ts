@@ -1,7 +1,7 @@
 // The `faults` command: the stated faults of one record with their verdicts, what nobody stated, and what causes what, as text or JSON.
 import pc from 'picocolors';
 import type { Analysis } from '../analysis/result.ts';
-import { numbersOf, percent, placeWords, verdictWords } from '../checks/verdict-words.ts';
+import { mirroredWords, numbersOf, percent, placeWords, verdictWords } from '../checks/verdict-words.ts';
 import type { Judgement, JudgedMiss } from '../judgement/judgement.ts';
 import type { FaultVerdict, JudgedLine } from '../judgement/verdict.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
@@ -94,7 +94,7 @@ function verdictRows({ fault, at, lines }: FaultVerdict, words: string): readonl
 
 function lineRow(line: JudgedLine): string {
   const chance = line.probability === undefined ? 'cannot tell' : percent(line.probability);
-  return `    ${chance.padStart(11)}  ${printable(line.evidence.expression.value)}  ${pc.dim(numbersOf(line))}`;
+  return `    ${chance.padStart(11)}  ${printable(line.evidence.expression.value)}${mirroredWords(line)}  ${pc.dim(numbersOf(line))}`;
 }
 
 function missRows({ miss, by, unstated }: JudgedMiss): readonly string[] {

@@ -14,21 +14,28 @@ export function addJudgementCommands(
     .argument('<file>', 'a swing record', nonEmpty)
     .option('--propose', 'propose the smallest set of changes that brings the goals inside their windows')
     .option('--write', 'keep the proposal, and what it is predicted to lead to, in the record')
+    .option('--replace', 'write the proposal in the place of a plan that is there')
     .addOption(
       new Option('--format <format>', 'how to print the plan').choices(['text', 'json']).default('text'),
     )
     .addHelpText(
       'after',
-      '\nExit code: 0 done, 1 nothing that is known helps, 2 the record could not be read or says too little.',
+      '\nExit code: 0 done, 1 nothing that is known helps, 2 the record could not be read, says too little, or has a plan that a proposal would replace.',
     )
-    .action(async (file: string, options: { propose?: true; write?: true; format: 'text' | 'json' }) => {
-      const request = {
-        format: options.format,
-        what: options.propose ? 'proposed' : 'stated',
-        keep: options.write ? 'write' : 'print',
-      } as const;
-      process.exitCode = await plan(file, request, signal);
-    });
+    .action(
+      async (
+        file: string,
+        options: { propose?: true; write?: true; replace?: true; format: 'text' | 'json' },
+      ) => {
+        const request = {
+          format: options.format,
+          what: options.propose ? 'proposed' : 'stated',
+          keep: options.write ? 'write' : 'print',
+          earlier: options.replace ? 'replace' : 'keep',
+        } as const;
+        process.exitCode = await plan(file, request, signal);
+      },
+    );
 
   program
     .command('faults')

@@ -5,7 +5,7 @@ import { calibrateCommand } from './calibrate.ts';
 import { check, formats, type Format } from './check.ts';
 import { addCompareCommands } from './compare-commands.ts';
 import { derive } from './derive.ts';
-import { drawCommand, pictureNames, themeNames, type DrawOptions } from './draw.ts';
+import { checkpointNames, drawCommand, pictureNames, themeNames, type DrawOptions } from './draw.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
 import { addJudgementCommands } from './judgement-commands.ts';
@@ -91,6 +91,7 @@ program
   .description('draw the pictures of one record as SVG files')
   .argument('<file>', 'a swing record', nonEmpty)
   .addOption(new Option('--picture <name>', 'this one only').choices(pictureNames))
+  .addOption(new Option('--checkpoint <name>', 'the figures of this one only').choices(checkpointNames))
   .addOption(new Option('--theme <theme>', 'the colours').choices(themeNames).default('light'))
   .option('--out <folder>', 'where to write them', '.')
   .addHelpText('after', '\nExit code: 0 written, 2 the record could not be read or a file not be written.')

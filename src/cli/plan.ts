@@ -2,24 +2,19 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { URI } from 'vscode-uri';
 import { notUnderstoodIn, type NotUnderstood } from '../analysis/not-understood.ts';
-import { askedFor, forecastOf, proposalOf } from '../analysis/plan.ts';
-import type { Forecast } from '../judgement/forecast.ts';
-import {
-  blockEdits,
-  changeWords,
-  foremostOf,
-  goalWords,
-  needWords,
-  outlookWords,
-  planText,
-  predictedText,
-  standingWords,
-} from '../checks/forecast-words.ts';
+import { askedFor, forecastOf, goalsWith, proposalOf } from '../analysis/plan.ts';
+import type { Forecast, GoalForecast } from '../judgement/forecast.ts';
+import { foremostOf, goalWords, keptWords, needWords, outlookWords } from '../checks/forecast-words.ts';
+import { planEdits } from '../checks/plan-edits.ts';
+import { predictedEdits } from '../checks/predicted-edits.ts';
+import { changeWords, leftOutWords, nothingWords, whyWords } from '../checks/proposal-words.ts';
+import type { Subject } from '../checks/subject.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { cautionsOf } from '../checks/plan-loads-injury.ts';
 import type { TextEdit } from '../checks/check.ts';
-import type { Outlook } from '../judgement/prediction.ts';
+import type { Outlook, Prediction } from '../judgement/prediction.ts';
 import type { Proposal } from '../judgement/proposal.ts';
+import type { SwingRecord } from '../record/document.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
 import { toPath } from '../disk/files.ts';
 import { printable } from './formats/text.ts';
@@ -30,6 +25,8 @@ export interface PlanRequest {
   readonly format: 'text' | 'json';
   readonly what: 'stated' | 'proposed';
   readonly keep: 'write' | 'print';
+  /** What becomes of a plan that stands there where a proposal is written. */
+  readonly earlier: 'keep' | 'replace';
 }
 
 /** 2 where the record cannot be read or nothing can be predicted, 1 where nothing that is known helps, else 0. */
@@ -51,6 +48,7 @@ export async function plan(path: string, request: PlanRequest, signal: AbortSign
         })
       : undefined;
   const isNothing = request.what === 'proposed' && proposal === undefined;
+  const isInTheWay = request.keep === 'write' && request.earlier === 'keep' && document.plan.length > 0;
   process.stdout.write(
     request.format === 'json'
       ? asJson(analysis, forecast, proposal, unread)
@@ -58,12 +56,43 @@ export async function plan(path: string, request: PlanRequest, signal: AbortSign
   );
   if (isNothing) return 1;
   if (request.keep === 'print') return 0;
+  if (proposal !== undefined && isInTheWay) {
+    const count = `${document.plan.length} change${document.plan.length === 1 ? '' : 's'}`;
+    process.stderr.write(
+      `swingwright: \`${printable(path)}\` has a plan of ${count} already, and nothing was written; \`--replace\` puts the proposal in its place.\n`,
+    );
+    return 2;
+  }
+  return await write(analysis.uri, document.text, editsOf(analysis, document, forecast, proposal));
+}
+
+function editsOf(
+  { uri, subject }: Analysis,
+  document: SwingRecord,
+  forecast: Forecast,
+  proposal: Proposal | undefined,
+): readonly TextEdit[] {
   const coverage = subject.workspace?.document.coverage ?? 1;
-  const further = askedFor(subject, forecast);
-  const prediction = proposal?.prediction ?? forecast.whole;
-  const blocks: [string, string][] = [['predicted', predictedText(prediction, further, coverage)]];
-  if (proposal !== undefined) blocks.unshift(['plan', planText(proposal)]);
-  return await write(analysis.uri, document.text, blockEdits(analysis.uri, document, blocks));
+  if (proposal === undefined)
+    return predictedEdits(uri, document, {
+      prediction: forecast.whole,
+      further: askedFor(subject, forecast),
+      coverage,
+    });
+  const { changes, prediction } = proposal;
+  return planEdits(subject, document, changes, {
+    prediction,
+    further: furtherOf(subject, forecast, proposal),
+    coverage,
+  });
+}
+
+function furtherOf(subject: Subject, forecast: Forecast, proposal: Proposal | undefined): readonly string[] {
+  return askedFor(
+    subject,
+    forecast,
+    proposal?.changes.map(({ proof }) => proof),
+  );
 }
 
 async function write(uri: string, text: string, edits: readonly TextEdit[]): Promise<number> {
@@ -92,11 +121,13 @@ function asText(
   unread: readonly NotUnderstood[],
 ): string {
   const { changes, whole, goals } = forecast;
-  const further = askedFor(subject, forecast);
-  const effects = (outlooks: readonly Outlook[]): string[] =>
-    outlooks.length === 0
+  const further = furtherOf(subject, forecast, proposal);
+  const effects = (prediction: Prediction): string[] => {
+    const lines = [...keptWords(prediction), ...foremostOf(prediction, further).map(outlookWords)];
+    return lines.length === 0
       ? ['    nothing that the model or a belief knows of']
-      : outlooks.map((one) => `    ${outlookWords(one)}`);
+      : lines.map((line) => `    ${line}`);
+  };
   const blocks: string[][] = [];
   if (unread.length > 0)
     blocks.push(['Not understood, and left out', ...unread.map((one) => `  ${unreadWords(one)}`)]);
@@ -104,30 +135,23 @@ function asText(
     blocks.push([
       'Proposed',
       ...(proposal === undefined
-        ? ['  Nothing that the fault book or the model knows of helps.']
-        : [
-            ...proposal.changes.map((change) => `  ${changeWords(change)}`),
-            ...effects(foremostOf(proposal.prediction, further)),
-          ]),
+        ? [`  ${nothingWords(goals)}`]
+        : [...proposal.changes.map((change) => `  ${changeWords(change)}`), ...effects(proposal.prediction)]),
     ]);
     if (proposal !== undefined)
       blocks.push([
         'Goals with it',
-        ...proposal.standings.map(
-          (one) => `  ${one.wanted.quantity.title.toLowerCase()}: ${standingWords(one)}`,
-        ),
+        ...goalsWith(proposal, forecast).flatMap((goal) => goalLines(goal, 'plan')),
       ]);
+    const leftOut = goals.length === 0 ? [] : leftOutWords(subject, proposal?.changes ?? []);
+    if (leftOut.length > 0) blocks.push(['Left out', ...leftOut.map((line) => `  ${line}`)]);
   } else {
-    for (const { made, prediction } of changes)
-      blocks.push([`${made.quantity.id}`, ...effects(foremostOf(prediction, further))]);
-    if (changes.length > 1) blocks.push(['All together', ...effects(foremostOf(whole, further))]);
+    for (const { made, prediction } of changes) blocks.push([made.quantity.id, ...effects(prediction)]);
+    if (changes.length > 1) blocks.push(['All together', ...effects(whole)]);
     if (goals.length > 0)
       blocks.push([
         'Goals',
-        ...goals.flatMap((goal) => {
-          const need = needWords(goal, changes.length > 0 ? 'plan' : 'record');
-          return [`  ${goalWords(goal)}`, ...(need === undefined ? [] : [`    out of reach: ${need}`])];
-        }),
+        ...goals.flatMap((goal) => goalLines(goal, changes.length > 0 ? 'plan' : 'record')),
       ]);
   }
   const reasons =
@@ -139,6 +163,11 @@ function asText(
   if (cautions.length > 0) blocks.push(['Caution', ...cautions.map((message) => `  ${message}`)]);
   if (blocks.length === 0) blocks.push(['No plan and no goals.']);
   return `${blocks.map((lines) => lines.map(printable).join('\n')).join('\n\n')}\n`;
+}
+
+function goalLines(goal: GoalForecast, planned: 'plan' | 'record'): readonly string[] {
+  const need = needWords(goal, planned);
+  return [`  ${goalWords(goal)}`, ...(need === undefined ? [] : [`    out of reach: ${need}`])];
 }
 
 /** "line 7, column 12: Found the key `by`; …". */
@@ -169,6 +198,7 @@ function asJson(
       cautions: cautions(made.quantity.id, made.because),
     })),
     together: [...whole.outlooks.values()].map(outlookJson),
+    kept: whole.kept.map(outlookJson),
     goals: goals.map(({ now, then, need }) => ({
       goal: now.wanted.key,
       quantity: now.wanted.quantity.id,
@@ -182,15 +212,20 @@ function asJson(
         ? null
         : {
             chance: Number(proposal.chance.toFixed(4)),
-            changes: proposal.changes.map(({ quantity, to, because, proof, why }) => ({
-              change: quantity.id,
-              to: tidy(fromSI(to, quantity.unit)),
-              unit: quantity.unit,
-              because,
-              proof,
-              why,
-              cautions: cautions(quantity.id, because),
-            })),
+            changes: proposal.changes.map((change) => {
+              const { quantity, to, because, proof, unstated } = change;
+              return {
+                change: quantity.id,
+                to: tidy(fromSI(to, quantity.unit)),
+                unit: quantity.unit,
+                because,
+                proof,
+                why: whyWords(change),
+                stated: unstated === undefined,
+                cautions: cautions(quantity.id, because),
+              };
+            }),
+            kept: proposal.prediction.kept.map(({ quantity }) => quantity.id),
             effects: [...proposal.prediction.outlooks.values()].map(outlookJson),
           },
   };

@@ -23,6 +23,18 @@ export interface ComparedRecord extends ComparedSide {
   readonly analysis: RecordAnalysis;
 }
 
+/** With what its head says of itself. */
+export function comparedRecord(name: string, analysis: RecordAnalysis): ComparedRecord {
+  const { document, subject } = analysis;
+  return {
+    name,
+    analysis,
+    student: subject.student?.document.name?.value,
+    date: document.date?.value,
+    club: document.club?.value,
+  };
+}
+
 /** The whole page as HTML text. */
 export function comparisonPage(
   first: ComparedRecord,

@@ -98,11 +98,12 @@ export function HatchDefinition({
   );
 }
 
-/** How sure a line is: written down, computed, or only there to be measured from. */
-export type LineKind = 'entered' | 'expected' | 'rule';
+/** How sure a line is: written down, computed, as it usually is, or only there to be measured from. */
+export type LineKind = 'entered' | 'expected' | 'guessed' | 'rule';
 
 export function lineStyle(kind: LineKind, theme: Theme): Readonly<Record<string, string | number>> {
   if (kind === 'entered') return { stroke: theme.entered, 'stroke-width': 2.2 };
   if (kind === 'expected') return { stroke: theme.expected, 'stroke-width': 2, 'stroke-dasharray': '6 4' };
+  if (kind === 'guessed') return { stroke: theme.soft, 'stroke-width': 1.2, 'stroke-dasharray': '1 3.5' };
   return { stroke: theme.soft, 'stroke-width': 1, 'stroke-dasharray': '10 4 2 4' };
 }

@@ -9,9 +9,11 @@ import {
   type ListParams,
   type ReadParams,
 } from '../server/protocol.ts';
+import { registerBesidePages } from './beside-pages.ts';
 import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { listFiles, readFile } from './files.ts';
+import { registerNextEmpty } from './next-empty.ts';
 import { openCommand, registerPredictions } from './predictions.ts';
 import { proposeCommand, registerProposals } from './propose.ts';
 import { registerLessons } from './lessons.ts';
@@ -59,11 +61,13 @@ export async function runClient(
     registerCalibration(client),
     registerExplanations(client),
     registerPredictions(client),
+    registerBesidePages(client),
     registerProposals(client),
     registerSheet(client, context.extensionUri),
     registerLessons(client, watchers),
     registerSample(context.extensionUri),
     registerNewFiles(client),
+    registerNextEmpty(),
     registerStatus(client),
     registerStatusBar(client),
     vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),

@@ -12,7 +12,7 @@ import {
 
 export const proposeCommand = 'swingwright.proposePlan';
 
-/** Called with a record's URI and the ids of changes, or `all`, it asks nothing. */
+/** Called with a record's URI and the ids of changes, or `all`, it asks only before it replaces a plan. */
 export function registerProposals(client: BaseLanguageClient): vscode.Disposable {
   return vscode.commands.registerCommand(proposeCommand, async (given: unknown, picks: unknown) => {
     const uri = uriOf(given) ?? vscode.window.activeTextEditor?.document.uri;
@@ -26,14 +26,14 @@ export function registerProposals(client: BaseLanguageClient): vscode.Disposable
     const asked = await propose(client, uri);
     if (asked === 'cancelled') return;
     if (asked === null || asked.changes.length === 0) {
-      const nothing = vscode.l10n.t(
-        'Nothing that the fault book or the model knows of brings the goals nearer.',
+      void vscode.window.showInformationMessage(
+        asked?.nothing ?? vscode.l10n.t('The record cannot be read.'),
       );
-      void vscode.window.showInformationMessage(nothing);
       return;
     }
     const picked = await pick(asked, picks);
-    if (picked !== undefined && picked.length > 0) await write(client, document, picked);
+    if (picked === undefined || picked.length === 0) return;
+    if (asked.planned === 0 || (await mayReplace(asked.planned))) await write(client, document, picked);
   });
 }
 
@@ -79,6 +79,17 @@ async function pick(
     placeHolder: vscode.l10n.t('With all of them: {0}', goals),
   });
   return found?.map(({ id }) => id);
+}
+
+/** A plan that a coach wrote gives way only where they say so. */
+async function mayReplace(planned: number): Promise<boolean> {
+  const replace = vscode.l10n.t('Replace');
+  const question =
+    planned === 1
+      ? vscode.l10n.t('This record has a plan with 1 change. Put the proposal in its place?')
+      : vscode.l10n.t('This record has a plan with {0} changes. Put the proposal in its place?', planned);
+  const answer = await vscode.window.showWarningMessage(question, { modal: true }, replace);
+  return answer === replace;
 }
 
 async function write(

@@ -5,10 +5,17 @@ import type { FromSheet, ToSheet } from '../panel/sheet-messages.ts';
 import {
   analysedNotification,
   sheetRequest,
+  whatIfRequest,
+  writeWhatIfRequest,
   type AnalysedParams,
+  type Move,
   type Sheet,
   type SheetParams,
+  type WhatIfAnswer,
+  type WhatIfParams,
+  type WriteWhatIfParams,
 } from '../server/sheet-protocol.ts';
+import type { WritePlanResult } from '../server/protocol.ts';
 import { whyCommand } from './explanations.ts';
 import { fillPanel, panelOptions } from './webview.ts';
 
@@ -47,6 +54,7 @@ export function registerSheet(client: BaseLanguageClient, extension: vscode.Uri)
     const column = { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true };
     attach(vscode.window.createWebviewPanel(viewType, titleOf(uri), column, panelOptions(extension)), uri);
   };
+  const step = (by: 1 | -1): void => inFront(sheets)?.send({ kind: 'step', by });
 
   return vscode.Disposable.from(
     vscode.window.registerWebviewPanelSerializer(viewType, {
@@ -66,6 +74,8 @@ export function registerSheet(client: BaseLanguageClient, extension: vscode.Uri)
       if (position !== undefined) sheets.get(document.uri.toString())?.send({ kind: 'cursor', position });
     }),
     vscode.commands.registerCommand('swingwright.openSheet', open),
+    vscode.commands.registerCommand('swingwright.nextCheckpoint', () => step(1)),
+    vscode.commands.registerCommand('swingwright.previousCheckpoint', () => step(-1)),
     {
       dispose: () => {
         for (const { panel } of [...sheets.values()]) panel.dispose();
@@ -104,12 +114,50 @@ function openSheet(
         return void goTo(uri, message.range);
       case 'why':
         return void vscode.commands.executeCommand(whyCommand, uri.toString(), message.id);
+      case 'whatIf':
+        return void askWhatIf(client, uri, message.moves).then((answer) => send({ kind: 'whatIf', answer }));
+      case 'write':
+        return void writeMoves(client, { uri: uri.toString(), ...message }).then((words) =>
+          send({ kind: 'written', words }),
+        );
     }
   };
   panel.onDidDispose(() => asked?.cancel());
   // What the page says is its own script's, since nothing else runs in it.
   fillPanel(panel, extension, 'sheet', (message) => receive(message as FromSheet));
   return { panel, uri, refresh: () => void refresh(), send };
+}
+
+/** Undefined where the record changed meanwhile: the page asks again when it has been shown. */
+async function askWhatIf(
+  client: BaseLanguageClient,
+  uri: vscode.Uri,
+  moves: readonly Move[],
+): Promise<WhatIfAnswer | null | undefined> {
+  const params: WhatIfParams = { uri: uri.toString(), moves };
+  return client.sendRequest<WhatIfAnswer | null>(whatIfRequest, params).catch(() => undefined);
+}
+
+/** Says what came of it. */
+async function writeMoves(client: BaseLanguageClient, params: WriteWhatIfParams): Promise<string> {
+  const document = await vscode.workspace.openTextDocument(vscode.Uri.parse(params.uri));
+  const { uri, moves, because } = params;
+  const answer = await client
+    .sendRequest<WritePlanResult | null>(writeWhatIfRequest, { uri, moves, because })
+    .catch(() => null);
+  if (answer === null || answer.version !== document.version)
+    return vscode.l10n.t('The record changed meanwhile. Try again.');
+  if (answer.edits.length === 0)
+    return vscode.l10n.t('The plan is written in a way that nothing can be added to. Write it by hand.');
+  const change = new vscode.WorkspaceEdit();
+  for (const { range, newText } of answer.edits) change.replace(document.uri, rangeOf(range), newText);
+  return (await vscode.workspace.applyEdit(change))
+    ? vscode.l10n.t('Written into the plan. Undo in the record takes it back.')
+    : vscode.l10n.t('The editor did not take the edit.');
+}
+
+function rangeOf({ start, end }: WritePlanResult['edits'][number]['range']): vscode.Range {
+  return new vscode.Range(start.line, start.character, end.line, end.character);
 }
 
 function sendCursor(uri: vscode.Uri, send: (message: ToSheet) => void): void {
@@ -120,17 +168,21 @@ function sendCursor(uri: vscode.Uri, send: (message: ToSheet) => void): void {
 }
 
 /** Where the record is shown already, if it is. */
-async function goTo(
-  uri: vscode.Uri,
-  { start, end }: (FromSheet & { readonly kind: 'go' })['range'],
-): Promise<void> {
+async function goTo(uri: vscode.Uri, range: (FromSheet & { readonly kind: 'go' })['range']): Promise<void> {
   const shown = vscode.window.visibleTextEditors.find(
     ({ document }) => document.uri.toString() === uri.toString(),
   );
   await vscode.window.showTextDocument(uri, {
-    selection: new vscode.Range(start.line, start.character, end.line, end.character),
+    selection: rangeOf(range),
     viewColumn: shown?.viewColumn ?? vscode.ViewColumn.One,
   });
+}
+
+/** The sheet that has the focus, else that of the record that has it, else one that is seen. */
+function inFront(sheets: ReadonlyMap<string, OpenSheet>): OpenSheet | undefined {
+  const all = [...sheets.values()];
+  const front = vscode.window.activeTextEditor?.document.uri.toString() ?? '';
+  return all.find(({ panel }) => panel.active) ?? sheets.get(front) ?? all.find(({ panel }) => panel.visible);
 }
 
 function titleOf(uri: vscode.Uri): string {

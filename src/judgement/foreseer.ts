@@ -1,8 +1,11 @@
 // What predictions of a plan are made from: the account of the record, the faults that it states, and each change as a number; predicts nothing.
+import type { Measure, Window } from '../measure/measure.ts';
 import type { Account } from '../model/account.ts';
+import { faceIds, withFaceHeld } from '../model/held-face.ts';
+import type { Change } from '../model/intervention.ts';
 import type { PlannedChange } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import type { Registry } from '../registry/registry.ts';
+import { isOutside, type Registry } from '../registry/registry.ts';
 import type { BookFault } from './book.ts';
 
 export interface Foreseer {
@@ -24,6 +27,17 @@ export interface Made {
   readonly because: readonly string[];
 }
 
+export function changeOf({ quantity, to, u }: Made): Change {
+  return { id: quantity.id, kind: 'to', amount: to, u };
+}
+
+/** What the model is asked: the changes with the face kept where they say nothing of it, and what comes with them besides. */
+export function changesOf(made: readonly Made[], further: readonly Change[] = []): readonly Change[] {
+  const own = made.map(changeOf);
+  const isFaceSpokenOf = further.some(({ id }) => faceIds.includes(id));
+  return [...(isFaceSpokenOf ? own : withFaceHeld(own)), ...further];
+}
+
 /** A change is made to a quarter of how far it goes, where nothing else is said: a judgement. */
 const exactness = 0.25;
 
@@ -38,6 +52,7 @@ export function madeOf({ change, to, because }: PlannedChange, foreseer: Foresee
   if (quantity === undefined || to === undefined || isDerived(quantity.id, account)) return undefined;
   const reasons = because.map(({ value }) => value);
   const { target } = to;
+  if (isImpossible(target, quantity)) return undefined;
   if (target.kind === 'measure') {
     const now = account.derivation.values.get(quantity.id)?.value;
     const u =
@@ -51,4 +66,10 @@ export function madeOf({ change, to, because }: PlannedChange, foreseer: Foresee
 /** What a workspace computes by a formula of its own follows from its inputs, and nobody can set out to change it by itself. */
 function isDerived(id: string, { situation }: Account): boolean {
   return situation.own?.rules.some(({ outputs }) => outputs.includes(id)) === true;
+}
+
+/** Nothing is foreseen of what cannot be. */
+export function isImpossible(target: Measure | Window, { bounds }: Quantity): boolean {
+  const ends = target.kind === 'window' ? [target.from, target.to] : [target.value];
+  return ends.some((end) => isOutside(end, bounds));
 }

@@ -9,6 +9,7 @@ import type { Quantity } from '../registry/quantity.ts';
 import { findContact, findShape, type Registry } from '../registry/registry.ts';
 import type { Belief } from './belief.ts';
 import { chanceInAll } from './chance.ts';
+import { isImpossible } from './foreseer.ts';
 
 /** One thing that a goal asks for: SI, as this player sees left and right. */
 export interface Wanted extends Interval {
@@ -32,7 +33,8 @@ export interface Standing {
 
 /** A goal's number is met as exactly as its quantity is read without an instrument, either way. Nothing of a side while the hand is not known. */
 export function wantedOf(goal: Goal, belief: Belief, player: Player, registry: Registry): readonly Wanted[] {
-  const found = [...goal.targets].map(([key, { quantity, target, span }]): Wanted => {
+  const possible = [...goal.targets].filter(([, { quantity, target }]) => !isImpossible(target, quantity));
+  const found = possible.map(([key, { quantity, target, span }]): Wanted => {
     const bare = { key: key.replace(/^flight\./, ''), quantity, span };
     if (target.kind === 'window') return { ...bare, min: target.from, max: target.to };
     const leeway = target.stated ?? quantity.uncertainty.otherwise;

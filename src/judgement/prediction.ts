@@ -1,6 +1,7 @@
 // What planned changes lead to: through the model where it reaches, through a belief of a fault book where only that does; knows no goal.
 import type { Account } from '../model/account.ts';
-import { intervene, type Change, type Intervention } from '../model/intervention.ts';
+import { faceIds } from '../model/held-face.ts';
+import { intervene, type Change, type Effect, type Intervention } from '../model/intervention.ts';
 import type { Joint } from '../model/joint.ts';
 import { mirroredNumber } from '../model/mirror.ts';
 import type { BelievedEffect } from '../record/document.ts';
@@ -9,7 +10,8 @@ import { beliefOf, type Belief } from './belief.ts';
 import type { BookFault } from './book.ts';
 import { evidenceOf } from './book.ts';
 import { perQuantity } from './cause-quantity.ts';
-import type { Foreseer, Made } from './foreseer.ts';
+import { changeOf, changesOf, type Foreseer, type Made } from './foreseer.ts';
+import { beliefAsItStands, standsFor } from './standing-number.ts';
 
 export type Origin = 'model' | 'belief';
 
@@ -27,6 +29,8 @@ export interface Outlook {
 export interface Prediction {
   /** What moves, but for what is changed itself; by id. Through a belief as soon as one takes part. */
   readonly outlooks: ReadonlyMap<string, Outlook>;
+  /** What is held where it is while the path is changed: the face. */
+  readonly kept: readonly Outlook[];
   /** What is known of everything once the changes are made, for goals and proofs. */
   readonly belief: Belief;
   /** Changes that neither the model nor a belief makes anything of. */
@@ -38,18 +42,28 @@ const unsureShare = 0.5;
 
 export function predict(made: readonly Made[], foreseer: Foreseer): Prediction {
   const { account, registry } = foreseer;
-  const changes = made.map(changeOf);
+  const changes = changesOf(made);
   const plain = intervene(account, changes);
   const believed = made.flatMap((one) => believedEffects(one, foreseer, made));
-  const whole = believed.length === 0 ? plain : intervene(account, [...changes, ...believed]);
+  const whole = believed.length === 0 ? plain : intervene(account, changesOf(made, believed));
   const changed = new Set(made.map(({ quantity }) => quantity.id));
+  const held = believed.some(({ id }) => faceIds.includes(id))
+    ? []
+    : changes.flatMap(({ id, kind }) => (kind === 'kept' ? [id] : []));
   const outlooks = new Map<string, Outlook>();
+  const kept: Outlook[] = [];
   for (const [id, effect] of whole?.effects ?? []) {
     const quantity = registry.find(id);
     if (quantity === undefined || changed.has(id)) continue;
     const before = plain?.effects.get(id);
     const isSame = believed.length === 0 || (before !== undefined && before.difference === effect.difference);
-    outlooks.set(id, { ...effect, quantity, origin: isSame ? 'model' : 'belief' });
+    const outlook: Outlook = {
+      ...asItStands(effect, account),
+      quantity,
+      origin: isSame ? 'model' : 'belief',
+    };
+    if (held.includes(id)) kept.push(outlook);
+    else outlooks.set(id, outlook);
   }
   for (const { id, amount, u } of believed) {
     const quantity = registry.find(id);
@@ -68,13 +82,18 @@ export function predict(made: readonly Made[], foreseer: Foreseer): Prediction {
   const reached = new Set(believed.flatMap(({ by }) => by));
   return {
     outlooks,
-    belief: beliefAfter(whole, outlooks, changes, foreseer),
-    without: (plain?.unreached ?? [...changed]).filter((id) => !reached.has(id)),
+    kept,
+    belief: beliefAfter(whole, outlooks, made.map(changeOf), foreseer),
+    without: (plain?.unreached ?? [...changed]).filter((id) => changed.has(id) && !reached.has(id)),
   };
 }
 
-function changeOf({ quantity, to, u }: Made): Change {
-  return { id: quantity.id, kind: 'to', amount: to, u };
+/** From the number that stands for it in the record, by as far as it moves; a formula of the workspace's own is kept to the letter. */
+function asItStands(effect: Effect, account: Account): Effect {
+  if (account.situation.own?.rules.some(({ outputs }) => outputs.includes(effect.id)) === true) return effect;
+  const now = standsFor(effect.id, account);
+  if (now === undefined || effect.value === null || effect.difference === null) return effect;
+  return { ...effect, value: now + effect.difference };
 }
 
 interface Believed extends Change {
@@ -98,8 +117,11 @@ function believedEffects(one: Made, foreseer: Foreseer, all: readonly Made[]): r
       const { quantity, sign } = effect;
       if (quantity === undefined || sign === undefined || set.has(quantity.id)) continue;
       if (found.has(quantity.id)) continue;
-      const known = intervene(account, [changeOf(one)])?.effects.get(quantity.id);
-      if ((known?.difference ?? null) !== null) continue;
+      // Of a face that is only kept since nobody says anything of it, a belief says something.
+      const asked = faceIds.includes(quantity.id) ? [changeOf(one)] : changesOf([one]);
+      const known = intervene(account, asked)?.effects.get(quantity.id);
+      const isCarried = one.quantity.id === 'delivery.path' && quantity.id === 'delivery.face';
+      if ((known?.difference ?? null) !== null && !isCarried) continue;
       const size = sizeOf(effect, fault, foreseer);
       if (size === undefined) continue;
       const amount = mirroredNumber(quantity.id, -sign * share * size.amount, foreseer.account.situation);
@@ -154,7 +176,7 @@ function beliefAfter(
   changes: readonly Change[],
   { account, hand }: Foreseer,
 ): Belief {
-  const now = beliefOf(account, hand);
+  const now = beliefAsItStands(account, hand);
   const player = account.situation;
   const set = new Map(changes.map((change) => [change.id, change]));
   return {
@@ -164,8 +186,14 @@ function beliefAfter(
       const means = joint.means.slice();
       const covariance = joint.covariance.slice();
       for (const [at, id] of ids.entries()) {
-        if (!Number.isNaN(means[at]!)) continue;
         const [own, outlook] = [set.get(id), outlooks.get(id)];
+        if (!Number.isNaN(means[at]!)) {
+          const moved = outlook?.value ?? null;
+          if (own === undefined && moved !== null) means[at] = mirroredNumber(id, moved, player);
+          else if (own === undefined && outlook === undefined && !Number.isNaN(before.means[at]!))
+            means[at] = before.means[at]!;
+          continue;
+        }
         const place = at * (ids.length + 1);
         if (own !== undefined) {
           means[at] = mirroredNumber(id, own.amount, player);

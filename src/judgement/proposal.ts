@@ -1,213 +1,214 @@
 // Searches the changes that bring goals inside their windows: few, early in the swing, and causes before levers; knows no file.
-import { intervene } from '../model/intervention.ts';
-import { mirroredNumber } from '../model/mirror.ts';
-import { differenceToSI, fromSI, toSI } from '../measure/units.ts';
-import type { Quantity } from '../registry/quantity.ts';
-import { beliefOf } from './belief.ts';
-import { linksBetween } from './causes.ts';
-import { exactnessOf, type Foreseer, type Made } from './foreseer.ts';
+import { beliefAsItStands } from './standing-number.ts';
+import { speedNeeded, type Need } from './speed-need.ts';
+import { candidatesFor, type Candidate, type Scored, type Search } from './candidates.ts';
+import type { Foreseer } from './foreseer.ts';
 import { chanceIn, chanceOfAll, standingOf, type Standing, type Wanted } from './goal-standing.ts';
 import { predict, type Prediction } from './prediction.ts';
 
+export type { Candidate, Unstated } from './candidates.ts';
+
+export interface ProposedChange extends Candidate {
+  /** What it is there for: to bring a goal inside its window, or to keep one there that the rest of the plan would lead out. */
+  readonly serves: { readonly wanted: Wanted; readonly how: 'brings' | 'keeps' };
+}
+
 export interface Proposal {
-  readonly changes: readonly Candidate[];
+  readonly changes: readonly ProposedChange[];
   readonly prediction: Prediction;
+  /** Of every goal; those of which the record says too little have no value. */
   readonly standings: readonly Standing[];
-  /** Of all goals at once. */
+  /** What each of them would need, where it is a carry out of reach. */
+  readonly needs: readonly (Need | undefined)[];
+  /** Of all goals at once of which the record says enough. */
   readonly chance: number;
 }
 
-export interface Candidate extends Made {
-  /** 0 at setup, 1 in the backswing, 2 in the downswing. */
-  readonly stage: number;
-  readonly from: number;
-  /** What the next record must show. */
-  readonly proof: string;
-  /** A sentence for the reader. */
-  readonly why: string;
-}
-
-export interface Search {
-  readonly foreseer: Foreseer;
+export interface Wish extends Search {
   readonly wanted: readonly Wanted[];
   readonly mostChanges: number;
-  readonly throwIfAborted: () => void;
 }
 
-const stages = ['setup', 'backswing', 'downswing'];
-
-/** What a player can set out to change and the model reaches: by how much at a time, in the unit shown. A judgement. */
-const levers: readonly (readonly [id: string, step: number, stage: number])[] = [
-  ['delivery.arc.direction', 1, 0],
-  ['checkpoints.impact.lead_shoulder', 2, 2],
-  ['checkpoints.impact.shaft_lean', 2, 2],
-  ['delivery.attack', 1, 2],
-  ['delivery.path', 1, 2],
-  ['delivery.face_to_path', 1, 2],
-];
-const mostSteps = 4;
-
-/** A change must better the chance of all goals by this much to be worth a student's attention. */
-const worth = 0.05;
-/** So likely each, and a goal counts as brought inside. */
-const enough = 0.5;
-/** Sets that are run through the whole model in the end. */
+/** So likely, and a goal counts as brought inside. */
+export const enough = 0.5;
+/** One more change must bring so much of a goal to be worth a student's attention. */
+const worth = 0.15;
+/** Less than this of a goal is not what a change is there for. */
+const leastGain = 0.02;
+/** Sets of each size that are run through the whole model in the end. */
 const mostTried = 3;
+const mostKept = 40;
+
+/** What a change must make up for, in goals: the fault book comes before levers, causes before consequences, early before late. */
+const handicaps = { cause: 0, consequence: 0.03, unstated: 0.05, lever: 0.1 } as const;
+const handicapOfStage = 0.03;
+const handicapOfEffort = 0.01;
+
+interface Rated {
+  readonly set: readonly Scored[];
+  readonly score: number;
+}
+
+interface Grown {
+  readonly proposal: Proposal;
+  readonly goals: number;
+  readonly rank: number;
+}
 
 /**
  * First each candidate alone through the whole model, then all sets of few by adding up how far each moves what is wanted, and the
  * best of each size through the whole model again. The smallest set that brings every goal inside is taken; where none does, the
- * one that betters the chances most, as long as each change in it is worth it. Undefined where nothing helps.
+ * one that brings most, as long as each change in it is worth it. No goal that stands is given away for another. Undefined where
+ * every goal stands already, and where nothing helps.
  */
-export function propose(search: Search): Proposal | undefined {
-  const { foreseer, wanted, mostChanges } = search;
+export function propose(wish: Wish): Proposal | undefined {
+  const { foreseer, wanted, mostChanges } = wish;
   const player = foreseer.account.situation;
-  const belief = beliefOf(foreseer.account, foreseer.hand);
-  const known = wanted.filter((one) => standingOf(one, belief, player).value !== undefined);
-  if (known.length === 0) return undefined;
-  const now = known.map((one) => standingOf(one, belief, player));
-  const scored = [...fromFaults(search, known), ...fromLevers(search, known)];
-  const scoreOf = (set: readonly Scored[]): number =>
-    now.reduce((sum, { wanted: one, value, u }, i) => {
-      const moved = set.reduce((total, { moves }) => total + moves[i]!, value!);
-      return sum + Math.log(Math.max(1e-9, chanceIn(one, moved, u!))) - 1e-3 * distance(one, moved, u!);
-    }, 0) - set.reduce((sum, one) => sum + handicapOf(one), 0);
-  let best: { set: readonly Scored[]; score: number }[] = [{ set: [], score: scoreOf([]) }];
+  const belief = beliefAsItStands(foreseer.account, foreseer.hand);
+  const now = wanted.map((one) => standingOf(one, belief, player)).filter(({ value }) => value !== undefined);
+  if (now.every(isInside)) return undefined;
+  const scored = candidatesFor(wish, now);
+  let best: readonly Rated[] = [{ set: [], score: 0 }];
   let found: Proposal | undefined;
-  let last = chanceOfAll(known, belief, player);
+  let last = goalsIn(now);
   for (let size = 1; size <= mostChanges; size++) {
-    const larger = best.flatMap(({ set }) =>
-      scored
-        .filter(({ candidate }) =>
-          set.every(
-            (one) => one.candidate.quantity.id !== candidate.quantity.id && !isTwin(one.candidate, candidate),
-          ),
-        )
-        .map((one) => ({ set: [...set, one], score: scoreOf([...set, one]) })),
-    );
-    best = larger.sort((a, b) => b.score - a.score).slice(0, 40);
-    let grown: Proposal | undefined;
-    for (const { set } of best.slice(0, mostTried)) {
-      search.throwIfAborted();
-      const one = proposalOf(
-        set.map(({ candidate }) => candidate),
-        known,
-        foreseer,
-      );
-      if (grown === undefined || one.chance > grown.chance) grown = one;
+    best = best
+      .flatMap(({ set }) =>
+        scored
+          .filter((one) => set.every((other) => !isTwin(other, one)))
+          .map((one) => ({ set: [...set, one], score: scoreOf([...set, one], now) })),
+      )
+      .sort((a, b) => b.score - a.score)
+      .slice(0, mostKept);
+    let grown: Grown | undefined;
+    for (const { set } of distinct(best).slice(0, mostTried)) {
+      wish.throwIfAborted();
+      const one = grownOf(set, now, wish);
+      if (one !== undefined && (grown === undefined || one.rank > grown.rank)) grown = one;
     }
-    if (grown === undefined || grown.chance < last + worth) continue;
-    [found, last] = [grown, grown.chance];
-    if (grown.standings.every(({ chance }) => (chance ?? 0) >= enough)) break;
+    if (grown === undefined || grown.goals < last + worth) continue;
+    [found, last] = [grown.proposal, grown.goals];
+    if (found.standings.every((one) => one.value === undefined || isInside(one))) break;
   }
-  return found;
+  return found && { ...withReasons(found, now, foreseer), needs: needsOf(found, foreseer) };
+}
+
+function needsOf({ standings, changes }: Proposal, foreseer: Foreseer): Proposal['needs'] {
+  return standings.map((one) => speedNeeded(one.wanted, one, changes, foreseer));
+}
+
+function isInside({ chance }: Standing): boolean {
+  return (chance ?? 0) >= enough;
+}
+
+/** How many goals are expected to be met. */
+function goalsIn(standings: readonly Standing[]): number {
+  return standings.reduce((sum, { chance }) => sum + (chance ?? 0), 0);
+}
+
+/** The same changes found in another order are one set. */
+function distinct(rated: readonly Rated[]): readonly Rated[] {
+  const keyOf = ({ set }: Rated): string =>
+    set
+      .map(({ candidate: { quantity, to } }) => `${quantity.id} ${to}`)
+      .sort()
+      .join();
+  return [...new Map(rated.toReversed().map((one) => [keyOf(one), one])).values()].toReversed();
 }
 
 /** The path and the direction of the arc are one thing to a student, and the same goes for lean, shoulder and attack. */
-function isTwin({ quantity: a }: Candidate, { quantity: b }: Candidate): boolean {
+function isTwin({ candidate: { quantity: a } }: Scored, { candidate: { quantity: b } }: Scored): boolean {
   const families = [
     ['delivery.arc.direction', 'delivery.path'],
     ['checkpoints.impact.lead_shoulder', 'checkpoints.impact.shaft_lean', 'delivery.attack'],
   ];
-  return families.some((family) => family.includes(a.id) && family.includes(b.id));
+  return a.id === b.id || families.some((family) => family.includes(a.id) && family.includes(b.id));
 }
 
-function proposalOf(changes: readonly Candidate[], wanted: readonly Wanted[], foreseer: Foreseer): Proposal {
-  const ordered = changes.toSorted((a, b) => a.stage - b.stage);
-  const prediction = predict(ordered, foreseer);
-  const { belief } = prediction;
-  const player = foreseer.account.situation;
-  const standings = wanted.map((one) => standingOf(one, belief, player));
-  return { changes: ordered, prediction, standings, chance: chanceOfAll(wanted, belief, player) };
-}
-
-function distance({ min, max }: Wanted, value: number, u: number): number {
-  return Math.max(min - value, value - max, 0) / Math.max(u, 1e-9);
-}
-
-/** What a candidate must make up for: the fault book comes before levers, causes before consequences, early before late. By judgement. */
-function handicapOf({ candidate, origin }: Scored): number {
-  return 0.01 * candidate.stage + { cause: 0, consequence: 0.02, lever: 0.03 }[origin];
-}
-
-interface Scored {
-  readonly candidate: Candidate;
-  /** A fault that another one brings about is a consequence. */
-  readonly origin: 'cause' | 'consequence' | 'lever';
-  /** How far each wanted quantity moves with this change alone. */
-  readonly moves: readonly number[];
-}
-
-function fromFaults({ foreseer, throwIfAborted }: Search, wanted: readonly Wanted[]): readonly Scored[] {
-  const { faults, account, registry } = foreseer;
-  const named = faults.map(({ fault }) => fault);
-  const broughtAbout = new Set(linksBetween(named, registry).map(({ to }) => to));
-  return named.flatMap((fault) =>
-    fault.changes.flatMap((change): Scored[] => {
-      throwIfAborted();
-      const { quantity, by, to } = change;
-      const now = quantity && account.derivation.values.get(quantity.id)?.value;
-      if (quantity === undefined || now === undefined) return [];
-      const target = to?.target;
-      const aim =
-        by !== undefined
-          ? now + mirroredNumber(quantity.id, by.difference, account.situation)
-          : target?.kind === 'measure'
-            ? mirroredNumber(quantity.id, target.value, account.situation)
-            : undefined;
-      if (aim === undefined) return [];
-      const stage = Math.max(0, stages.indexOf(change.when ?? 'downswing'));
-      const because = fault.id.value;
-      const origin = broughtAbout.has(because) ? 'consequence' : 'cause';
-      const why = `the fault book says that it helps against "${fault.title ?? because}"`;
-      const found = candidate({ quantity, from: now, aim, stage, because, why });
-      const { outlooks } = predict([found], foreseer);
-      const moves = wanted.map((one) => outlooks.get(one.quantity.id)?.difference ?? 0);
-      return moves.some((move) => move !== 0) ? [{ candidate: found, moves, origin }] : [];
-    }),
-  );
-}
-
-/** Each once through the model; more or less of it in proportion. */
-function fromLevers({ foreseer, throwIfAborted }: Search, wanted: readonly Wanted[]): readonly Scored[] {
-  const { account, registry } = foreseer;
-  return levers.flatMap(([id, step, stage]) => {
-    throwIfAborted();
-    const quantity = registry.find(id);
-    const now = account.derivation.values.get(id)?.value;
-    if (quantity === undefined || now === undefined) return [];
-    const unit = differenceToSI(step, quantity.unit);
-    const effects = intervene(account, [{ id, kind: 'by', amount: unit, u: 0 }])?.effects;
-    const moves = wanted.map((one) => effects?.get(one.quantity.id)?.difference ?? 0);
-    const moved = wanted.find((_, i) => moves[i] !== 0);
-    if (moved === undefined) return [];
-    const range = quantity.practice ?? quantity.bounds;
-    const counts = Array.from({ length: mostSteps }, (_, n) => n + 1).flatMap((n) => [n, -n]);
-    return counts.flatMap((n): Scored[] => {
-      const aim = now + n * unit;
-      if (aim < range.min || aim > range.max) return [];
-      const why = `the model says that it moves ${moved.quantity.title.toLowerCase()}`;
-      const found = candidate({ quantity, from: now, aim, stage, because: moved.key, why });
-      return [{ candidate: found, moves: moves.map((move) => n * move), origin: 'lever' }];
-    });
+/** The chance of each goal with these changes, their effects added up. */
+function chancesWith(set: readonly Scored[], now: readonly Standing[]): readonly number[] {
+  return now.map(({ wanted, value, u }, i) => {
+    const moved = set.reduce((sum, { moves }) => sum + moves[i]!, value!);
+    const variance = set.reduce((sum, { spreads }) => sum + spreads[i]!, u! ** 2);
+    return chanceIn(wanted, moved, Math.sqrt(Math.max(variance, 0.01 * u! ** 2)));
   });
 }
 
-interface Sketch {
-  readonly quantity: Quantity;
-  readonly from: number;
-  readonly aim: number;
-  readonly stage: number;
-  readonly because: string;
-  readonly why: string;
+/** A goal far off gives no chance to compare by, but a change that leads toward it may be half of what it takes. */
+function scoreOf(set: readonly Scored[], now: readonly Standing[]): number {
+  const chances = chancesWith(set, now);
+  const away = now.reduce((sum, { wanted: { min, max }, value, u }, i) => {
+    const moved = set.reduce((total, { moves }) => total + moves[i]!, value!);
+    return sum + Math.min(20, Math.max(min - moved, moved - max, 0) / Math.max(u!, 1e-9));
+  }, 0);
+  return rankOf(chances, now) - handicapOf(set) - 0.005 * away;
 }
 
-/** In round numbers of the unit shown; met where at least half of the way is gone. */
-function candidate({ quantity, from, aim, stage, because, why }: Sketch): Candidate {
-  const { unit, decimals } = quantity;
-  const round = (value: number, more: number): number => Number(fromSI(value, unit).toFixed(decimals + more));
-  const to = toSI(round(aim, 0), unit);
-  const half = round((from + to) / 2, 1);
-  const proof = `${quantity.id} ${to > from ? '>' : '<'} ${half}${unit === '' ? '' : ` ${unit}`}`;
-  return { quantity, to, u: exactnessOf(quantity, from, to), because: [because], stage, from, proof, why };
+function rankOf(chances: readonly number[], now: readonly Standing[]): number {
+  const spoilt = now.filter((one, i) => isInside(one) && chances[i]! < enough).length;
+  const isDone = chances.every((chance) => chance >= enough);
+  return chances.reduce((sum, chance) => sum + chance, 0) - spoilt + (isDone ? 0.5 : 0);
+}
+
+function handicapOf(set: readonly Scored[]): number {
+  return set.reduce(
+    (sum, { candidate, origin, effort }) =>
+      sum + handicaps[origin] + handicapOfStage * candidate.stage + handicapOfEffort * effort,
+    0,
+  );
+}
+
+function grownOf(set: readonly Scored[], now: readonly Standing[], wish: Wish): Grown | undefined {
+  const { foreseer, wanted } = wish;
+  const open = now.find((one) => !isInside(one))!.wanted;
+  const changes = set
+    .map(({ candidate }): ProposedChange => ({
+      ...candidate,
+      because: candidate.against === undefined ? [open.key] : candidate.because,
+      serves: { wanted: open, how: 'brings' },
+    }))
+    .toSorted((a, b) => a.stage - b.stage);
+  const { prediction, standings, chance } = outcomeOf(changes, wanted, foreseer);
+  const then = now.map((one) => standings.find((each) => each.wanted === one.wanted)!);
+  // A goal that nobody could tell any more is not brought inside, and one that stands is not given away.
+  if (then.some(({ value }) => value === undefined)) return undefined;
+  if (now.some((one, i) => isInside(one) && !isInside(then[i]!))) return undefined;
+  const chances = then.map((one) => one.chance ?? 0);
+  return {
+    proposal: { changes, prediction, standings, needs: [], chance },
+    goals: goalsIn(then),
+    rank: rankOf(chances, now) - handicapOf(set),
+  };
+}
+
+function outcomeOf(changes: readonly Candidate[], wanted: readonly Wanted[], foreseer: Foreseer) {
+  const prediction = predict(changes, foreseer);
+  const { belief } = prediction;
+  const player = foreseer.account.situation;
+  const standings = wanted.map((one) => standingOf(one, belief, player));
+  return { prediction, standings, chance: chanceOfAll(wanted, belief, player) };
+}
+
+/** By leaving each out in turn: the goal that loses most without it, first of those that do not stand, which alone are a reason. */
+function withReasons(found: Proposal, now: readonly Standing[], foreseer: Foreseer): Proposal {
+  const wanted = now.map((one) => one.wanted);
+  const chancesOf = (standings: readonly Standing[]): readonly number[] =>
+    wanted.map((one) => standings.find((each) => each.wanted === one)?.chance ?? 0);
+  const all = chancesOf(found.standings);
+  const places = [...now.keys()];
+  const changes = found.changes.map((change): ProposedChange => {
+    const others = found.changes.filter((other) => other !== change);
+    const without = chancesOf(others.length === 0 ? now : outcomeOf(others, wanted, foreseer).standings);
+    const gain = (i: number): number => all[i]! - without[i]!;
+    const best = (of: readonly number[]): number => of.reduce((a, b) => (gain(b) > gain(a) ? b : a));
+    const open = best(places.filter((i) => !isInside(now[i]!)));
+    const strongest = best(places);
+    const isKeeper = gain(open) < leastGain && gain(strongest) > gain(open);
+    const because = change.against === undefined ? [wanted[open]!.key] : change.because;
+    const serves = isKeeper
+      ? ({ wanted: wanted[strongest]!, how: 'keeps' } as const)
+      : ({ wanted: wanted[open]!, how: 'brings' } as const);
+    return { ...change, because, serves };
+  });
+  return { ...found, changes };
 }

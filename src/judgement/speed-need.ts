@@ -1,7 +1,7 @@
 // Which club speed a wanted distance or ball speed needs, where a plan does not reach it, and what the fastest players make of it; knows no file.
 import { intervene } from '../model/intervention.ts';
 import { practiceWith } from '../registry/registry.ts';
-import type { Foreseer, Made } from './foreseer.ts';
+import { changesOf, type Foreseer, type Made } from './foreseer.ts';
 import type { Standing, Wanted } from './goal-standing.ts';
 
 export interface Need {
@@ -21,7 +21,7 @@ const ofSpeed: ReadonlySet<string> = new Set(['flight.carry', 'flight.total', 'f
 const leastChance = 0.05;
 const farOff = 2;
 /** Halvings and secants until the speed stands to less than is shown. */
-const closeEnough = 0.02;
+const closeEnough = 0.05;
 const mostRounds = 30;
 
 /** All else as planned. Undefined where the goal is in reach, is no matter of speed, or the record says too little. */
@@ -34,9 +34,7 @@ export function speedNeeded(
   const speedQuantity = registry.find(speedId);
   if (!ofSpeed.has(quantity.id) || speedQuantity === undefined) return undefined;
   if (then.value === undefined || (then.chance ?? 1) >= leastChance || then.value > max) return undefined;
-  const changes = made.map(
-    ({ quantity: changed, to, u }) => ({ id: changed.id, kind: 'to', amount: to, u }) as const,
-  );
+  const changes = changesOf(made);
   const now = account.derivation.values.get(speedId);
   const own = changes.find(({ id }) => id === speedId);
   const planned = own?.amount ?? now?.value;
@@ -50,17 +48,21 @@ export function speedNeeded(
   const most = speedQuantity.bounds.max;
   const middle = (min + max) / 2;
   if (planned >= most) return undefined;
-  const atMost = givenBy(most);
-  if (atMost === undefined) return undefined;
-  const speed =
-    atMost < middle ? undefined : speedFor(middle, [planned, then.value], [most, atMost], givenBy);
-  if (speed !== undefined && speed - planned <= farOff * uPlanned) return undefined;
   const { clubKind } = account.situation;
   const seen = practiceWith(speedQuantity, clubKind)?.max ?? most;
+  const gives = planned < seen ? givenBy(seen) : undefined;
+  // Few need more than is seen, and between near ends the speed is found sooner.
+  const isSeen = gives !== undefined && gives >= middle;
+  const end = isSeen ? seen : most;
+  const atEnd = isSeen ? gives : givenBy(most);
+  if (atEnd === undefined) return undefined;
+  const start: Point = isSeen || gives === undefined ? [planned, then.value] : [seen, gives];
+  const speed = atEnd < middle ? undefined : speedFor(middle, start, [end, atEnd], givenBy);
+  if (speed !== undefined && speed - planned <= farOff * uPlanned) return undefined;
   if (speed !== undefined && speed <= seen) return { speed, planned, uPlanned, fastest: undefined };
-  const gives = givenBy(seen);
-  if (gives === undefined) return undefined;
-  return { speed, planned, uPlanned, fastest: { speed: seen, gives, clubKind } };
+  const fastest = gives ?? givenBy(seen);
+  if (fastest === undefined) return undefined;
+  return { speed, planned, uPlanned, fastest: { speed: seen, gives: fastest, clubKind } };
 }
 
 type Point = readonly [speed: number, given: number];

@@ -14,6 +14,8 @@ export interface JudgedLine {
   readonly probability: number | undefined;
   readonly values: readonly { readonly quantity: Quantity; readonly value: number; readonly u: number }[];
   readonly missing: readonly Quantity[];
+  /** True where what the book says of left and right is turned round for the player. */
+  readonly isMirrored: boolean;
 }
 
 export interface FaultVerdict extends BookFault {
@@ -100,7 +102,8 @@ function judgedLine(evidence: CompiledEvidence, beholder: Beholder): JudgedLine 
 
 function lineOf(evidence: CompiledEvidence, { belief, hand, registry }: Beholder): JudgedLine {
   const { compiled } = evidence;
-  if (compiled === undefined) return { evidence, probability: undefined, values: [], missing: [] };
+  if (compiled === undefined)
+    return { evidence, probability: undefined, values: [], missing: [], isMirrored: false };
   const { quantities } = compiled;
   const joint = belief.of(quantities.map(({ id }) => id));
   const chance: Chance = chanceOf(compiled, joint);
@@ -111,5 +114,6 @@ function lineOf(evidence: CompiledEvidence, { belief, hand, registry }: Beholder
     return [{ quantity, value, u: Math.sqrt(joint.covariance[i * (quantities.length + 1)]!) }];
   });
   const missing = quantities.filter(({ id }) => chance.missing.includes(id));
-  return { evidence, probability: chance.probability, values, missing };
+  const isMirrored = hand === 'left' && quantities.some(({ lateral }) => lateral);
+  return { evidence, probability: chance.probability, values, missing, isMirrored };
 }

@@ -35,7 +35,8 @@ export function habitOf(quantity: Quantity, analysis: Analysis, earlier: SwingRe
   const sign = practice === undefined ? 1 : Math.sign(practice.min + practice.max);
   const words = quantity.directions.map(({ word }) => word);
   const usual = quantity.directions.find((direction) => direction.sign === sign)?.word;
-  const method = pick((measure) => measure.method);
+  // Who named none the last time names none again.
+  const method = last === undefined ? pick((measure) => measure.method) : last.method;
   return {
     unit,
     directions: unique([last?.direction, window?.direction, usual, ...words]).filter((word) =>

@@ -97,11 +97,13 @@ function nextCheckpoint({ analysis, cursor, earlier }: Desire, keys: readonly st
   return later.find((one) => asked.has(one)) ?? later[0];
 }
 
-function titled({ title, unit, directions }: Quantity): string {
-  const words = directions.map(({ word }) => word).join(' / ');
-  return [title, unit, words].filter((part) => part !== '').join(', ');
+/** Short, for it stands beside the key in the list. */
+function titled({ title, unit }: Quantity): string {
+  return unit === '' ? title : `${title}, ${unit}`;
 }
 
-function meaningOf({ meaning, from, to }: Quantity): string {
-  return `${escapeMarkdown(meaning)}\n\nFrom ${escapeMarkdown(from)} to ${escapeMarkdown(to)}.`;
+function meaningOf({ meaning, from, to, directions }: Quantity): string {
+  const words = directions.map(({ word }) => `*${word}*`);
+  const said = words.length === 0 ? '' : `\n\nSaid as ${words.slice(0, -1).join(', ')} or ${words.at(-1)}.`;
+  return `${escapeMarkdown(meaning)}\n\nFrom ${escapeMarkdown(from)} to ${escapeMarkdown(to)}.${said}`;
 }

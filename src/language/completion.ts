@@ -47,10 +47,16 @@ export function findCompletions(analysis: Analysis, request: CompletionRequest):
   const table = lineTableOf(text);
   const offset = offsetAt(table, request.position);
   const cursor = cursorAt(text, offset);
-  if (cursor === undefined) return [];
+  if (cursor === undefined || isOutdented(cursor, text)) return [];
   const newline = text.includes('\r\n') ? '\r\n' : '\n';
   const { span, proposals } = findAt({ ...request, analysis, cursor, text, newline }, offset);
   return itemsFrom(proposals, span, table, request);
+}
+
+/** What goes on between brackets has to be indented (YAML 1.2.2, 6.3), unless the whole file stands between them: at column 0 nothing can. */
+function isOutdented({ style, word }: Cursor, text: string): boolean {
+  if (style !== 'flow' || !/(^|[\r\n])$/.test(text.slice(0, word.start))) return false;
+  return !/^(?:\s|#[^\r\n]*[\r\n])*[{[]/.test(text);
 }
 
 function findAt(desire: Desire, offset: number): Found {

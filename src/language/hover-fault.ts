@@ -1,7 +1,7 @@
 // The hover on a stated fault and on a miss: what the fault book says of it, and how far the numbers of the record bear it out.
 import type { Lesson } from '../analysis/lessons.ts';
 import type { Analysis } from '../analysis/result.ts';
-import { numbersOf, percent, placeWords, verdictWords } from '../checks/verdict-words.ts';
+import { mirroredWords, numbersOf, percent, placeWords, verdictWords } from '../checks/verdict-words.ts';
 import type { BookFault } from '../judgement/book.ts';
 import type { JudgedMiss, Judgement, StatedVerdict } from '../judgement/judgement.ts';
 import type { JudgedLine } from '../judgement/verdict.ts';
@@ -62,7 +62,7 @@ function lineWords(line: JudgedLine): string {
   const { evidence, probability } = line;
   const chance = probability === undefined ? 'cannot tell' : percent(probability);
   const numbers = evidence.compiled === undefined ? 'it cannot be read' : numbersOf(line);
-  return `${code(evidence.expression.value)}: ${chance} (${numbers})`;
+  return `${code(evidence.expression.value)}${mirroredWords(line)}: ${chance} (${numbers})`;
 }
 
 function causeLines({ fault }: BookFault, { links, misses }: Judgement): readonly string[] {

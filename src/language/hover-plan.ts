@@ -1,7 +1,7 @@
 // The hover on a planned change and on the whole plan: what it leads to, each line by model or by belief, and the goals; computes nothing itself.
 import { forecastOf } from '../analysis/plan.ts';
 import type { Analysis } from '../analysis/result.ts';
-import { foremostOf, goalInShort, movedWords, spreadOf } from '../checks/forecast-words.ts';
+import { foremostOf, goalInShort, keptWords, movedWords, spreadOf } from '../checks/forecast-words.ts';
 import type { Forecast } from '../judgement/forecast.ts';
 import type { Outlook, Prediction } from '../judgement/prediction.ts';
 import { showValue } from '../measure/show.ts';
@@ -35,6 +35,7 @@ export function hoverOnPlan(analysis: Analysis, offset: number): Remark | undefi
     span,
     lines: [
       `${titleOf(made.quantity)}. Planned: ${to}${before}`,
+      ...keptLine(prediction),
       ...goalLine(forecast),
       ...nothing(prediction, forecast),
     ],
@@ -48,7 +49,12 @@ function ofWhole(forecast: Forecast, span: Span): Remark | undefined {
   const count = changes.length === 1 ? 'its one change' : `its ${changes.length} changes together`;
   return {
     span,
-    lines: [`**The plan**, ${count}, leads to:`, ...goalLine(forecast), ...nothing(whole, forecast)],
+    lines: [
+      `**The plan**, ${count}, leads to:`,
+      ...keptLine(whole),
+      ...goalLine(forecast),
+      ...nothing(whole, forecast),
+    ],
     table: tableOf(whole, forecast),
   };
 }
@@ -57,6 +63,12 @@ function goalLine({ goals, changes }: Forecast): readonly string[] {
   if (goals.length === 0) return [];
   const plan = changes.length === 1 ? 'the plan' : 'the whole plan';
   return [`Chance of each goal, now → with ${plan}: ${escapeMarkdown(goals.map(goalInShort).join('; '))}`];
+}
+
+function keptLine(prediction: Prediction): readonly string[] {
+  return keptWords(prediction).map((words) =>
+    escapeMarkdown(`${words.charAt(0).toUpperCase()}${words.slice(1)}.`),
+  );
 }
 
 function nothing(prediction: Prediction, forecast: Forecast): readonly string[] {

@@ -11,11 +11,21 @@ export { findLinks } from './links.ts';
 export { findHighlights, findMention, findOccurrences } from './occurrences.ts';
 export { findRename, findRenamed, prepareRename, type Refusal } from './rename.ts';
 export { findSelectionRanges } from './selection.ts';
+export { comparePage, studentPage } from './beside-pages.ts';
 export { predictionsPage } from './predictions-page.ts';
 export { sheetOf } from './sheet.ts';
+export { whatIf } from './what-if.ts';
+export { whatIfEdits } from './what-if-plan.ts';
 export { findSymbols } from './symbols.ts';
 export { explainWhy } from './why.ts';
 export { cardName, findWorkspaceSymbols } from './workspace-symbols.ts';
 export { findCompletions, type CompletionRequest } from './completion.ts';
 export { isAtPart, nextSymbols } from './measure-next.ts';
-export { isAtPlan, planEdits, proposalInShort, proposedChanges } from './proposed-plan.ts';
+export {
+  isAtPlan,
+  plannedIn,
+  proposalInShort,
+  proposedChanges,
+  proposedPlanEdits,
+  whyNothing,
+} from './proposed-plan.ts';

@@ -1,17 +1,12 @@
 // A proposed plan in words to pick from, and the edits that write what was picked into the record; searches nothing.
-import { forecastOf, predictionOf } from '../analysis/plan.ts';
+import { askedFor, forecastOf, goalsWith, predictionOf } from '../analysis/plan.ts';
 import { lineTableOf, rangeOf, type LineTable } from '../analysis/positions.ts';
 import type { Analysis } from '../analysis/result.ts';
-import {
-  blockEdits,
-  effectsInShort,
-  goalInShort,
-  planText,
-  predictedText,
-} from '../checks/forecast-words.ts';
+import { effectsInShort, goalInShort, keptWords } from '../checks/forecast-words.ts';
+import { planEdits } from '../checks/plan-edits.ts';
 import { cautionsOf } from '../checks/plan-loads-injury.ts';
-import type { Candidate, Proposal } from '../judgement/proposal.ts';
-import { showValue } from '../measure/show.ts';
+import { nothingWords, placedTitle, roundWords, whyWords } from '../checks/proposal-words.ts';
+import type { Proposal } from '../judgement/proposal.ts';
 import { touches } from './places.ts';
 import type { Edit, TextRange } from './shapes.ts';
 
@@ -33,48 +28,62 @@ export function proposedChanges(analysis: Analysis, proposal: Proposal): readonl
   const { subject, account } = analysis;
   const wanted = proposal.standings.map((one) => one.wanted.quantity.id);
   return proposal.changes.map((change) => {
-    const { quantity, from, to, because, why, stage } = change;
-    const alone = account === undefined ? undefined : predictionOf(subject, account, [change]).prediction;
+    const { quantity, from, to, because, stage } = change;
+    const alone = account === undefined ? undefined : predictionOf(subject, account, [change]);
     const cautions = cautionsOf({ id: quantity.id, because }, subject).map(({ message }) => message);
     const effects = alone === undefined ? '' : effectsInShort(alone, wanted);
     return {
       id: quantity.id,
-      label: `${quantity.title}: ${showValue(quantity, from)} → ${showValue(quantity, to)}`,
+      label: `${sentenceCase(placedTitle(quantity))}: ${from === undefined ? '' : `${roundWords(quantity, from)} `}→ ${roundWords(quantity, to)}`,
       description: `${stages[stage] ?? ''}, because of ${because.join(', ')}`,
       // A row is cut at its end: what can hurt comes first.
-      detail: [...cautions, ...(effects === '' ? [] : [sentence(effects)]), sentence(why)].join(' '),
+      detail: [
+        ...cautions,
+        ...(effects === '' ? [] : [sentence(effects)]),
+        ...(alone === undefined ? [] : keptWords(alone).map(sentence)),
+        sentence(whyWords(change)),
+      ].join(' '),
     };
   });
 }
 
 /** "start 30 % → 70 %; curve 20 % → 28 %". */
-export function proposalInShort({ subject, account }: Analysis, { standings }: Proposal): string {
-  const goals = forecastOf(subject, account)?.goals ?? [];
-  return standings
-    .flatMap((then) => {
-      const goal = goals.find(
-        ({ now }) =>
-          now.wanted.span === then.wanted.span && now.wanted.quantity.id === then.wanted.quantity.id,
-      );
-      return goal === undefined ? [] : [goalInShort({ ...goal, then })];
-    })
-    .join('; ');
+export function proposalInShort({ subject, account }: Analysis, proposal: Proposal): string {
+  const forecast = forecastOf(subject, account);
+  return forecast === undefined ? '' : goalsWith(proposal, forecast).map(goalInShort).join('; ');
+}
+
+/** Why nothing is proposed. */
+export function whyNothing({ subject, account }: Analysis): string {
+  const forecast = forecastOf(subject, account);
+  return forecast === undefined
+    ? 'Nothing to propose: the record says too little to predict anything.'
+    : nothingWords(forecast.goals);
+}
+
+/** How many changes the record plans already. */
+export function plannedIn({ document }: Analysis): number {
+  return document.kind === 'swing' ? document.plan.length : 0;
 }
 
 /** The plan with its reasons and proofs, and what it is predicted to lead to. An earlier plan gives way. */
-export function planEdits(
-  { uri, document, subject, account }: Analysis,
-  changes: readonly Candidate[],
+export function proposedPlanEdits(
+  { document, subject, account }: Analysis,
+  changes: Proposal['changes'],
 ): readonly Edit[] {
-  if (document.kind !== 'swing' || account === undefined || changes.length === 0) return [];
-  const picked = predictionOf(subject, account, changes);
-  const further = (forecastOf(subject, account)?.goals ?? []).map(({ now }) => now.wanted.quantity.id);
-  const predicted = predictedText(picked.prediction, further, subject.workspace?.document.coverage ?? 1);
+  const forecast = forecastOf(subject, account);
+  if (document.kind !== 'swing' || account === undefined || forecast === undefined) return [];
+  if (changes.length === 0) return [];
   const table = lineTableOf(document.text);
-  return blockEdits(uri, document, [
-    ['plan', planText(picked)],
-    ['predicted', predicted],
-  ]).map(({ span, text }) => ({ range: rangeOf(table, span), newText: text }));
+  return planEdits(subject, document, changes, {
+    prediction: predictionOf(subject, account, changes),
+    further: askedFor(
+      subject,
+      forecast,
+      changes.map(({ proof }) => proof),
+    ),
+    coverage: subject.workspace?.document.coverage ?? 1,
+  }).map(({ span, text }) => ({ range: rangeOf(table, span), newText: text }));
 }
 
 /** On the keys `goals` and `plan`. */
@@ -87,5 +96,9 @@ export function isAtPlan({ document }: Analysis, range: TextRange): boolean {
 }
 
 function sentence(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+  return `${sentenceCase(words)}.`;
+}
+
+function sentenceCase(words: string): string {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 }

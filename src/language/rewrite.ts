@@ -35,7 +35,10 @@ function applyEdits(text: string, edits: readonly RewriteEdit[]): string {
 }
 
 /** The edited text read as a file of the same kind, with the same registry. */
-function readEdited({ document, subject }: Analysis, edits: readonly RewriteEdit[]): SwingwrightDocument {
+export function readEdited(
+  { document, subject }: Analysis,
+  edits: readonly RewriteEdit[],
+): SwingwrightDocument {
   return parseDocument(document.kind, applyEdits(document.text, edits), registryOf(document.kind, subject));
 }
 

@@ -5,9 +5,10 @@ import { conflictCodes } from '../analysis/lesson-state.ts';
 import { forecastOf } from '../analysis/plan.ts';
 import { goalWords } from '../checks/forecast-words.ts';
 import { svgOf } from '../draw/picture.tsx';
-import { pictures } from '../draw/pictures.tsx';
+import { pictures, sheetsOf, type Sheet as Drawn } from '../draw/pictures.tsx';
 import { cssTheme } from '../draw/theme.ts';
 import type { Span } from '../measure/measure.ts';
+import { checkpoints } from '../registry/quantity.ts';
 
 export interface Sheet {
   readonly title: string;
@@ -19,7 +20,17 @@ export interface Sheet {
   readonly plan: readonly Placed[];
   /** What is known of quantities, by id. */
   readonly things: Readonly<Record<string, Thing>>;
+  /** Those of which something is known, in the order of the swing. */
+  readonly checkpoints: readonly SheetCheckpoint[];
   readonly sections: readonly SheetSection[];
+}
+
+export interface SheetCheckpoint {
+  readonly name: string;
+  readonly title: string;
+  /** What is known there. */
+  readonly ids: readonly string[];
+  readonly pictures: readonly SheetPicture[];
 }
 
 export interface Placed {
@@ -91,6 +102,7 @@ export function sheetOf(analysis: Analysis): Sheet | undefined {
       range: place(change?.span ?? span),
     })),
     things: thingsOf(analysis, place),
+    checkpoints: checkpointsOf(analysis),
     sections: sectionsOf(analysis),
   };
 }
@@ -136,16 +148,41 @@ function thingsOf(
   return things;
 }
 
+function checkpointsOf(analysis: Analysis): readonly SheetCheckpoint[] {
+  const { derivation, subject } = analysis;
+  const known = [...(derivation?.values.keys() ?? [])];
+  return checkpoints.flatMap((name) => {
+    const ids = known.filter((id) => subject.registry.find(id)?.checkpoint === name);
+    return ids.length === 0
+      ? []
+      : [
+          {
+            name,
+            title: upperFirst(name.replaceAll('_', ' ')),
+            ids,
+            pictures: pictures
+              .filter((picture) => picture.checkpoints)
+              .flatMap((picture) => sheetsOf(picture, analysis, name).map(drawn)),
+          },
+        ];
+  });
+}
+
 function sectionsOf(analysis: Analysis): readonly SheetSection[] {
   const sections = new Map<string, SheetPicture[]>(Object.keys(sectionTitles).map((name) => [name, []]));
-  for (const { name, title, draw } of pictures) {
-    const section = name.slice(0, `${name}-`.indexOf('-'));
-    const svg = svgOf(draw({ analysis, theme: cssTheme }));
-    sections.set(section, [...(sections.get(section) ?? []), { name, title, svg, ids: idsIn(svg) }]);
-  }
+  for (const picture of pictures.filter(({ checkpoints: isOfOne }) => !isOfOne))
+    for (const sheet of sheetsOf(picture, analysis)) {
+      const section = sheet.name.slice(0, `${sheet.name}-`.indexOf('-'));
+      sections.set(section, [...(sections.get(section) ?? []), drawn(sheet)]);
+    }
   return [...sections]
     .filter(([, drawn]) => drawn.length > 0)
     .map(([name, drawn]) => ({ name, title: sectionTitles[name] ?? upperFirst(name), pictures: drawn }));
+}
+
+function drawn({ name, title, draw }: Drawn): SheetPicture {
+  const svg = svgOf(draw(cssTheme));
+  return { name, title, svg, ids: idsIn(svg) };
 }
 
 function idsIn(svg: string): readonly string[] {

@@ -1,5 +1,5 @@
 // The rewrite that keeps in the record what its plan is predicted to lead to, or brings what is kept up to date; computes nothing.
-import { forecastOf } from '../analysis/plan.ts';
+import { askedFor, forecastOf } from '../analysis/plan.ts';
 import { rangeOf, type LineTable } from '../analysis/positions.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { predictedEdits } from '../checks/predicted-edits.ts';
@@ -29,7 +29,7 @@ export function storePrediction(
   if (forecast === undefined || forecast.changes.length === 0) return [];
   const edits = predictedEdits(uri, document, {
     prediction: forecast.whole,
-    further: forecast.goals.map(({ now }) => now.wanted.quantity.id),
+    further: askedFor(subject, forecast),
     coverage: subject.workspace?.document.coverage ?? 1,
   });
   return edits.length === 0 ? [] : [{ title: 'Store what this plan predicts', edits }];

@@ -10,8 +10,8 @@ import { rangeOf, scaleOf } from './scales.ts';
 /** Right-handed, SI. */
 export interface Setting {
   readonly node: number;
-  /** `to` sets a value whatever it was; `by` moves it from wherever it is. */
-  readonly kind: 'to' | 'by';
+  /** `to` sets a value whatever it was; `by` moves it from wherever it comes to be; `kept` holds it where it was. */
+  readonly kind: 'to' | 'by' | 'kept';
   readonly amount: number;
   /** How exactly it will be made, as a standard uncertainty, ≥ 0. */
   readonly u: number;
@@ -78,7 +78,10 @@ export function operate(
     const row = new Float64Array(widthOf(at, settings.length));
     row[at.forward.parameters.length + s] = u;
     if (kind === 'to') fixed.set(node, { value: amount, row });
-    else moved.set(node, { by: amount, row });
+    else if (kind === 'kept') {
+      const present = presentPlace(at, node, settings.length);
+      fixed.set(node, { value: present.value, row: sum(present.row, row) });
+    } else moved.set(node, { by: amount, row });
   }
   let operated = passed(at, fixed, moved, { settings: settings.length, wanted });
   for (const [step, input] of yielding) {
@@ -186,7 +189,8 @@ function placeOfYielding(
   const placeOf = (node: number): Placed | undefined =>
     operated.has(node) ? operated.get(node) : presentPlace(at, node, settings);
   const inputs = step.inputs.map(placeOf);
-  const output = placeOf(step.outputs[0]!);
+  const [node] = step.outputs;
+  const output = kind === 'kept' ? presentPlace(at, node!, settings) : placeOf(node!);
   if (!output || !inputs.every((place) => place !== undefined)) return undefined;
   const target = kind === 'to' ? amount : output.value + amount;
   const place = step.inputs.indexOf(yields);

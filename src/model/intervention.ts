@@ -13,8 +13,9 @@ import { builtIn } from '../registry/registry.ts';
 /** SI, signed as this player sees it. */
 export interface Change {
   readonly id: string;
-  /** What it is set to, or how far it is moved from wherever it is. */
-  readonly kind: 'to' | 'by';
+  /** What it is set to, how far it is moved from wherever it comes to be, or `kept` where it was, whatever else is changed. */
+  readonly kind: 'to' | 'by' | 'kept';
+  /** 0 of what is kept. */
   readonly amount: number;
   /** How exactly the change will be made, as a standard uncertainty; 0 for exactly. */
   readonly u: number;
@@ -91,8 +92,11 @@ export function reachOf(at: Reconciliation): Reconciliation {
   return known;
 }
 
-/** A difference that windows blur by no more than this share of itself is known, whatever else is. */
-const blurred = 0.25;
+/**
+ * A difference that windows blur by no more than this share of itself is known, whatever else is: it is surely not zero, at three
+ * standard uncertainties. The usual radius of an arc alone is good to 27 %, and a steeper attack does move the low point.
+ */
+const blurred = 1 / 3;
 
 /** What becomes of one quantity, given what was operated. */
 export function effectOf(at: Reconciliation, node: number, { value, row }: Placed, player: Player): Effect {

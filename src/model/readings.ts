@@ -1,5 +1,6 @@
 // The readings of a situation as measurements of their own, in order, with doubt and limits applied; knows no steps.
 import { builtIn } from '../registry/registry.ts';
+import { enteredBehind } from './entered-behind.ts';
 import { doubtfulFactor, type WeighedReading } from './combine.ts';
 import { isOfUnknownHand } from './mirror.ts';
 import { scaleOf } from './scales.ts';
@@ -40,11 +41,12 @@ export function readingsOf(situation: Situation): readonly Reading[] {
   return [...entered, ...relationsAmong(ids, situation)];
 }
 
-/** A relation none of whose quantities was entered would but tie windows to one another. */
+/** A relation that no entry stands behind would but tie windows to one another. */
 function relationsAmong(ids: ReadonlySet<string>, { own }: Situation): readonly Reading[] {
   const relations = own?.relations ?? [];
+  const isEntered = (id: string): boolean => ids.has(id);
   return relations
-    .filter(({ rule }) => rule.inputs.some((id) => ids.has(id)))
+    .filter(({ rule }) => rule.inputs.some((id) => enteredBehind(id, isEntered, own).length > 0))
     .map(({ id, u }) => ({ id, reading: 0, value: 0, u, use: 'measured', scale: u }));
 }
 

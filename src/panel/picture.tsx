@@ -1,5 +1,5 @@
 // One picture of a sheet: drawn, lit where the cursor is, clicked to get to the text, and its things as buttons for keys and readers.
-import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { JSX } from 'preact';
 import type { SheetPicture, Thing } from '../language/sheet.ts';
 
@@ -17,14 +17,19 @@ export function Drawing({
   return (
     <figure data-name={name}>
       <figcaption>{title}</figcaption>
-      <Drawn svg={svg} {...linked} />
+      <Drawn svg={svg} title={title} {...linked} />
       <Things ids={ids} {...linked} />
     </figure>
   );
 }
 
-/** The text comes from the project's own pictures, which escape whatever a record says. */
-function Drawn({ svg, lit, choose, things }: Linked & { readonly svg: string }): JSX.Element {
+function Drawn({
+  svg,
+  title,
+  lit,
+  choose,
+  things,
+}: Linked & { readonly svg: string; readonly title: string }): JSX.Element {
   const place = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
     for (const part of place.current?.querySelectorAll('[data-id]') ?? []) {
@@ -35,19 +40,39 @@ function Drawn({ svg, lit, choose, things }: Linked & { readonly svg: string }):
   }, [svg, lit, things]);
   return (
     <div
-      class="drawn"
       ref={place}
-      dangerouslySetInnerHTML={{ __html: svg }}
       onClick={({ target }) => {
         const id = target instanceof Element ? target.closest('[data-id]')?.getAttribute('data-id') : null;
         if (id && id in things) choose(id);
       }}
-    />
+    >
+      <Svg svg={svg} title={title} />
+    </div>
   );
 }
 
+/**
+ * The text comes from the project's own pictures, which escape whatever a record says. Where there is too little room for its
+ * letters it is moved aside, by keys too.
+ */
+export function Svg({ svg, title }: { readonly svg: string; readonly title: string }): JSX.Element {
+  const place = useRef<HTMLDivElement>(null);
+  const [isCut, setCut] = useState(false);
+  useLayoutEffect(() => {
+    const look = (): void => {
+      const { scrollWidth = 0, clientWidth = 0 } = place.current ?? {};
+      setCut(scrollWidth > clientWidth);
+    };
+    look();
+    addEventListener('resize', look);
+    return () => removeEventListener('resize', look);
+  }, [svg]);
+  const reached = isCut ? { tabIndex: 0, role: 'group' as const, 'aria-label': title } : {};
+  return <div class="drawn" ref={place} dangerouslySetInnerHTML={{ __html: svg }} {...reached} />;
+}
+
 /** A picture is one thing to a screen reader and to keys; what is in it is said and reached here. */
-function Things({
+export function Things({
   ids,
   things,
   lit,
@@ -63,6 +88,7 @@ function Things({
           <li key={id}>
             <button
               type="button"
+              data-id={id}
               class={range === null ? 'computed' : 'entered'}
               aria-current={id === lit ? 'true' : undefined}
               title={range === null ? 'Computed: show why it is so' : 'Entered: go to it'}

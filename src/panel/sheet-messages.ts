@@ -1,22 +1,42 @@
 // What the page of the sheet and the extension say to each other: plain shapes, nothing of either side.
 import type { Position, TextRange } from '../language/shapes.ts';
 import type { Sheet } from '../language/sheet.ts';
+import type { Move, WhatIfAnswer } from '../language/what-if.ts';
 
 export type ToSheet =
   /** Null where there is nothing to show. */
   | { readonly kind: 'show'; readonly uri: string; readonly sheet: Sheet | null }
   /** Where the cursor stands in the record. */
-  | { readonly kind: 'cursor'; readonly position: Position };
+  | { readonly kind: 'cursor'; readonly position: Position }
+  /** To the next checkpoint, or the one before. */
+  | { readonly kind: 'step'; readonly by: 1 | -1 }
+  /** One for each question, in order; undefined where the record changed meanwhile. */
+  | { readonly kind: 'whatIf'; readonly answer: WhatIfAnswer | null | undefined }
+  /** What came of writing what was tried. */
+  | { readonly kind: 'written'; readonly words: string };
 
 export type FromSheet =
   | { readonly kind: 'ready' }
   /** Put the cursor there. */
   | { readonly kind: 'go'; readonly range: TextRange }
   /** Say why this quantity is what it is. */
-  | { readonly kind: 'why'; readonly id: string };
+  | { readonly kind: 'why'; readonly id: string }
+  | { readonly kind: 'whatIf'; readonly moves: readonly Move[] }
+  | { readonly kind: 'write'; readonly moves: readonly Move[]; readonly because: readonly string[] };
+
+export type Tab = 'swing' | 'what-if';
 
 /** What the page keeps while it is not shown, and what a restored panel is given. */
 export interface SheetState {
   readonly uri: string;
   readonly scroll: number;
+  readonly tab: Tab;
+  readonly checkpoint: string | null;
+  /** What was picked to be moved, and to where; null for where it is. */
+  readonly picks: readonly Pick[];
+}
+
+export interface Pick {
+  readonly id: string;
+  readonly value: number | null;
 }

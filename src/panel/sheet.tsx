@@ -1,70 +1,160 @@
 // The page of the sheet: hears of the record, shows it, keeps its place, and says what was chosen; computes nothing of golf.
 import { render } from 'preact';
-import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { JSX } from 'preact';
-import type { Placed, Sheet, SheetFinding } from '../language/sheet.ts';
-import type { TextRange } from '../language/shapes.ts';
+import type { Sheet } from '../language/sheet.ts';
+import type { Position } from '../language/shapes.ts';
+import type { Move, WhatIfAnswer } from '../language/what-if.ts';
 import { listen, post, remember, remembered } from './host.ts';
+import { latestOnly } from './latest.ts';
+import { Overview } from './overview.tsx';
 import { Drawing, type Linked } from './picture.tsx';
 import { thingAt } from './place.ts';
 import type { FromSheet, SheetState, ToSheet } from './sheet-messages.ts';
+import { Stepper } from './stepper.tsx';
+import { stepped } from './stepped.ts';
+import { Tabs } from './tabs.tsx';
+import { movesOf, WhatIf } from './what-if.tsx';
 
-const kept = remembered<SheetState>({ uri: '', scroll: 0 });
-let state = kept;
-
-function keep(change: Partial<SheetState>): void {
-  state = { ...state, ...change };
-  remember(state);
-}
+const start = remembered<SheetState>({ uri: '', scroll: 0, tab: 'swing', checkpoint: null, picks: [] });
+const tabs = [
+  { name: 'swing', title: 'The swing' },
+  { name: 'what-if', title: 'What if' },
+] as const;
 
 function say(message: FromSheet): void {
   post(message);
 }
 
-function go(range: TextRange): void {
-  say({ kind: 'go', range });
-}
+const questions = latestOnly<readonly Move[]>((moves) => say({ kind: 'whatIf', moves }));
 
 function Page(): JSX.Element {
   const [sheet, setSheet] = useState<Sheet | null>();
-  const [cursor, setCursor] = useState<(ToSheet & { readonly kind: 'cursor' })['position']>();
+  const [cursor, setCursor] = useState<Position>();
+  const [answer, setAnswer] = useState<WhatIfAnswer | null>();
+  const [written, setWritten] = useState('');
+  const [state, setState] = useState(start);
+  // What listens is made once, and looks at what is shown when it hears something.
+  const shown = useRef<Sheet | null>(null);
+  shown.current = sheet ?? null;
+  const kept = useRef(state);
+  const change = (part: Partial<SheetState>): void => setState((before) => ({ ...before, ...part }));
+  const step = (by: 1 | -1): void =>
+    setState((before) => ({
+      ...before,
+      checkpoint: stepped(shown.current?.checkpoints ?? [], before.checkpoint, by),
+    }));
+
+  const hear = (message: ToSheet): void => {
+    switch (message.kind) {
+      case 'show':
+        change({ uri: message.uri });
+        return setSheet(message.sheet);
+      case 'cursor':
+        return setCursor(message.position);
+      case 'step':
+        return step(message.by);
+      case 'whatIf':
+        questions.answered();
+        if (message.answer !== undefined) setAnswer(message.answer);
+        return;
+      case 'written':
+        return setWritten(message.words);
+    }
+  };
   useEffect(() => {
-    listen((message) => {
-      const heard = message as ToSheet;
-      if (heard.kind === 'show') {
-        setSheet(heard.sheet);
-        keep({ uri: heard.uri });
-      } else if (heard.kind === 'cursor') setCursor(heard.position);
-    });
+    listen((message) => hear(message as ToSheet));
     say({ kind: 'ready' });
-    addEventListener('scroll', () => keep({ scroll: scrollY }), { passive: true });
+    addEventListener('scroll', () => remember({ ...kept.current, scroll: scrollY }), { passive: true });
+    addEventListener('keydown', ({ key, target }) => {
+      if (target instanceof HTMLSelectElement) return;
+      if (key === ']') step(1);
+      if (key === '[') step(-1);
+    });
   }, []);
-  const isShown = Boolean(sheet);
+  useEffect(() => {
+    kept.current = state;
+    // Before anything is shown there is no place to keep.
+    if (shown.current !== null) remember({ ...state, scroll: scrollY });
+  }, [state]);
+
+  const lit = sheet && cursor ? thingAt(sheet.things, cursor) : undefined;
+  // The checkpoint of the entry that the cursor stands on comes into view.
+  useEffect(() => {
+    const at = sheet?.checkpoints.find(({ ids }) => lit !== undefined && ids.includes(lit));
+    if (at !== undefined) change({ checkpoint: at.name });
+  }, [lit]);
+  // What was moved is asked for again when the record changes.
+  useEffect(() => {
+    if (state.tab === 'what-if' && sheet) questions.ask(movesOf(state.picks));
+  }, [state.tab, state.picks, sheet]);
+  const first = answer?.levers[0]?.id;
+  useEffect(() => {
+    if (first !== undefined && start.picks.length === 0 && state.picks.length === 0)
+      change({ picks: [{ id: first, value: null }] });
+  }, [first]);
+  const isShown = Boolean(sheet) && (state.tab === 'swing' || answer !== undefined);
   // Only once: later sheets leave the reader where they are.
   useLayoutEffect(() => {
-    if (isShown) scrollTo(0, kept.scroll);
+    if (isShown) scrollTo(0, start.scroll);
   }, [isShown]);
+
   if (sheet === undefined) return <p role="status">Reading the record…</p>;
   if (sheet === null) return <p role="status">There is no record to show here any more.</p>;
   const linked: Linked = {
     things: sheet.things,
-    lit: cursor === undefined ? undefined : thingAt(sheet.things, cursor),
+    lit,
     choose: (id) => {
       const range = sheet.things[id]?.range;
-      if (range) go(range);
-      else say({ kind: 'why', id });
+      say(range ? { kind: 'go', range } : { kind: 'why', id });
     },
   };
   return (
     <>
-      <header>
-        <h1>{sheet.title}</h1>
-        <p>{sheet.state.join(' · ')}</p>
-      </header>
-      <Findings findings={sheet.findings} />
-      <List name="goals" title="Goals" items={sheet.goals} />
-      <List name="plan" title="Plan" items={sheet.plan} />
-      {sheet.sections.map(({ name, title, pictures }) => (
+      <Overview sheet={sheet} go={(range) => say({ kind: 'go', range })} />
+      <Tabs label="Sheet" tabs={tabs} chosen={state.tab} choose={(tab) => change({ tab })}>
+        {state.tab === 'swing' ? (
+          <Swing
+            sheet={sheet}
+            linked={linked}
+            checkpoint={state.checkpoint}
+            chooseCheckpoint={(checkpoint) => change({ checkpoint })}
+          />
+        ) : (
+          <WhatIf
+            answer={answer}
+            picks={state.picks}
+            setPicks={(picks) => {
+              setWritten('');
+              change({ picks });
+            }}
+            write={(moves, because) => say({ kind: 'write', moves, because })}
+            written={written}
+          />
+        )}
+      </Tabs>
+    </>
+  );
+}
+
+function Swing({
+  sheet: { checkpoints, sections },
+  linked,
+  checkpoint,
+  chooseCheckpoint,
+}: {
+  readonly sheet: Sheet;
+  readonly linked: Linked;
+  readonly checkpoint: string | null;
+  readonly chooseCheckpoint: (name: string) => void;
+}): JSX.Element {
+  const chosen = checkpoints.find(({ name }) => name === checkpoint) ?? checkpoints[0];
+  return (
+    <>
+      {chosen !== undefined && (
+        <Stepper checkpoints={checkpoints} chosen={chosen} chooseCheckpoint={chooseCheckpoint} {...linked} />
+      )}
+      {sections.map(({ name, title, pictures }) => (
         <section key={name} aria-labelledby={`section-${name}`}>
           <h2 id={`section-${name}`}>{title}</h2>
           {pictures.map((picture) => (
@@ -73,54 +163,6 @@ function Page(): JSX.Element {
         </section>
       ))}
     </>
-  );
-}
-
-function Findings({ findings }: { readonly findings: readonly SheetFinding[] }): JSX.Element | null {
-  if (findings.length === 0) return null;
-  return (
-    <section aria-labelledby="section-findings">
-      <h2 id="section-findings">Findings</h2>
-      <ul class="rows">
-        {findings.map(({ severity, words, range }, i) => (
-          <li key={i}>
-            <button type="button" class={`row ${severity}`} onClick={() => range && go(range)}>
-              <b>{severity}</b> {words}
-            </button>
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
-}
-
-function List({
-  name,
-  title,
-  items,
-}: {
-  readonly name: string;
-  readonly title: string;
-  readonly items: readonly Placed[];
-}): JSX.Element | null {
-  if (items.length === 0) return null;
-  return (
-    <section aria-labelledby={`section-${name}`}>
-      <h2 id={`section-${name}`}>{title}</h2>
-      <ul class="rows">
-        {items.map(({ words, range }, i) => (
-          <li key={i}>
-            {range === null ? (
-              <p class="row">{words}</p>
-            ) : (
-              <button type="button" class="row" onClick={() => go(range)}>
-                {words}
-              </button>
-            )}
-          </li>
-        ))}
-      </ul>
-    </section>
   );
 }
 

@@ -126,6 +126,14 @@ export function findContact(word: string): Contact | undefined {
   return contactByWord.get(word);
 }
 
+/** Allowance for the last bit that a conversion of units may cost: `100 %` or `48 in` are not outside. */
+const rounding = 1e-9;
+
+export function isOutside(value: number, range: Pick<Range, 'min' | 'max'>): boolean {
+  const allowance = rounding * Math.max(1, Math.abs(range.min), Math.abs(range.max));
+  return value < range.min - allowance || value > range.max + allowance;
+}
+
 /** What is seen in practice with this kind of club; with any club where the kind is unknown or makes no difference. */
 export function practiceWith(quantity: Quantity, clubKind: string | undefined): Range | undefined {
   const byClub = quantity.practiceByClub;

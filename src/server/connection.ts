@@ -34,6 +34,7 @@ import { nextAtRest } from './next.ts';
 import { calibrateIn } from './calibrate.ts';
 import { surroundingsOf } from './completion.ts';
 import { signalOf } from './signal.ts';
+import { serveBesidePages } from './beside-pages.ts';
 import { serveExplanations } from './explain.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
 import { refreshLenses, serveOutcome } from './outcome.ts';
@@ -191,6 +192,7 @@ export function serve(connection: Connection, disk: Disk): void {
   const serving = { connection, files, desk, client: () => client, answer, signalOf };
   serveActions({ ...serving, normal, explanation });
   serveOutcome(serving);
+  serveBesidePages({ ...serving, normal });
   serveProposals(serving);
   serveSheet(serving);
   serveNavigation({

@@ -2,7 +2,14 @@
 import type { CancellationToken, CodeAction } from 'vscode-languageserver';
 import { mostChangesIn, proposalInSteps, type Proposal } from '../analysis/plan.ts';
 import type { Analysis, TextRange } from '../analysis/result.ts';
-import { isAtPlan, planEdits, proposalInShort, proposedChanges } from '../language/index.ts';
+import {
+  isAtPlan,
+  plannedIn,
+  proposalInShort,
+  proposedChanges,
+  proposedPlanEdits,
+  whyNothing,
+} from '../language/index.ts';
 import type { Client } from './client.ts';
 import type { Result } from './desk.ts';
 import { mutable } from './mutable.ts';
@@ -20,11 +27,12 @@ export function serveProposals({ connection, answer, signalOf }: OutcomeOptions)
   connection.onRequest(proposeRequest, ({ uri }: ProposeParams, token: CancellationToken) =>
     answer(uri, token, async ({ analysis }): Promise<ProposeResult | null> => {
       const proposal = await search(analysis, signalOf(token));
-      if (proposal === undefined) return null;
       return {
-        goals: proposalInShort(analysis, proposal),
+        goals: proposal === undefined ? '' : proposalInShort(analysis, proposal),
         mostChanges: mostChangesIn(analysis.subject),
-        changes: proposedChanges(analysis, proposal),
+        changes: proposal === undefined ? [] : proposedChanges(analysis, proposal),
+        nothing: proposal === undefined ? whyNothing(analysis) : '',
+        planned: plannedIn(analysis),
       };
     }),
   );
@@ -32,7 +40,7 @@ export function serveProposals({ connection, answer, signalOf }: OutcomeOptions)
     answer(uri, token, async ({ analysis, version }): Promise<WritePlanResult> => {
       const proposal = await search(analysis, signalOf(token));
       const changes = (proposal?.changes ?? []).filter(({ quantity }) => picked.includes(quantity.id));
-      return { version, edits: planEdits(analysis, changes) };
+      return { version, edits: proposedPlanEdits(analysis, changes) };
     }),
   );
 }
@@ -52,10 +60,11 @@ export async function proposeAction(
     return [{ title, kind, command: { title, command: proposer, arguments: [uri] } }];
   }
   const proposal = await search(analysis, signal);
-  const edits = proposal === undefined ? [] : planEdits(analysis, proposal.changes);
+  const edits = proposal === undefined ? [] : proposedPlanEdits(analysis, proposal.changes);
   if (proposal === undefined || edits.length === 0) return [];
   const count = proposal.changes.length;
-  const title = `Write the proposed plan: ${count} change${count === 1 ? '' : 's'}`;
+  const place = plannedIn(analysis) === 0 ? '' : ' in the place of the one that is there';
+  const title = `Write the proposed plan${place}: ${count} change${count === 1 ? '' : 's'}`;
   const textDocument = { uri: analysis.uri, version };
   return [{ title, kind, edit: { documentChanges: [{ textDocument, edits: mutable(edits) }] } }];
 }

@@ -66,7 +66,7 @@ export interface InitializationOptions {
   readonly opener?: string;
 }
 
-/** Client to server: the changes that bring the goals of an open record inside their windows; null where nothing helps. */
+/** Client to server: the changes that bring the goals of an open record inside their windows; null where there is no record to read. */
 export const proposeRequest = 'swingwright/propose';
 export interface ProposeParams {
   /** The record's URI. */
@@ -76,7 +76,12 @@ export interface ProposeResult {
   /** How the chance of each goal changes with all of them. */
   readonly goals: string;
   readonly mostChanges: number;
+  /** None where nothing helps, or nothing needs help. */
   readonly changes: readonly ProposedChange[];
+  /** Why there is none, in a sentence. */
+  readonly nothing: string;
+  /** How many changes the plan has that stands in the record. */
+  readonly planned: number;
 }
 
 /** Client to server: the edits that write some of the proposed changes into the record. */

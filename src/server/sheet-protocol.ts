@@ -1,7 +1,9 @@
 // What client and server say to each other of sheets; plain names and shapes, nothing of either side.
 import type { Sheet } from '../language/sheet.ts';
 
-export type { Sheet };
+import type { Move, WhatIfAnswer } from '../language/what-if.ts';
+
+export type { Move, Sheet, WhatIfAnswer };
 
 /** Server to client, where the client says that it has sheets: an open file was analysed anew, so that its sheet is out of date. */
 export const analysedNotification = 'swingwright/analysed';
@@ -14,4 +16,17 @@ export const sheetRequest = 'swingwright/sheet';
 export interface SheetParams {
   /** The record's URI. */
   readonly uri: string;
+}
+
+/** Client to server: what a record comes to if these quantities are moved; null where it says too little. */
+export const whatIfRequest = 'swingwright/whatIf';
+export interface WhatIfParams extends SheetParams {
+  readonly moves: readonly Move[];
+}
+
+/** Client to server: the edits that put what was tried into the plan, as small as they can be. */
+export const writeWhatIfRequest = 'swingwright/writeWhatIf';
+export interface WriteWhatIfParams extends WhatIfParams {
+  /** Stated faults, misses and goals, as a plan names them. */
+  readonly because: readonly string[];
 }

@@ -1,7 +1,8 @@
 // What a plan leads to, through the model and through beliefs, how goals stand, and what is proposed.
 import assert from 'node:assert/strict';
 import { forecastOf, proposalOf } from '../../src/analysis/plan.ts';
-import { blockEdits, planText, predictedText } from '../../src/checks/forecast-words.ts';
+import { blockEdits, predictedText } from '../../src/checks/forecast-words.ts';
+import { planText } from '../../src/checks/proposal-words.ts';
 import type { SwingRecord } from '../../src/record/document.ts';
 import { analyseFiles, applied } from '../checks/files.ts';
 
@@ -68,6 +69,55 @@ describe('a plan', () => {
     assert.ok(Math.abs(together.difference! - attack!.difference! - stance!.difference!) < 1e-3);
   });
 
+  it('keeps the face while the path is changed, unless the plan or a belief says something of it', () => {
+    const path = '{ change: delivery.path, to: 0 deg ± 0.3 deg, because: trail-side }';
+    const { outlooks, kept } = foreseen(`plan: [${path}]`).whole;
+    assert.deepEqual(
+      kept.map(({ quantity: { id }, difference }) => [id, difference]),
+      [['delivery.face', 0]],
+    );
+    const toPath = outlooks.get('delivery.face_to_path')!;
+    // Face − path, with the path from 3° left to 0° and the face where it was.
+    assert.ok(Math.abs(toPath.difference! + 0.05236) < 3e-3, `${toPath.difference}`);
+    assert.ok(Math.abs(outlooks.get('flight.start')!.difference!) < 0.35 * 0.05236);
+    assert.ok(outlooks.get('flight.curve')!.difference! < -5);
+    const both = foreseen(
+      `plan: [${path}, { change: delivery.face_to_path, to: 3 deg right, because: trail-side }]`,
+    );
+    assert.deepEqual(both.whole.kept, []);
+    const open = files(`plan: [${path}]`);
+    const believed = analyseFiles({
+      ...open,
+      'house.faults.yaml': book.replace(
+        'stance_width, by: 5 cm narrower',
+        'stance_width, by: 5 cm narrower }, { change: delivery.path, by: 3 deg right',
+      ),
+    });
+    const { whole } = forecastOf(believed.subject, believed.account)!;
+    assert.deepEqual(whole.kept, []);
+    const turned = whole.outlooks.get('delivery.face_to_path')!;
+    assert.equal(turned.origin, 'belief');
+    assert.ok(Math.abs(turned.difference! + 0.01745) < 2e-3, `${turned.difference}`);
+  });
+
+  it('starts from one number of what nobody entered: the one that stands in the record', () => {
+    const plan = 'plan: [{ change: delivery.attack, to: 1 deg down, because: trail-side }]\n';
+    const { account, subject } = analyseFiles(
+      files(`${plan}goals: [{ carry: 178 m, finish: 8 m left..8 m right }]`),
+    );
+    const { goals, whole } = forecastOf(subject, account)!;
+    assert.equal(goals.length, 2);
+    for (const { now, then } of goals) {
+      const { id } = now.wanted.quantity;
+      const stands = account!.derivation.values.get(id)!;
+      assert.notEqual(stands.kind, 'entered');
+      assert.ok(Math.abs(now.value! - stands.value) < 1e-9, id);
+      const { value, difference } = whole.outlooks.get(id)!;
+      assert.ok(Math.abs(value! - difference! - now.value!) < 1e-9, id);
+      assert.ok(Math.abs(then.value! - value!) < 1e-9, id);
+    }
+  });
+
   it('is mirrored for a left-handed player, whom a book turns round', () => {
     const [right, left] = [foreseen(narrower), foreseen(narrower, 'left')];
     const of = ({ whole }: typeof right): number => whole.outlooks.get('delivery.face_to_path')!.difference!;
@@ -94,7 +144,7 @@ describe('a proposal', () => {
     const record = document as SwingRecord;
     const text = predictedText(proposal.prediction, [], 1);
     const edits = blockEdits('', record, [
-      ['plan', planText(proposal)],
+      ['plan', planText(proposal.changes)],
       ['predicted', text],
     ]);
     const kept = applied(record.text, edits);
@@ -114,7 +164,7 @@ describe('a proposal', () => {
 
   it('takes the place of an earlier one and leaves the rest of the file as it is', () => {
     const earlier = analyseFiles(files(`${goals}\n${narrower}\nnotes: kept`)).document as SwingRecord;
-    const kept = applied(earlier.text, blockEdits('', earlier, [['plan', planText(proposal)]]));
+    const kept = applied(earlier.text, blockEdits('', earlier, [['plan', planText(proposal.changes)]]));
     assert.ok(kept.endsWith('\nnotes: kept'));
     assert.equal(kept.split('plan:').length, 2);
   });

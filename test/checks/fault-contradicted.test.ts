@@ -1,6 +1,6 @@
 // Tests of the check fault-contradicted.
 import assert from 'node:assert/strict';
-import { analyseFiles, assertMarked, assertNone, uriOf } from './files.ts';
+import { analyseFiles, assertMarked, assertNone, messageOf, uriOf } from './files.ts';
 
 describe('fault-contradicted', () => {
   const house = `faults: 1
@@ -70,5 +70,26 @@ checkpoints: { impact: { lead_pressure: ${pressure} } }
 faults: [{ fault: late-weight, at: ${at} }]`,
         'house.faults.yaml': house,
       });
+  });
+
+  it('says that what the book says of left and right is mirrored for a left-handed player', () => {
+    const messageFor = (hand: string): string =>
+      messageOf(
+        analyseFiles({
+          'lesson.swing.yaml': `swing: 1
+student: a.student.yaml
+faults_from: a.faults.yaml
+delivery: { path: 5 deg ${hand} ± 1 deg }
+faults: [{ fault: in-to-out }]`,
+          'a.student.yaml': `student: 1\nhand: ${hand}`,
+          'a.faults.yaml': 'faults: 1\nbook: { in-to-out: { evidence: delivery.path < 0 deg } }',
+        }),
+        'fault-contradicted',
+      );
+    assert.match(
+      messageFor('left'),
+      /path 5.0 deg left .*`delivery.path < 0 deg`, mirrored for a left-handed player\.$/,
+    );
+    assert.match(messageFor('right'), /path 5.0 deg right .*`delivery.path < 0 deg`\.$/);
   });
 });

@@ -11,7 +11,10 @@ describe('swingwright draw', () => {
   it('writes a file for each picture and names it', () => {
     withFolder(files, (at) => {
       const { code, out } = swingwright(['draw', 'a.swing.yaml', '--out', 'pictures'], at);
-      const names = pictures.map(({ name }) => `a.${name}.svg`).sort();
+      const names = pictures
+        .filter(({ checkpoints }) => !checkpoints)
+        .map(({ name }) => `a.${name}.svg`)
+        .sort();
       assert.equal(code, 0);
       assert.deepEqual(readdirSync(join(at, 'pictures')).sort(), names);
       assert.deepEqual(
@@ -28,6 +31,23 @@ describe('swingwright draw', () => {
       const svg = readFileSync(join(at, 'a.strike-from-above.svg'), 'utf8');
       assert.match(svg, /^<\?xml .*\n<svg .*data-id="delivery.path"/s);
       assert.ok(svg.includes('#4df0e2'));
+    });
+  });
+
+  it('writes figures of the checkpoints that have entries, or of the one that is asked for', () => {
+    const record =
+      'swing: 1\ncheckpoints: { top: { shoulder_turn: 80 deg closed }, impact: { shaft_lean: } }\n';
+    withFolder({ 'a.swing.yaml': record }, (at) => {
+      assert.equal(swingwright(['draw', 'a.swing.yaml', '--out', 'all'], at).code, 0);
+      const figures = readdirSync(join(at, 'all')).filter((file) => file.includes('figure'));
+      assert.deepEqual(figures.sort(), ['a.figure-down-the-line.top.svg', 'a.figure-face-on.top.svg']);
+      const args = ['draw', 'a.swing.yaml', '--checkpoint', 'finish', '--out', 'one'];
+      assert.equal(swingwright(args, at).code, 0);
+      assert.deepEqual(readdirSync(join(at, 'one')).sort(), [
+        'a.figure-down-the-line.finish.svg',
+        'a.figure-face-on.finish.svg',
+      ]);
+      assert.equal(swingwright(['draw', 'a.swing.yaml', '--checkpoint', 'p4'], at).code, 2);
     });
   });
 

@@ -2,6 +2,13 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import { proposalOf } from '../../src/analysis/plan.ts';
+import { lineTableOf, rangeOf } from '../../src/analysis/positions.ts';
+import { proposedPlanEdits } from '../../src/language/index.ts';
+import { storePrediction } from '../../src/language/store-prediction.ts';
+import { analysed, everywhere } from '../language/analysed.ts';
+import { planFiles, planRecord, twoChanges } from '../language/plan-record.ts';
 import { swingwright, withFolder } from './program.ts';
 
 const bare = `# Kept: why this lesson was held.
@@ -117,6 +124,56 @@ describe('swingwright plan', () => {
     });
   });
 
+  it('writes what the editor writes, to the letter: a proposal, and what a stated plan leads to', () => {
+    const texts = {
+      'proposed.swing.yaml': planRecord('', goals.trim()),
+      'stated.swing.yaml': planRecord(
+        twoChanges.replace('because: trail-side }', 'because: trail-side, proof: flight.apex > 20 m }'),
+      ),
+    };
+    withFolder({ ...planFiles, ...texts }, (folder) => {
+      for (const [name, text] of Object.entries(texts)) {
+        const analysis = analysed(text, { files: planFiles, name });
+        const { subject, account } = analysis;
+        const proposes = name.startsWith('proposed');
+        const args = ['plan', name, '--write', ...(proposes ? ['--propose'] : [])];
+        assert.equal(swingwright(args, folder).code, 0);
+        const table = lineTableOf(text);
+        const edits = proposes
+          ? proposedPlanEdits(analysis, proposalOf(subject, account, () => undefined)!.changes)
+          : storePrediction(analysis, table, everywhere)[0]!.edits.map(({ span, text: newText }) => ({
+              range: rangeOf(table, span),
+              newText,
+            }));
+        assert.equal(
+          readFileSync(join(folder, name), 'utf8'),
+          TextDocument.applyEdits(
+            TextDocument.create(name, 'yaml', 1, text),
+            [...edits].map(({ range, newText }) => ({ range: { ...range }, newText })),
+          ),
+        );
+      }
+      assert.match(readFileSync(join(folder, 'stated.swing.yaml'), 'utf8'), /^ {2}flight\.apex: /m);
+    });
+  });
+
+  it('leaves a plan that is there alone until it is told to replace it', () => {
+    withFolder({ ...files, 'stated.swing.yaml': `${stated}notes: kept\n` }, (folder) => {
+      const at = join(folder, 'stated.swing.yaml');
+      const once = readFileSync(at, 'utf8');
+      const { code, out, err } = swingwright(['plan', 'stated.swing.yaml', '--propose', '--write'], folder);
+      assert.equal(code, 2);
+      assert.match(out, /^Proposed\n/);
+      assert.match(err, /`stated\.swing\.yaml` has a plan of 1 change already.*`--replace`/);
+      assert.equal(readFileSync(at, 'utf8'), once);
+      const again = swingwright(['plan', 'stated.swing.yaml', '--propose', '--write', '--replace'], folder);
+      assert.equal(again.code, 0, again.err);
+      const replaced = readFileSync(at, 'utf8');
+      assert.ok(!replaced.includes('flight.apex > 20 m'));
+      assert.match(replaced, /\nplan:\n {2}- change: [^]*\nnotes: kept\npredicted:\n/);
+    });
+  });
+
   it('says so where there is no plan, no goal, nothing to propose', () => {
     withFolder(files, (folder) => {
       assert.deepEqual(swingwright(['plan', 'bare.swing.yaml'], folder), {
@@ -126,7 +183,7 @@ describe('swingwright plan', () => {
       });
       const { code, out } = swingwright(['plan', 'bare.swing.yaml', '--propose', '--write'], folder);
       assert.equal(code, 1);
-      assert.match(out, /Nothing that the fault book or the model knows of helps\./);
+      assert.match(out, /Nothing to propose: there is no goal;/);
       assert.equal(readFileSync(join(folder, 'bare.swing.yaml'), 'utf8'), bare);
     });
   });
@@ -195,6 +252,18 @@ plan:
     withFolder({ 'little.swing.yaml': little }, (folder) => {
       const { out } = swingwright(['plan', 'little.swing.yaml'], folder);
       assert.match(out, /^Not understood, and left out\n {2}line 2, column 18: Found `delivery\.attak`/);
+    });
+  });
+
+  it('foresees nothing of what cannot be, and says so', () => {
+    const beyond = `${bare}goals: [{ carry: 900 m }]
+plan: [{ change: delivery.path, to: 1e30 deg right, because: carry }]
+`;
+    withFolder({ ...files, 'beyond.swing.yaml': beyond }, (folder) => {
+      const { out } = swingwright(['plan', 'beyond.swing.yaml'], folder);
+      assert.match(out, /line 7, column 18: Carry 900 m is outside what is possible/);
+      assert.match(out, /line 8, column 37: Club path .* is outside what is possible/);
+      assert.doesNotMatch(out, /^(?:delivery|Goals)/m);
     });
   });
 });

@@ -4,18 +4,22 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { Analysis } from '../../src/analysis/result.ts';
 import { svgOf } from '../../src/draw/picture.tsx';
-import { pictures } from '../../src/draw/pictures.tsx';
+import { pictures, sheetsOf } from '../../src/draw/pictures.tsx';
 import { themes } from '../../src/draw/theme.ts';
+import type { Checkpoint } from '../../src/registry/quantity.ts';
 
 export interface Point {
   readonly x: number;
   readonly y: number;
 }
 
-export function drawn(name: string, analysis: Analysis): string {
+/** Of a picture for each checkpoint, the one of `checkpoint`. */
+export function drawn(name: string, analysis: Analysis, checkpoint?: Checkpoint): string {
   const picture = pictures.find((one) => one.name === name);
   assert.ok(picture, name);
-  return svgOf(picture.draw({ analysis, theme: themes.light }));
+  const [sheet] = sheetsOf(picture, analysis, checkpoint);
+  assert.ok(sheet, `${name} at ${checkpoint}`);
+  return svgOf(sheet.draw(themes.light));
 }
 
 /** The text of the group or shape that carries this attribute; groups do not nest their like. */
@@ -48,6 +52,12 @@ export function numberAt(svg: string, attribute: string): number {
 /** Of a line on the picture from the first place to the second: 0 is up, degrees, right positive. */
 export function angleOf([from, to]: readonly Point[]): number {
   return (Math.atan2(to!.x - from!.x, from!.y - to!.y) * 180) / Math.PI;
+}
+
+/** No number in a picture's shapes is anything but a plain one; texts may say what a user wrote. */
+export function assertSound(svg: string): void {
+  const [bad] = /[^ ]*(NaN|Infinity|undefined)|="[^"]*\de[+-]\d[^"]*"/.exec(svg) ?? [];
+  assert.equal(bad, undefined);
 }
 
 export function assertKept(file: string, svg: string): void {

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { analyse } from '../../src/analysis/analyse.ts';
 import type { Analysis } from '../../src/analysis/result.ts';
 import { svgOf } from '../../src/draw/picture.tsx';
-import { pictures } from '../../src/draw/pictures.tsx';
+import { pictures, sheetsOf } from '../../src/draw/pictures.tsx';
 import { themes, type Theme } from '../../src/draw/theme.ts';
 import { analysed, student } from '../language/analysed.ts';
 import { practice, samples, snapshotWith } from '../samples.ts';
@@ -63,10 +63,13 @@ describe('every picture', () => {
   for (const [record, find] of records) {
     describe(`of ${record}`, () => {
       const analysis = find();
-      for (const { name, title, draw } of pictures) {
-        const svg = svgOf(draw({ analysis, theme: themes.light }));
+      for (const { name, title, checkpoint, draw } of pictures.flatMap((picture) =>
+        sheetsOf(picture, analysis),
+      )) {
+        const svg = svgOf(draw(themes.light));
+        const called = checkpoint === undefined ? name : `${name} at ${checkpoint}`;
 
-        it(`${name}: has all its words inside and none on another`, () => {
+        it(`${called}: has all its words inside and none on another`, () => {
           const { width, height } = sizeOf(svg);
           const boxes = boxesOf(svg);
           assert.equal(boxes.length, svg.split('<text').length - 1);
@@ -78,9 +81,12 @@ describe('every picture', () => {
           }
         });
 
-        it(`${name}: holds numbers only, and says what it shows`, () => {
+        it(`${called}: holds numbers only, and says what it shows`, () => {
           assert.doesNotMatch(svg, /NaN|Infinity|undefined|null|\[object/);
-          assert.ok(svg.includes(`<title id="${name}-title">${title}</title>`));
+          const [, shown = ''] = new RegExp(`<title id="${name}-title">([^<]*)</title>`).exec(svg) ?? [];
+          const place = checkpoint?.replaceAll('_', ' ');
+          if (place === undefined) assert.equal(shown, title);
+          else assert.ok(shown.toLowerCase().startsWith(place), shown);
           const [, words] = new RegExp(`<desc id="${name}-words">([^<]*)</desc>`).exec(svg) ?? [];
           assert.ok(words !== undefined && words.length > 10, 'no words');
         });
@@ -93,8 +99,8 @@ describe('every picture', () => {
       Object.keys(themes.light).map((key) => [key, `var(--sw-${key})`]),
     ) as unknown as Theme;
     const analysis = records[0]![1]();
-    for (const { draw } of pictures) {
-      const svg = svgOf(draw({ analysis, theme: variables }));
+    for (const { draw } of pictures.flatMap((picture) => sheetsOf(picture, analysis))) {
+      const svg = svgOf(draw(variables));
       assert.doesNotMatch(svg, /#[0-9a-f]{3,8}"|rgb\(/i);
     }
   });

@@ -16,6 +16,11 @@ export const loadTestElectron = () => load('@vscode/test-electron');
 /** @returns {Promise<typeof import('jszip')>} */
 export const loadZip = async () => (await load('jszip')).default;
 
+/** The text of the script that checks a page for what keeps people out. */
+export async function loadAxe() {
+  return (await load('axe-core')).default.source;
+}
+
 async function load(/** @type {string} */ name) {
   installPackages(here);
   return import(name);

@@ -6,6 +6,7 @@ import path from 'node:path';
 import { CHROMIUM_FLAGS, writeFontSettings } from './chromium.mjs';
 import { loadPlaywright } from './packages.mjs';
 import { changeSettings } from './profile.mjs';
+import { webviewTools } from './webview.mjs';
 import { hoverText, readHints, textPoint } from './editor-text.mjs';
 
 const WORKBENCH_LIMIT_MS = 60_000;
@@ -88,6 +89,8 @@ export async function openWorkbench(options) {
  */
 function createTools(page, profile) {
   const tools = {
+    ...webviewTools(page),
+
     /** Presses a key such as `Control+Shift+M`. */
     press: (/** @type {string} */ key) => page.keyboard.press(key),
 
@@ -104,15 +107,6 @@ function createTools(page, profile) {
     /** The text of everything that matches the selector now. */
     texts: async (/** @type {string} */ selector) =>
       (await page.locator(selector).allInnerTexts()).map((text) => text.replaceAll('\u00a0', ' ')),
-
-    /** Everything that the nth open webview shows as text, from 0. */
-    webviewText: (/** @type {number} */ index) =>
-      page
-        .frameLocator('iframe.webview.ready')
-        .nth(index)
-        .frameLocator('#active-frame')
-        .locator('body')
-        .innerText(),
 
     /** The value of an expression in the page. */
     evaluate: (/** @type {string} */ expression) => page.evaluate(expression),

@@ -61,8 +61,17 @@ describe('the sheet', () => {
   });
 
   it('has every picture once, in a section, with the ids of what is drawn', () => {
-    const drawn = sheet(full).sections.flatMap((section) => section.pictures);
-    assert.deepEqual(drawn.map(({ name }) => name).sort(), pictures.map(({ name }) => name).sort());
+    const { sections, checkpoints } = sheet(full);
+    const drawn = sections.flatMap((section) => section.pictures);
+    const named = (isOfOne: boolean): readonly string[] =>
+      pictures.filter(({ checkpoints: of }) => of === isOfOne).map(({ name }) => name);
+    assert.deepEqual(drawn.map(({ name }) => name).sort(), [...named(false)].sort());
+    assert.ok(checkpoints.length > 0);
+    for (const checkpoint of checkpoints)
+      assert.deepEqual(
+        checkpoint.pictures.map(({ name }) => name),
+        named(true),
+      );
     const strike = drawn.find(({ name }) => name === 'strike-from-above');
     assert.ok(strike);
     assert.ok(strike.ids.includes('delivery.path'));

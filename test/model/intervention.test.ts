@@ -1,6 +1,7 @@
 // Changes of a fitted swing: held against the model run anew, against draws through formulas written here, and mirrored.
 import assert from 'node:assert/strict';
 import { accountOf, type Account } from '../../src/model/account.ts';
+import { withFaceHeld } from '../../src/model/held-face.ts';
 import { intervene, type Change } from '../../src/model/intervention.ts';
 import { extended } from '../../src/model/reconciliation.ts';
 import type { Observation, Situation } from '../../src/model/value.ts';
@@ -127,6 +128,45 @@ describe('a change of a result', () => {
     close(effects.get('delivery.face')!.difference, 2 * degree, 1e-9);
     close(effects.get('delivery.face')!.uDifference, 0, 1e-9);
     assert.ok(!effects.has('delivery.face_to_path'));
+  });
+
+  it('holds what is kept where it was, whatever else is changed', () => {
+    const kept: Change = { id: 'delivery.face', kind: 'kept', amount: 0, u: 0 };
+    const { effects } = intervene(entered(arc), [by('delivery.path', 2 * degree), kept])!;
+    const face = effects.get('delivery.face')!;
+    close(face.difference, 0, 1e-12);
+    close(face.uDifference, 0, 1e-9);
+    close(face.value, 2 * degree, 1e-3);
+    close(effects.get('delivery.face_to_path')!.difference, -2 * degree, 1e-9);
+    assert.deepEqual(withFaceHeld([to('delivery.path', 0, 0.01)])[1], { ...kept, u: 0.01 });
+    for (const id of ['delivery.face', 'delivery.face_to_path'])
+      assert.equal(withFaceHeld([to('delivery.path', 0), to(id, 0)]).length, 2);
+    assert.equal(withFaceHeld([to('delivery.attack', 0)]).length, 1);
+  });
+
+  it('moves the low point with the attack as the arc does, with an arc that was measured and with a usual one', () => {
+    // Low point ahead cm at attack ° on a plane ° of radius m: computed by solid geometry outside this project; the first is that
+    // of Penner 2003, Rep. Prog. Phys. 66:131, and Jorgensen, The Physics of Golf.
+    for (const [radius, plane, attack, ahead] of [
+      [1.6, 60, -5, 16.1],
+      [1.5, 64, -6, 17.44],
+      [1.75, 47, 3, -12.52],
+    ] as const) {
+      const measured = entered({
+        'delivery.attack': [0, 0.1 * degree],
+        'delivery.arc.radius': [radius, 0.01],
+        'delivery.arc.inclination': [plane * degree, 0.2 * degree],
+      });
+      const set = to('delivery.attack', attack * degree);
+      const moved = intervene(measured, [set])!.effects.get('delivery.low_point.ahead')!;
+      close(moved.difference! * 100, ahead, 0.1, `${attack}° down`);
+      const unmeasured = entered({ 'delivery.attack': [0, 0.5 * degree] });
+      const usual = intervene(unmeasured, [set])!.effects.get('delivery.low_point.ahead')!;
+      assert.equal(Math.sign(usual.difference!), Math.sign(ahead));
+      assert.ok(Math.abs(usual.difference! * 100 - ahead) < 1.96 * usual.uDifference! * 100);
+      assert.ok(usual.uDifference! < Math.abs(usual.difference!));
+      assert.equal(usual.value, null);
+    }
   });
 
   it('sets both where both are set, and lets the path give way to a face and a face-to-path', () => {

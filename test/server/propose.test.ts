@@ -37,7 +37,7 @@ describe('the server asked for a plan', () => {
     await start();
     const found = (await propose())!;
     assert.ok(found.changes.length >= 1 && found.changes.length <= found.mostChanges);
-    assert.equal(found.mostChanges, 3);
+    assert.deepEqual([found.mostChanges, found.planned, found.nothing], [3, 0, '']);
     for (const { label, description, detail } of found.changes) {
       assert.match(label, /: .* → .*/);
       assert.match(description, /^(setup|backswing|downswing), because of \w/);
@@ -69,7 +69,9 @@ describe('the server asked for a plan', () => {
   it('has nothing to propose without goals', async () => {
     session = await startSession(planFiles);
     uri = await session.open('b.swing.yaml', planRecord('', ''));
-    assert.equal(await propose(), null);
+    const { changes, nothing } = (await propose())!;
+    assert.deepEqual(changes, []);
+    assert.match(nothing, /^Nothing to propose: there is no goal/);
     assert.deepEqual(
       (await actionsAt(0)).filter(({ title }) => /plan/.test(title)),
       [],

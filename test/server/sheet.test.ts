@@ -3,9 +3,13 @@ import assert from 'node:assert/strict';
 import {
   analysedNotification,
   sheetRequest,
+  whatIfRequest,
+  writeWhatIfRequest,
   type AnalysedParams,
   type Sheet,
+  type WhatIfAnswer,
 } from '../../src/server/sheet-protocol.ts';
+import type { WritePlanResult } from '../../src/server/protocol.ts';
 import { startSession, type Session } from './session.ts';
 
 const text = (path: string): string =>
@@ -58,6 +62,26 @@ describe('the server on sheets', () => {
     await session.touch('mira.student.yaml');
     await hears(2);
     assert.equal((await sheetOf(uri))?.title, 'Ines');
+  });
+
+  it('answers what would be, and the edit that plans it, for the version at hand', async () => {
+    await start(true);
+    const uri = await session.open('a.swing.yaml', `${text('2 deg right')}flight: { start: 1 deg right }\n`);
+    const moves = [{ id: 'delivery.path', value: 0 }];
+    const answer = await session.connection.sendRequest<WhatIfAnswer>(whatIfRequest, { uri, moves });
+    assert.match(answer.rows.find(({ title }) => title === 'Club path')!.then, /^0\.0 deg ± 0\.5 deg$/);
+    const params = { uri, moves, because: ['heavy'] };
+    const { version, edits } = await session.connection.sendRequest<WritePlanResult>(
+      writeWhatIfRequest,
+      params,
+    );
+    assert.equal(version, 1);
+    assert.deepEqual(
+      edits.map(({ newText }) => newText),
+      [
+        'plan:\n  - change: delivery.path\n    to: 0 deg\n    because: [heavy]\n    proof: delivery.path < 1 deg\n',
+      ],
+    );
   });
 
   it('tells nothing to editors that have none', async () => {

@@ -32,6 +32,41 @@ describe('proposing a plan', () => {
     assert.equal(document.getText(), text);
   });
 
+  it('replaces a plan that is there only where the coach says so', async function () {
+    // What is put in the place of a question here is not seen by an extension in the browser's worker.
+    if (process.env['SWINGWRIGHT_TEST_WHERE'] === 'worker') this.skip();
+    const planned = `${text}plan: [{ change: delivery.attack, to: 4 deg down, because: start }]\n`;
+    const document = await vscode.workspace.openTextDocument(
+      await writeFile(at('planned.swing.yaml'), planned),
+    );
+    await vscode.window.showTextDocument(document);
+    const asked: string[] = [];
+    const before = vscode.window.showWarningMessage;
+    const answer = (words: string | undefined): void => {
+      Object.assign(vscode.window, {
+        showWarningMessage: (question: string) => {
+          asked.push(question);
+          return Promise.resolve(words);
+        },
+      });
+    };
+    try {
+      answer(undefined);
+      await vscode.commands.executeCommand('swingwright.proposePlan', document.uri, 'all');
+      assert.equal(document.getText(), planned);
+      answer('Replace');
+      await vscode.commands.executeCommand('swingwright.proposePlan', document.uri, 'all');
+      assert.ok(!document.getText().includes('4 deg down'));
+      assert.match(document.getText(), /\nplan:\n {2}- change: /);
+    } finally {
+      Object.assign(vscode.window, { showWarningMessage: before });
+    }
+    assert.deepEqual(
+      asked.map((question) => /plan with 1 change/.test(question)),
+      [true, true],
+    );
+  });
+
   it('lets the coach pick, everything being picked beforehand', async function () {
     if (!hasStage) this.skip();
     const document = await vscode.workspace.openTextDocument(await writeFile(at('pick.swing.yaml'), text));

@@ -34,6 +34,14 @@ export const stage = {
   texts: (selector: string) => act<string[]>('texts', selector),
   /** Everything that a webview shows as text; the webview is the nth that is open, from 0. */
   webviewText: (index = 0) => act<string>('webviewText', index),
+  /** Clicks on the first thing in a webview that matches a CSS selector. */
+  webviewClick: (selector: string, index = 0) => act<null>('webviewClick', selector, index),
+  /** Puts the keys' focus on the first thing in a webview that matches a CSS selector. */
+  webviewFocus: (selector: string, index = 0) => act<null>('webviewFocus', selector, index),
+  /** The value of an expression in a webview's own page. */
+  webviewEvaluate: <T>(expression: string, index = 0) => act<T>('webviewEvaluate', expression, index),
+  /** What axe finds wrong in a webview: each rule with the things that break it. */
+  webviewFaults: (index = 0) => act<string[]>('webviewFaults', index),
   /** The value of an expression in the page. */
   evaluate: <T>(expression: string) => act<T>('evaluate', expression),
   /** Runs the command with this title from the command palette. */

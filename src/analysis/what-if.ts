@@ -1,0 +1,158 @@
+// What a record would come to if some of its quantities were changed: prediction, goals, verdicts and windows, now and then; writes nothing.
+import { exactnessOf, type Made } from '../judgement/foreseer.ts';
+import { standingOf, type Standing } from '../judgement/goal-standing.ts';
+import { predict, type Prediction } from '../judgement/prediction.ts';
+import { beliefOf } from '../judgement/belief.ts';
+import { judge, type Beholder, type FaultVerdict } from '../judgement/verdict.ts';
+import type { StatedVerdict } from '../judgement/judgement.ts';
+import type { Account } from '../model/account.ts';
+import { reachOf } from '../model/intervention.ts';
+import { mirroredNumber } from '../model/mirror.ts';
+import type { Reconciliation } from '../model/reconciliation.ts';
+import { windowsForGoal, type Interval, type WindowId } from '../model/windows.ts';
+import type { Value } from '../model/value.ts';
+import type { Quantity } from '../registry/quantity.ts';
+import { foreseerOf, goalsOf, placedWanted } from './plan.ts';
+import type { Analysis } from './result.ts';
+import { flightGoalOf, goalWindowsOf } from './windows.ts';
+
+/** SI, as this player sees left and right. */
+export interface Setting {
+  readonly id: string;
+  readonly to: number;
+}
+
+export interface WhatIf {
+  readonly made: readonly Made[];
+  readonly prediction: Prediction;
+  readonly goals: readonly { readonly now: Standing; readonly then: Standing }[];
+  readonly faults: readonly { readonly now: StatedVerdict; readonly then: FaultVerdict }[];
+  /** What each goal asks for, at the speed and loft of now and of then. */
+  readonly windows: readonly {
+    readonly id: WindowId;
+    readonly now: Interval | undefined;
+    readonly then: Interval | undefined;
+  }[];
+  /** The record as it would be, for pictures; what the present flight and its shots say is not in it. */
+  readonly then: Analysis;
+}
+
+/** What a player can set out to change. */
+const changeable: ReadonlySet<string> = new Set(['checkpoints', 'delivery', 'strike']);
+
+/**
+ * Quantities with a number that the model or the fault book knows an effect of: those first that the plan or a change of a stated
+ * fault names, then in the order of the record's values.
+ */
+export function leversOf({ document, subject, account }: Analysis): readonly Quantity[] {
+  if (document.kind !== 'swing' || account?.outcome === undefined) return [];
+  const { nodeOf } = reachOf(account.outcome.last).forward;
+  const named = [
+    ...document.plan.flatMap(({ change }) => change?.value ?? []),
+    ...(subject.judgement?.stated ?? []).flatMap(({ fault }) =>
+      fault.changes.flatMap(({ quantity }) => quantity?.id ?? []),
+    ),
+  ];
+  const { values } = account.derivation;
+  const reached = [...values.keys()].filter((id) => nodeOf.has(id));
+  return [...new Set([...named, ...reached])].flatMap((id) => {
+    const quantity = subject.registry.find(id);
+    return quantity !== undefined && changeable.has(quantity.section) && values.has(id) ? [quantity] : [];
+  });
+}
+
+/** Undefined where the model has nothing to go by; a quantity without a number cannot be set. */
+export function whatIfOf(analysis: Analysis, settings: readonly Setting[]): WhatIf | undefined {
+  const { document, subject, account } = analysis;
+  if (document.kind !== 'swing' || account?.outcome === undefined) return undefined;
+  const foreseer = foreseerOf(subject, account);
+  const made = settings.flatMap(({ id, to }): Made[] => {
+    const quantity = subject.registry.find(id);
+    const now = account.derivation.values.get(id)?.value;
+    if (quantity === undefined || now === undefined || !Number.isFinite(to)) return [];
+    return [{ quantity, to, u: exactnessOf(quantity, now, to), because: [] }];
+  });
+  const prediction = predict(made, foreseer);
+  const { hand, registry } = foreseer;
+  const present = beliefOf(account, hand);
+  const belief = made.length === 0 ? present : prediction.belief;
+  const chances: Beholder['chances'] = new WeakMap();
+  return {
+    made,
+    prediction,
+    goals: placedWanted(subject, account).map(({ wanted }) => ({
+      now: standingOf(wanted, present, account.situation),
+      then: standingOf(wanted, belief, account.situation),
+    })),
+    faults: (subject.judgement?.stated ?? []).map((now) => ({
+      now,
+      then: judge(now, now.at, { belief, hand, registry, chances }),
+    })),
+    windows: windowsOf(analysis, account, prediction, made),
+    then: analysisThen(analysis, prediction, made),
+  };
+}
+
+const windowIds = ['delivery.face_to_path', 'delivery.path', 'delivery.face'] as const;
+
+/** Of the first goal that asks for any. */
+function windowsOf(
+  analysis: Analysis,
+  account: Account,
+  prediction: Prediction,
+  made: readonly Made[],
+): WhatIf['windows'] {
+  for (const { goal } of goalsOf(analysis.subject)) {
+    const now = goalWindowsOf(analysis, goal);
+    const then =
+      made.length === 0
+        ? now
+        : windowsForGoal(account.situation, flightGoalOf(goal), fitThen(account, prediction, made));
+    const asked = windowIds.filter((id) => now.has(id) || then.has(id));
+    if (asked.length > 0) return asked.map((id) => ({ id, now: now.get(id), then: then.get(id) }));
+  }
+  return [];
+}
+
+/** The fit with the predicted numbers in the place of the present ones. */
+function fitThen(
+  { outcome, situation }: Account,
+  prediction: Prediction,
+  made: readonly Made[],
+): Reconciliation | undefined {
+  if (outcome === undefined) return undefined;
+  const values = outcome.last.values.slice();
+  for (const [id, { value }] of numbersThen(prediction, made)) {
+    const node = outcome.last.forward.nodeOf.get(id);
+    if (node !== undefined) values[node] = mirroredNumber(id, value, situation);
+  }
+  return { ...outcome.last, values };
+}
+
+function numbersThen(
+  { outlooks }: Prediction,
+  made: readonly Made[],
+): ReadonlyMap<string, { readonly value: number; readonly u: number | null }> {
+  const numbers = new Map<string, { readonly value: number; readonly u: number | null }>();
+  for (const [id, { value, u }] of outlooks) if (value !== null) numbers.set(id, { value, u });
+  for (const { quantity, to, u } of made) numbers.set(quantity.id, { value: to, u });
+  return numbers;
+}
+
+function analysisThen(analysis: Analysis, prediction: Prediction, made: readonly Made[]): Analysis {
+  const { derivation } = analysis;
+  if (derivation === undefined) return analysis;
+  const values = new Map<string, Value>(derivation.values);
+  for (const [id, number] of numbersThen(prediction, made)) {
+    const now = values.get(id);
+    const nothing = { from: [], assumed: [], shares: new Map<string, number>(), rule: undefined };
+    values.set(id, { ...(now ?? nothing), id, ...number, kind: 'expected' });
+  }
+  const then = { ...derivation, values };
+  return {
+    ...analysis,
+    derivation: then,
+    account: undefined,
+    subject: { ...analysis.subject, derivation: then, shots: undefined },
+  };
+}

@@ -1,0 +1,94 @@
+// Proposed changes in words, why there are none, and what was left out of the search; shared by editor and command line, searches nothing.
+import type { GoalForecast } from '../judgement/forecast.ts';
+import { enough, type ProposedChange } from '../judgement/proposal.ts';
+import { showValue } from '../measure/show.ts';
+import type { Quantity } from '../registry/quantity.ts';
+import type { Subject } from './subject.ts';
+import { percent, placeWords } from './verdict-words.ts';
+
+/** "shaft lean at impact". */
+export function placedTitle({ title, checkpoint }: Quantity): string {
+  return `${title.charAt(0).toLowerCase()}${title.slice(1)}${placeWords(checkpoint)}`;
+}
+
+/** A number that somebody is asked for, without the zeros that say nothing: "42 cm". */
+export function roundWords(quantity: Quantity, value: number): string {
+  return showValue(quantity, value).replace(/\.0+(?=\D|$)/, '');
+}
+
+/** "stance width at address from 49 cm to 44 cm, because of trail-side-loaded: the fault book says …". */
+export function changeWords(change: ProposedChange): string {
+  const { quantity, from, to, because } = change;
+  const start = from === undefined ? '' : ` from ${roundWords(quantity, from)}`;
+  return `${placedTitle(quantity)}${start} to ${roundWords(quantity, to)}, because of ${because.join(', ')}: ${whyWords(change)}`;
+}
+
+/** Why it is proposed, by whose word, and for which goal. */
+export function whyWords({ against, unstated, serves: { wanted, how } }: ProposedChange): string {
+  const goal = placedTitle(wanted.quantity);
+  const end =
+    how === 'brings' ? `brings ${goal} nearer its window` : `keeps ${goal} inside its window with the others`;
+  if (against === undefined) return `the model says that it ${end}`;
+  const name = against.fault.title ?? against.fault.id.value;
+  const chance = unstated?.probability === undefined ? '' : ` with ${percent(unstated.probability)}`;
+  const shown =
+    unstated === undefined
+      ? ''
+      : `, which the numbers show${placeWords(unstated.at)}${chance} and the record does not state`;
+  return `the fault book says that it helps against "${name}"${shown}; it ${end}`;
+}
+
+/** Why nothing is proposed, in a sentence. */
+export function nothingWords(goals: readonly GoalForecast[]): string {
+  if (goals.length === 0)
+    return 'Nothing to propose: there is no goal; a plan is searched for `goals` of the record or of the student.';
+  const known = goals.filter(({ now }) => now.value !== undefined);
+  if (known.length === 0)
+    return 'Nothing to propose: the record says too little to tell how its goals stand.';
+  if (known.every(({ now }) => (now.chance ?? 0) >= enough)) {
+    const count = known.length < goals.length ? 'every goal that can be told' : 'every goal';
+    return `Nothing to propose: ${count} is more likely met than not with the swing as it is.`;
+  }
+  return 'Nothing that the fault book or the model knows of helps.';
+}
+
+/** What a coach may look for in vain: changes that start from a number which nobody measured, and faults that nobody stated. */
+export function leftOutWords(
+  { judgement, derivation }: Subject,
+  changes: readonly ProposedChange[],
+): readonly string[] {
+  const faults = (judgement?.stated ?? []).filter(({ verdict }) => verdict !== 'contradicted');
+  const unmeasured = faults.flatMap(({ fault }) =>
+    fault.changes.flatMap(({ quantity, by, byWords }) =>
+      quantity === undefined || by === undefined || derivation?.values.has(quantity.id) === true
+        ? []
+        : [
+            `${placedTitle(quantity)} (${byWords ?? 'by'}, against ${fault.id.value}) starts from a number that this record does not have`,
+          ],
+    ),
+  );
+  const contradicted = (judgement?.stated ?? []).flatMap(({ fault, verdict, probability }) =>
+    verdict !== 'contradicted'
+      ? []
+      : [
+          `${fault.id.value} is stated, and the numbers speak against it${probability === undefined ? '' : ` (${percent(probability)})`}`,
+        ],
+  );
+  const unstated = (judgement?.unstated ?? []).flatMap(({ fault, at, probability }) =>
+    changes.some(({ against }) => against?.fault === fault)
+      ? []
+      : [
+          `${fault.id.value} is not stated, though the numbers show it${placeWords(at)}${probability === undefined ? '' : ` with ${percent(probability)}`}; none of its changes brings a goal nearer`,
+        ],
+  );
+  return [...new Set([...unmeasured, ...contradicted, ...unstated])];
+}
+
+/** The lines of `plan:`. */
+export function planText(changes: readonly ProposedChange[]): string {
+  const items = changes.map(
+    ({ quantity, to, because, proof }) =>
+      `  - change: ${quantity.id}\n    to: ${roundWords(quantity, to)}\n    because: [${because.join(', ')}]\n    proof: ${proof}\n`,
+  );
+  return `plan:\n${items.join('')}`;
+}

@@ -1,0 +1,114 @@
+// The player down the line at a checkpoint, to scale: bend, depths and the shaft against the ground; draws what is known solid and the rest as it usually is.
+import type { Analysis } from '../analysis/result.ts';
+import { ruleBall } from '../physics/ball.ts';
+import { vector } from '../physics/vector.ts';
+import type { Checkpoint } from '../registry/quantity.ts';
+import { cameraOf } from './figure-camera.ts';
+import { marksOf } from './figure-marks.ts';
+import { standOf } from './figure-pose.ts';
+import { Figure } from './figure.tsx';
+import { Footer, Ground, Marks, ScaleBar, TrunkLine, unitsForStature, wrapped } from './figure-scene.tsx';
+import { FigureWindows, windowsAt } from './figure-windows.tsx';
+import {
+  checkpointTitle,
+  drawnAs,
+  figureWords,
+  labelOf,
+  misfitWords,
+  missingOf,
+  seenValues,
+} from './figure-words.ts';
+import { fixed, lineThrough, type Place } from './geometry.ts';
+import { LabelColumn, labelsHeight } from './label-column.tsx';
+import { Frame, lineStyle, type Picture } from './picture.tsx';
+import type { Theme } from './theme.ts';
+
+const name = 'figure-down-the-line';
+const field = { width: 366, ground: 392 };
+const column = { x: field.width + 14, width: 220, top: 14 };
+/** Where the ball is across the field, from the player's side. */
+const ballShare = 0.83;
+
+export function FigureDownTheLine({
+  analysis,
+  theme,
+  checkpoint,
+}: {
+  readonly analysis: Analysis;
+  readonly theme: Theme;
+  readonly checkpoint: Checkpoint;
+}): Picture {
+  const { registry } = analysis.subject;
+  const stand = standOf(analysis, checkpoint);
+  const scale = unitsForStature / stand.stature;
+  const side = stand.hand === 'left' ? -1 : 1;
+  const origin = { x: field.width * (side === 1 ? ballShare : 1 - ballShare), y: field.ground };
+  const camera = cameraOf('down_the_line', { origin, scale, hand: stand.hand });
+  const windows = windowsAt(analysis, checkpoint);
+  const marks = marksOf(stand, 'down_the_line');
+  const placeOf = new Map<string, Place>(marks.map(({ key, at }) => [key, camera.see(at)]));
+  const labels = seenValues(stand, 'down_the_line')
+    .filter(([key]) => placeOf.has(key))
+    .map(([key, value]) => labelOf(value, placeOf.get(key), windows.get(key), registry));
+  const missing = missingOf(stand, 'down_the_line', registry);
+  const misfits = misfitWords(stand, 'down_the_line', analysis);
+  const lines = [
+    ...misfits.map((misfit) => `${misfit}.`),
+    ...(missing.length > 0 ? wrapped(`Not known: ${missing.join(', ')}.`, 84) : []),
+    ...(stand.supposed.length > 0 ? [`${drawnAs(stand.supposed)}.`] : []),
+  ];
+  const bottom = Math.max(field.ground + 40, column.top + labelsHeight(labels));
+  const title = checkpointTitle(checkpoint);
+  const trunk = stand.values.get('forward_bend');
+  const toes = camera.see(vector(0, side * stand.pose.at.toeLine, 0));
+  return (
+    <Frame
+      name={name}
+      title={`${title}, down the line`}
+      words={figureWords(labels, missing, misfits, stand)}
+      width={column.x + column.width}
+      height={bottom + 30 + 15 * lines.length}
+      theme={theme}
+    >
+      <text x="12" y="20" fill={theme.ink} font-size="13">
+        {title}
+      </text>
+      <LabelColumn labels={labels} x={column.x} top={column.top} bottom={bottom} theme={theme} />
+      <g data-part="toe-line">
+        <path
+          d={lineThrough([
+            { x: toes.x, y: field.ground - 0.62 * unitsForStature },
+            { x: toes.x, y: field.ground + 8 },
+          ])}
+          {...lineStyle('rule', theme)}
+          stroke-opacity="0.8"
+        />
+        <text x={fixed(toes.x)} y={field.ground + 20} text-anchor="middle" fill={theme.soft} font-size="10">
+          line of the toes
+        </text>
+      </g>
+      <Ground y={field.ground} from={8} to={field.width - 28} theme={theme} />
+      <Figure {...{ stand, camera, theme }} view="down_the_line" />
+      <FigureWindows {...{ windows, stand, camera, theme }} view="down_the_line" picture={name} />
+      {trunk && <TrunkLine {...{ stand, camera, theme }} value={trunk} />}
+      <circle
+        cx={fixed(origin.x)}
+        cy={fixed(origin.y - ruleBall.radius * scale)}
+        r={fixed(ruleBall.radius * scale)}
+        fill={theme.paper}
+        stroke={theme.ink}
+        stroke-width="1.4"
+        data-part="ball"
+      />
+      <Marks {...{ marks, stand, camera, theme }} />
+      <ScaleBar at={{ x: side === 1 ? 12 : 280, y: field.ground + 26 }} scale={scale} theme={theme} />
+      <Footer
+        anchors={['entered', 'expected', 'guessed']}
+        lines={lines}
+        x={12}
+        y={bottom + 14}
+        theme={theme}
+      />
+    </Frame>
+  );
+}

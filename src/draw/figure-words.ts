@@ -1,0 +1,110 @@
+// What a figure says in words: labels beside it, what is not known, and what could not be drawn where it was recorded; knows no shapes.
+import type { Analysis } from '../analysis/result.ts';
+import { showValue } from '../measure/show.ts';
+import { mirroredNumber } from '../model/mirror.ts';
+import type { Value } from '../model/value.ts';
+import { isSeen, type Anchor, type StanceKey, type View } from '../physics/pose-anchors.ts';
+import type { Misfit } from '../physics/pose.ts';
+import type { PoseKey } from '../physics/pose-readings.ts';
+import type { Checkpoint } from '../registry/quantity.ts';
+import type { Registry } from '../registry/registry.ts';
+import type { Place } from './geometry.ts';
+import type { Stand } from './figure-pose.ts';
+import { sayingOf, wordsOf } from './known.ts';
+import type { Label } from './label-column.tsx';
+import type { WindowStanding } from '../judgement/template.ts';
+import { taughtOf } from './figure-windows.tsx';
+
+/** What a figure is hardly told without, face-on and down the line. */
+const chief: Readonly<Record<View, readonly PoseKey[]>> = {
+  face_on: ['head', 'sternum', 'pelvis', 'lead_shoulder', 'hands', 'spine_tilt', 'shaft_lean'],
+  down_the_line: ['forward_bend', 'hand_depth', 'pelvis_depth', 'head_height', 'shaft_inclination'],
+};
+
+export function missingOf({ values, checkpoint }: Stand, view: View, registry: Registry): readonly string[] {
+  return chief[view].flatMap((key) => {
+    // At address the head is by definition as high as it was at address.
+    if (values.has(key) || (key === 'head_height' && checkpoint === 'address')) return [];
+    const title = registry.find(`checkpoints.${checkpoint}.${key}`)?.title;
+    return title === undefined ? [] : [title.toLowerCase()];
+  });
+}
+
+export function labelOf(
+  value: Value,
+  at: Place | undefined,
+  standing: WindowStanding | undefined,
+  registry: Registry,
+): Label {
+  return {
+    ...sayingOf(value, registry),
+    id: value.id,
+    kind: value.kind === 'entered' ? 'entered' : 'expected',
+    taught: taughtOf(standing),
+    at,
+  };
+}
+
+/** "Pelvis: 150.0 cm ahead could not be drawn, 61.2 cm ahead was." */
+export function misfitWords(
+  { pose, values, hand }: Stand,
+  view: View,
+  { subject: { registry } }: Analysis,
+): readonly string[] {
+  return pose.misfits.flatMap(({ key, drawn }: Misfit) => {
+    const value = values.get(key);
+    const quantity = value && registry.find(value.id);
+    if (!value || !quantity || !isSeen(key, view)) return [];
+    const shown = showValue(quantity, mirroredNumber(value.id, drawn, { hand, registry }));
+    return [`${quantity.title} drawn at ${shown}, not ${showValue(quantity, value.value)}`];
+  });
+}
+
+/** All of it, to who cannot see it. */
+export function figureWords(
+  labels: readonly Label[],
+  missing: readonly string[],
+  misfits: readonly string[],
+  { supposed }: Stand,
+): string {
+  const further = [...misfits, ...(supposed.length > 0 ? [drawnAs(supposed)] : [])];
+  return [wordsOf(labels, missing), ...further.map((one) => `${one}.`)].join(' ');
+}
+
+export function drawnAs(supposed: readonly string[]): string {
+  return `Drawn as ${supposed.join(', ')}`;
+}
+
+/** Values of a checkpoint that have no place on a figure, in the order of the registry. */
+export function placelessValues(
+  { derivation, subject: { registry } }: Analysis,
+  stand: Stand,
+  shown: ReadonlySet<string>,
+): readonly Value[] {
+  const prefix = `checkpoints.${stand.checkpoint}.`;
+  return registry.quantities.flatMap(({ id }) => {
+    const value = id.startsWith(prefix) && !shown.has(id) ? derivation?.values.get(id) : undefined;
+    const isElsewhere = [...stand.values.values()].some((one) => one.id === id);
+    return value?.kind === 'entered' && !isElsewhere && Number.isFinite(value.value) ? [value] : [];
+  });
+}
+
+/** The values of which this view shows something. */
+export function seenValues(
+  { values }: Stand,
+  view: View,
+): readonly (readonly [PoseKey | StanceKey, Value])[] {
+  return [...values].filter(([key]) => isSeen(key, view));
+}
+
+export const anchorWords: Readonly<Record<Anchor, string>> = {
+  entered: 'recorded',
+  expected: 'expected',
+  guessed: 'as usual, not recorded',
+};
+
+/** "Lead arm parallel back". */
+export function checkpointTitle(checkpoint: Checkpoint): string {
+  const words = checkpoint.replaceAll('_', ' ');
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

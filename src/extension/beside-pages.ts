@@ -1,0 +1,134 @@
+// The commands that compare two records, or one with a revision of it, and that show a student's progress, each as a page in a panel.
+import * as vscode from 'vscode';
+import type { BaseLanguageClient } from 'vscode-languageclient';
+import {
+  comparePageRequest,
+  progressPageRequest,
+  readRevisionRequest,
+  type ComparePageParams,
+  type PageResult,
+  type PageSide,
+  type ProgressPageParams,
+  type ReadRevisionParams,
+} from '../server/page-protocol.ts';
+import { pickRevision, readAtRevision } from './git-revisions.ts';
+
+const viewType = 'swingwright.page';
+const comparable = '**/*.{swing,template}.yaml';
+
+export function registerBesidePages(client: BaseLanguageClient): vscode.Disposable {
+  client.onRequest(readRevisionRequest, ({ uri, revision }: ReadRevisionParams) =>
+    readAtRevision(vscode.Uri.parse(uri, true), revision),
+  );
+  return vscode.Disposable.from(
+    vscode.commands.registerCommand(
+      'swingwright.compareRecords',
+      async (given: unknown, selected: unknown) => {
+        const [one, other] = Array.isArray(selected) ? (selected as unknown[]) : [given];
+        const first = one instanceof vscode.Uri ? one : (recordInFront() ?? (await pick(undefined)));
+        const second = first && (other instanceof vscode.Uri ? other : await pick(first));
+        if (first !== undefined && second !== undefined)
+          await showComparison(client, sideOf(first), sideOf(second));
+      },
+    ),
+    vscode.commands.registerCommand(
+      'swingwright.compareWithRevision',
+      async (given: unknown, asked: unknown) => {
+        const uri = given instanceof vscode.Uri ? given : recordInFront();
+        if (uri === undefined) {
+          void vscode.window.showInformationMessage(
+            vscode.l10n.t('Open a record that ends in .swing.yaml first.'),
+          );
+          return;
+        }
+        const revision = typeof asked === 'string' ? asked : await pickRevision(uri);
+        if (revision === undefined || revision === '') return;
+        const then = { uri: uri.toString(), revision, name: `${revision}:${nameOf(uri)}` };
+        await showComparison(client, then, sideOf(uri));
+      },
+    ),
+    vscode.commands.registerCommand('swingwright.showProgress', async (given: unknown) => {
+      const uri = uriIn(given) ?? vscode.window.activeTextEditor?.document.uri ?? undefined;
+      if (uri === undefined || !/\.(student|swing)\.yaml$/.test(uri.path)) {
+        void vscode.window.showInformationMessage(
+          vscode.l10n.t("Open a student's file or one of the records first."),
+        );
+        return;
+      }
+      const params: ProgressPageParams = { uri: uri.toString() };
+      await show(
+        () => client.sendRequest<PageResult>(progressPageRequest, params),
+        (title) => vscode.l10n.t('Progress of {0}', title),
+      );
+    }),
+  );
+}
+
+function showComparison(client: BaseLanguageClient, first: PageSide, second: PageSide): Promise<void> {
+  const params: ComparePageParams = { first, second };
+  return show(
+    () => client.sendRequest<PageResult>(comparePageRequest, params),
+    (title) => title,
+  );
+}
+
+/** The page has no script and loads nothing, so that it needs no rights at all. */
+async function show(ask: () => Thenable<PageResult>, titled: (title: string) => string): Promise<void> {
+  const location = {
+    location: vscode.ProgressLocation.Window,
+    title: vscode.l10n.t('Laying lessons side by side…'),
+  };
+  const result = await vscode.window.withProgress(location, ask);
+  if (result.kind === 'refused') {
+    void vscode.window.showWarningMessage(result.words);
+    return;
+  }
+  const options = { enableScripts: false, enableFindWidget: true, localResourceRoots: [] };
+  const panel = vscode.window.createWebviewPanel(
+    viewType,
+    titled(result.title),
+    vscode.ViewColumn.Active,
+    options,
+  );
+  panel.webview.html = result.html;
+}
+
+async function pick(except: vscode.Uri | undefined): Promise<vscode.Uri | undefined> {
+  const found = await vscode.workspace.findFiles(comparable, '**/{node_modules,.git}/**');
+  const uris = found
+    .filter(
+      (uri) =>
+        uri.toString() !== except?.toString() && (except !== undefined || uri.path.endsWith('.swing.yaml')),
+    )
+    .sort((a, b) => (a.path < b.path ? -1 : 1));
+  const picked = await vscode.window.showQuickPick(
+    uris.map((uri) => ({ label: nameOf(uri), uri })),
+    {
+      placeHolder:
+        except === undefined
+          ? vscode.l10n.t('Choose a record')
+          : vscode.l10n.t('Compare {0} with', nameOf(except)),
+    },
+  );
+  return picked?.uri;
+}
+
+function recordInFront(): vscode.Uri | undefined {
+  const uri = vscode.window.activeTextEditor?.document.uri;
+  return uri?.path.endsWith('.swing.yaml') === true ? uri : undefined;
+}
+
+function sideOf(uri: vscode.Uri): PageSide {
+  return { uri: uri.toString(), name: nameOf(uri) };
+}
+
+function nameOf(uri: vscode.Uri): string {
+  return vscode.workspace.asRelativePath(uri);
+}
+
+/** Of a file, or of a student or a lesson in the view of lessons. */
+function uriIn(given: unknown): vscode.Uri | undefined {
+  if (given instanceof vscode.Uri) return given;
+  const node = given as { student?: { uri?: unknown } } | undefined;
+  return typeof node?.student?.uri === 'string' ? vscode.Uri.parse(node.student.uri) : undefined;
+}

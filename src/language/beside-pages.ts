@@ -1,0 +1,38 @@
+// The pages that lay records beside one another, as HTML: a comparison and a student's progress; draws and compares nothing itself.
+import { compareRecords, compareWithTemplate, isRecord, type RecordAnalysis } from '../analysis/compare.ts';
+import type { Lesson } from '../analysis/lessons.ts';
+import { progressOf } from '../analysis/progress.ts';
+import type { Analysis } from '../analysis/result.ts';
+import { comparedRecord, comparisonPage } from '../draw/comparison.tsx';
+import { progressPage } from '../draw/progress.tsx';
+import { templatePage } from '../draw/template-comparison.tsx';
+
+interface Named {
+  readonly name: string;
+  readonly analysis: Analysis;
+}
+
+/** The earlier lesson comes first, in whichever order they were picked. Undefined unless both are records, or one is a record and the other a template. */
+export function comparePage(first: Named, second: Named): string | undefined {
+  const [a, b] = [first.analysis, second.analysis];
+  if (isRecord(a) && isRecord(b) && isBefore(b, a)) return comparePage(second, first);
+  if (isRecord(a) && isRecord(b))
+    return comparisonPage(
+      comparedRecord(first.name, a),
+      comparedRecord(second.name, b),
+      compareRecords(a, b),
+    );
+  if (!isRecord(a)) return isRecord(b) ? comparePage(second, first) : undefined;
+  const comparison = compareWithTemplate(a, b);
+  return comparison && templatePage(comparedRecord(first.name, a), second.name, comparison);
+}
+
+function isBefore(one: RecordAnalysis, other: RecordAnalysis): boolean {
+  const [date, than] = [one.document.date?.value, other.document.date?.value];
+  return date !== undefined && than !== undefined && date < than;
+}
+
+/** Of all lessons of one student. */
+export function studentPage(student: string, lessons: readonly Lesson[]): string {
+  return progressPage(student, progressOf(lessons, { club: undefined, quantities: [] }));
+}

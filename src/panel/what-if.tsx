@@ -1,0 +1,136 @@
+// The page on which quantities are moved and everything that follows is seen beside the present; asks for answers and computes none.
+import { useState } from 'preact/hooks';
+import type { JSX } from 'preact';
+import type { Move, WhatIfAnswer } from '../language/what-if.ts';
+import { Svg } from './picture.tsx';
+import type { Pick } from './sheet-messages.ts';
+import { Sliders } from './sliders.tsx';
+import { NowAndThen } from './now-and-then.tsx';
+
+export interface WhatIfProps {
+  readonly answer: WhatIfAnswer | null | undefined;
+  readonly picks: readonly Pick[];
+  readonly setPicks: (picks: readonly Pick[]) => void;
+  readonly write: (moves: readonly Move[], because: readonly string[]) => void;
+  /** What came of it. */
+  readonly written: string;
+}
+
+export function movesOf(picks: readonly Pick[]): readonly Move[] {
+  return picks.flatMap(({ id, value }) => (value === null ? [] : [{ id, value }]));
+}
+
+export function WhatIf({ answer, picks, setPicks, write, written }: WhatIfProps): JSX.Element {
+  if (answer === undefined) return <p role="status">Asking the model…</p>;
+  if (answer === null)
+    return (
+      <p role="status">The record says too little for the model to go by. Enter more of the delivery.</p>
+    );
+  const { levers, mostMoves, rows, pictures, reasons, cautions, without } = answer;
+  const moves = movesOf(picks);
+  return (
+    <>
+      <h2>What would change</h2>
+      <Sliders levers={levers} mostMoves={mostMoves} picks={picks} setPicks={setPicks} />
+      <Cautions cautions={cautions} />
+      {without.length > 0 && (
+        <p>Neither the model nor the fault book knows what this does: {without.join(', ')}.</p>
+      )}
+      <NowAndThen rows={rows} />
+      <Write reasons={reasons} told={cautions} moves={moves} write={write} written={written} />
+      <h2>Now and then</h2>
+      {pictures.map(({ name, title, now, then }) => (
+        <section key={name} aria-label={title}>
+          <h3>{title}</h3>
+          <div class="pair">
+            <figure>
+              <figcaption>Now</figcaption>
+              <Svg svg={now} title={`${title}, now`} />
+            </figure>
+            <figure>
+              <figcaption>Then</figcaption>
+              {then === '' ? (
+                <p>As now: nothing is moved yet.</p>
+              ) : (
+                <Svg svg={then} title={`${title}, then`} />
+              )}
+            </figure>
+          </div>
+        </section>
+      ))}
+    </>
+  );
+}
+
+function Cautions({ cautions }: { readonly cautions: readonly string[] }): JSX.Element {
+  return (
+    <div role="status">
+      {cautions.map((caution) => (
+        <p key={caution} class="caution">
+          <b>Caution.</b> {caution}
+        </p>
+      ))}
+    </div>
+  );
+}
+
+/** Why is the coach's to say; where there is only one reason to choose from, it is chosen. */
+function Write({
+  reasons,
+  told,
+  moves,
+  write,
+  written,
+}: {
+  readonly reasons: WhatIfAnswer['reasons'];
+  /** Cautions that stand on the page already. */
+  readonly told: readonly string[];
+  readonly moves: readonly Move[];
+  readonly write: WhatIfProps['write'];
+  readonly written: string;
+}): JSX.Element {
+  const [chosen, setChosen] = useState<readonly string[]>(reasons.length === 1 ? [reasons[0]!.name] : []);
+  const added = reasons
+    .filter(({ name }) => chosen.includes(name))
+    .flatMap(({ cautions }) => cautions)
+    .filter((caution, i, all) => all.indexOf(caution) === i && !told.includes(caution));
+  return (
+    <section aria-labelledby="section-write">
+      <h2 id="section-write">Write as plan</h2>
+      {reasons.length > 0 && (
+        <fieldset class="reasons">
+          <legend>Because of</legend>
+          {reasons.map(({ name, title }) => (
+            <label key={name}>
+              <input
+                type="checkbox"
+                checked={chosen.includes(name)}
+                onChange={() =>
+                  setChosen(chosen.includes(name) ? chosen.filter((one) => one !== name) : [...chosen, name])
+                }
+              />{' '}
+              {title}
+            </label>
+          ))}
+        </fieldset>
+      )}
+      <Cautions cautions={added} />
+      <p>
+        <button
+          type="button"
+          class="main"
+          disabled={moves.length === 0}
+          onClick={() =>
+            write(
+              moves,
+              chosen.filter((name) => reasons.some((one) => one.name === name)),
+            )
+          }
+        >
+          Write as plan
+        </button>{' '}
+        <span role="status">{moves.length === 0 ? 'Move a quantity first.' : written}</span>
+      </p>
+    </section>
+  );
+}

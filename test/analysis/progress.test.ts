@@ -1,0 +1,159 @@
+// One student over time: what was measured with which interval, goals and plans lesson by lesson, and what is missing is said.
+import assert from 'node:assert/strict';
+import { progressOf } from '../../src/analysis/progress.ts';
+import { gapsOf, goalPointWords, movedWords, spanWords } from '../../src/analysis/progress-words.ts';
+import { progressPage } from '../../src/draw/progress.tsx';
+import { SmallMultiples } from '../../src/draw/small-multiples.tsx';
+import { svgOf } from '../../src/draw/picture.tsx';
+import { themes } from '../../src/draw/theme.ts';
+import { Timeline } from '../../src/draw/timeline.tsx';
+import { numberAt, part } from '../draw/drawn.ts';
+import { lessonsOf, recordOf } from './practice.ts';
+
+const everything = { club: undefined, quantities: [] };
+const only = (...quantities: readonly string[]) => ({ club: undefined, quantities });
+const at = (path: number, carry: number): string =>
+  `delivery: { path: ${path} deg right ± 1 deg }\nflight: { carry: ${carry} m ± 2 m, finish: ${path} m right ± 1 m }\ngoals: [{ finish: 2 m left..2 m right }]\n`;
+const three = {
+  'a.swing.yaml': recordOf(
+    '2026-05-01',
+    `${at(6, 150)}plan: [{ change: delivery.path, to: 1 deg right ± 0.5 deg, proof: delivery.path < 3 deg }]\n`,
+  ),
+  'b.swing.yaml': recordOf('2026-05-15', at(4, 155)),
+  'c.swing.yaml': recordOf('2026-06-12', at(1, 160)),
+};
+
+describe('the progress of a student', () => {
+  it('gives each measured value with 1.96 standard uncertainties to each side, the oldest first', async () => {
+    const [club, ...others] = progressOf(await lessonsOf(three), only('delivery.path'));
+    assert.deepEqual(others, []);
+    assert.equal(spanWords(club!), '3 lessons from 2026-05-01 to 2026-06-12');
+    const { points, change } = club!.series[0]!;
+    const degrees = (angle: number): number => Math.round((angle * 180e4) / Math.PI) / 1e4;
+    assert.deepEqual(
+      points.map(({ lesson, value, low, high }) => [
+        lesson.date,
+        degrees(value.value),
+        degrees(low),
+        degrees(high),
+      ]),
+      [
+        ['2026-05-01', 6, 4.04, 7.96],
+        ['2026-05-15', 4, 2.04, 5.96],
+        ['2026-06-12', 1, -0.96, 2.96],
+      ],
+    );
+    // 5 of √2 standard uncertainties: 3.5.
+    assert.equal(change?.size, 'larger');
+    assert.equal(
+      movedWords(club!.series[0]!),
+      '5.0 deg further left ± 1.4 deg from the first to the last, larger than measuring it twice explains',
+    );
+  });
+
+  it('shows what goals and plans are about where nothing is asked for, and how they stood', async () => {
+    const [club] = progressOf(await lessonsOf(three), everything);
+    assert.deepEqual(
+      club!.series.map(({ quantity }) => quantity.id),
+      ['delivery.path', 'flight.finish', 'flight.carry'],
+    );
+    assert.deepEqual(
+      club!.goals[0]!.points.map(({ standing }) => standing.chance! > 0.5),
+      [false, false, true],
+    );
+    assert.match(
+      goalPointWords(club!.goals[0]!, club!.goals[0]!.points[2]!),
+      /^1\.0 m right ± 1\.0 m, inside 2 m left\.\.2 m right: 84 %$/,
+    );
+    assert.deepEqual(
+      club!.held.map(({ lesson, plan, outcome }) => [lesson.date, plan.date, outcome.proofs[0]?.state]),
+      [
+        ['2026-05-15', '2026-05-01', 'not met'],
+        ['2026-06-12', '2026-05-01', 'met'],
+      ],
+    );
+    assert.deepEqual(
+      club!.conflicts.map(({ count }) => count),
+      [0, 0, 0],
+    );
+  });
+
+  it('says what is missing: dates, order, a second lesson, a measurement', async () => {
+    const lessons = await lessonsOf({
+      'a.swing.yaml': recordOf('2026-05-01', at(6, 150)),
+      'b.swing.yaml': recordOf('2026-05-01', at(5, 150)),
+      'c.swing.yaml': recordOf(undefined, at(4, 150)),
+      'd.swing.yaml': recordOf('2026-05-02', 'delivery: { path: 1 deg right }\n', { club: 'driver' }),
+    });
+    const clubs = progressOf(lessons, only('delivery.path', 'strike.height'));
+    assert.deepEqual(
+      clubs.map(({ club }) => club),
+      ['hybrid', 'driver'],
+    );
+    assert.deepEqual(clubs.map(gapsOf), [
+      [
+        'Left out, since it has no date: c.swing.yaml.',
+        'More than one lesson on 2026-05-01: their order is not known.',
+        'Not measured in any of them: strike height on the face.',
+      ],
+      [
+        'With one lesson there is nothing to hold it against yet.',
+        'Not measured in any of them: strike height on the face.',
+      ],
+    ]);
+    assert.deepEqual(
+      progressOf(lessons, { club: 'Driver', quantities: [] }).map(({ club }) => club),
+      ['driver'],
+    );
+    assert.deepEqual(progressOf([], everything), []);
+    for (const page of [progressPage('Ines', clubs), progressPage('<b>', [])])
+      assert.doesNotMatch(page, /NaN|Infinity|undefined|<script|<b>/);
+    assert.match(progressPage('Ines', []), /There are no lessons to show/);
+  });
+
+  it('draws days and intervals to scale', async () => {
+    const [club] = progressOf(await lessonsOf(three), only('delivery.path'));
+    const svg = svgOf(
+      Timeline({
+        series: club!.series[0]!,
+        goal: undefined,
+        span: ['2026-05-01', '2026-06-12'],
+        name: 'path',
+        theme: themes.light,
+      }),
+    );
+    const point = (day: string): { x: number; y: number; low: number; high: number } => {
+      const group = part(svg, `data-day="${day}"`);
+      const [, x, low, high] = /M ([\d.]+) ([\d.]+) V ([\d.]+)/.exec(group)!.map(Number);
+      return { x: x!, y: numberAt(group, 'cy'), low: low!, high: high! };
+    };
+    const [a, b, c] = Object.values(three).map((_, i) =>
+      point(['2026-05-01', '2026-05-15', '2026-06-12'][i]!),
+    );
+    // 14 days and 42.
+    assert.ok(Math.abs((b!.x - a!.x) / (c!.x - a!.x) - 14 / 42) < 0.001);
+    // 2 of 5 degrees; a bar is as long as 3.92 of them.
+    assert.ok(Math.abs((b!.y - a!.y) / (c!.y - a!.y) - 2 / 5) < 0.01);
+    assert.ok(Math.abs((a!.low - a!.high) / (c!.y - a!.y) - 3.92 / 5) < 0.01);
+    assert.match(svg, /2026-05-15: 4\.0 deg right ± 1\.0 deg\./);
+  });
+
+  it('draws all lessons to one scale, and says which of them does not tell', async () => {
+    const lessons = await lessonsOf({
+      ...three,
+      'd.swing.yaml': recordOf('2026-07-01', 'delivery: { path: 1 deg right }\n'),
+    });
+    const svg = svgOf(SmallMultiples({ lessons, goal: undefined, name: 'landings', theme: themes.light }));
+    const place = (day: string): number =>
+      numberAt(part(part(svg, `data-day="${day}"`), 'data-part="shot"'), 'cy');
+    const [first, second, third] = ['2026-05-01', '2026-05-15', '2026-06-12'].map(place);
+    const ahead = (carry: number, right: number): number => Math.sqrt(carry ** 2 - right ** 2);
+    const metres = [ahead(150, 6), ahead(155, 4), ahead(160, 1)] as const;
+    assert.ok(
+      Math.abs((first! - second!) / (first! - third!) - (metres[1] - metres[0]) / (metres[2] - metres[0])) <
+        0.005,
+    );
+    assert.match(svg, /2026-07-01: not known\./);
+    assert.doesNotMatch(svg, /NaN|Infinity|undefined/);
+  });
+});

@@ -1,0 +1,87 @@
+// Two records compared, one compared with a revision, and a student's progress, in a real VS Code: the panel opens and shows the page.
+import assert from 'node:assert/strict';
+import * as vscode from 'vscode';
+import { inTestFolder, until, writeFile } from './files.ts';
+import { needsStage, stage } from './stage.ts';
+
+const record = (date: string, path: number): string =>
+  `swing: 1\nstudent: ines.student.yaml\ndate: ${date}\nclub: hybrid\ndelivery: { path: ${path} deg right ± 1 deg }\n`;
+const at = (name: string): vscode.Uri => inTestFolder('beside-test', name);
+
+describe('pages beside one another', () => {
+  before(async () => {
+    await writeFile(
+      at('ines.student.yaml'),
+      'student: 1\nname: Ines\nhand: right\nbag: { hybrid: { kind: hybrid } }\n',
+    );
+    await writeFile(at('a.swing.yaml'), record('2026-05-14', 5));
+    await writeFile(at('b.swing.yaml'), record('2026-06-02', 1));
+  });
+  afterEach(() => vscode.commands.executeCommand('workbench.action.closeAllEditors'));
+
+  it('open a panel for two selected records, and for a student', async () => {
+    await vscode.commands.executeCommand('swingwright.compareRecords', at('a.swing.yaml'), [
+      at('a.swing.yaml'),
+      at('b.swing.yaml'),
+    ]);
+    await until(() => pages().length === 1);
+    await vscode.commands.executeCommand('swingwright.showProgress', at('ines.student.yaml'));
+    await until(() => pages().some(({ label }) => label === 'Progress of Ines'));
+  });
+
+  it('open none where the file lies in no repository or git is not there', async () => {
+    await vscode.commands.executeCommand('swingwright.compareWithRevision', at('a.swing.yaml'), 'HEAD');
+    assert.equal(pages().length, 0);
+  });
+
+  it('compare with a revision through the git that VS Code has', async function () {
+    // An extension in the browser's worker sees no other host's extensions, and the tests not it; git may be turned off.
+    const isHere = vscode.extensions.getExtension('swingwright.swingwright') !== undefined;
+    if (!isHere || vscode.extensions.getExtension('vscode.git') === undefined) return this.skip();
+    const { execFileSync } = await import('node:child_process');
+    const cwd = inTestFolder('beside-git', '').fsPath;
+    const git = (...args: readonly string[]): unknown =>
+      execFileSync(
+        'git',
+        [
+          '-c',
+          'user.name=Nobody',
+          '-c',
+          'user.email=nobody@example.invalid',
+          '-c',
+          'commit.gpgsign=false',
+          ...args,
+        ],
+        { cwd },
+      );
+    const file = await writeFile(inTestFolder('beside-git', 'a.swing.yaml'), record('2026-05-14', 5));
+    git('init', '--quiet');
+    git('add', '--all');
+    git('commit', '--quiet', '--no-verify', '--message', 'Lessons');
+    await writeFile(file, record('2026-05-14', 1));
+    await vscode.commands.executeCommand('swingwright.compareWithRevision', file, 'HEAD');
+    await until(() => pages().some(({ label }) => label.startsWith('HEAD:')));
+  });
+
+  describe('on the page', () => {
+    before(needsStage);
+
+    it('say what differs', async () => {
+      await vscode.commands.executeCommand('swingwright.compareRecords', at('a.swing.yaml'), [
+        at('a.swing.yaml'),
+        at('b.swing.yaml'),
+      ]);
+      await until(async () =>
+        /1 entry changed.*4\.0 deg further left/s.test(await stage.webviewText().catch(() => '')),
+      );
+    });
+  });
+});
+
+function pages(): readonly vscode.Tab[] {
+  return vscode.window.tabGroups.all
+    .flatMap(({ tabs }) => tabs)
+    .filter(
+      ({ input }) => input instanceof vscode.TabInputWebview && input.viewType.endsWith('swingwright.page'),
+    );
+}

@@ -1,0 +1,125 @@
+// What if: sliders within the windows of practice, and what follows from a change is what a plan of that change would be told.
+import assert from 'node:assert/strict';
+import { forecastOf } from '../../src/analysis/plan.ts';
+import { outlookWords } from '../../src/checks/forecast-words.ts';
+import { whatIf, type Move, type WhatIfAnswer } from '../../src/language/what-if.ts';
+import { analysed } from './analysed.ts';
+import { planFiles, planRecord } from './plan-record.ts';
+
+const record = planRecord('');
+
+function asked(text: string, moves: readonly Move[] = []): WhatIfAnswer {
+  const answer = whatIf(analysed(text, { files: planFiles }), moves);
+  assert.ok(answer);
+  return answer;
+}
+
+function row({ rows }: WhatIfAnswer, title: string): WhatIfAnswer['rows'][number] {
+  const found = rows.find((one) => one.title.startsWith(title));
+  assert.ok(found, title);
+  return found;
+}
+
+describe('what if', () => {
+  it('offers what a player can change and has a number, what a fault asks to change first', () => {
+    const { levers } = asked(record);
+    assert.equal(levers[0]!.id, 'checkpoints.address.stance_width');
+    assert.ok(levers.some(({ id }) => id === 'delivery.path'));
+    assert.ok(levers.every(({ id }) => !id.startsWith('flight.')));
+    assert.equal(new Set(levers.map(({ id }) => id)).size, levers.length);
+  });
+
+  it('gives each a window with the present in it, and steps that keys can go', () => {
+    for (const { id, min, max, step, now } of asked(record).levers) {
+      assert.ok(min <= now && now <= max, id);
+      assert.ok(step > 0 && (max - min) / step <= 122 && (max - min) / step >= 10, `${id} ${step}`);
+    }
+  });
+
+  it('says that nothing moves while nothing is moved', () => {
+    const answer = asked(record);
+    for (const { title, now, then, moved } of answer.rows) {
+      assert.equal(then, now, title);
+      assert.equal(moved, '', title);
+    }
+    assert.ok(answer.pictures.length > 0 && answer.pictures.every(({ then }) => then === ''));
+  });
+
+  it('foretells what a plan of the same changes is told, interval and all', () => {
+    const plan = `plan:
+  - { change: delivery.attack, to: 1 deg down }
+  - { change: checkpoints.address.stance_width, to: 41 cm }
+`;
+    const planned = analysed(planRecord(plan), { files: planFiles });
+    const answer = asked(record, [
+      { id: 'delivery.attack', value: -1 },
+      { id: 'checkpoints.address.stance_width', value: 41 },
+    ]);
+    const { whole, goals } = forecastOf(planned.subject, planned.account)!;
+    for (const [id, title] of [
+      ['flight.carry', 'Carry'],
+      ['flight.start', 'Start direction'],
+      ['delivery.low_point.ahead', 'Low point'],
+    ] as const) {
+      const { then, spread } = row(answer, title);
+      const words = outlookWords(whole.outlooks.get(id)!);
+      assert.ok(words.includes(`${then} (95 %: ${spread})`), `${words} against ${then} ${spread}`);
+    }
+    const start = answer.rows.find(({ group, title }) => group === 'Goals' && title.startsWith('Start'))!;
+    assert.match(start.then, new RegExp(`\\(${Math.round(100 * goals[0]!.then.chance!)} %\\)$`));
+  });
+
+  it('judges stated faults anew', () => {
+    const { now, then } = row(
+      asked(record, [{ id: 'checkpoints.impact.lead_pressure', value: 85 }]),
+      'trail-side',
+    );
+    assert.match(now, /^supported/);
+    assert.match(then, /^contradicted/);
+  });
+
+  it('turns the windows of the goal with loft and speed, and draws then beside now', () => {
+    const flown = `${record}flight: { start: 1 deg left ± 0.5 deg, curve: 9 m right ± 2 m, carry: 165 m ± 3 m }\n`;
+    const answer = asked(flown, [{ id: 'delivery.club_speed', value: 30 }]);
+    const { now, then } = answer.rows.find(({ group }) => group === 'Windows for the goal')!;
+    assert.notEqual(then, now);
+    const strike = answer.pictures.find(({ name }) => name === 'strike-from-above')!;
+    assert.match(strike.then, /^<svg/);
+    const ids = (svg: string): readonly string[] => [...svg.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id!);
+    assert.ok(ids(strike.now).length > 0);
+    assert.ok(ids(strike.then).every((id) => !ids(strike.now).includes(id)));
+  });
+
+  it('says what a change loads that the student’s file notes as injured, and what changes for a reason do', () => {
+    const files = {
+      ...planFiles,
+      'ansa.student.yaml': `${planFiles['ansa.student.yaml']}injuries: [{ part: lead knee }]\n`,
+      'house.faults.yaml': `${planFiles['house.faults.yaml']}    cautions: [lead knee]\n`,
+    };
+    const stance = { id: 'checkpoints.address.stance_width', value: 41 };
+    const careful = whatIf(analysed(record, { files }), [stance])!;
+    assert.match(careful.cautions[0]!, /lead knee.*stop if it hurts.*physician or physiotherapist/);
+    assert.deepEqual(careful.reasons.find(({ name }) => name === 'trail-side')!.cautions, careful.cautions);
+    assert.deepEqual(whatIf(analysed(record, { files }), [])!.cautions, []);
+    assert.deepEqual(asked(record, [stance]).cautions, []);
+  });
+
+  it('takes no more changes than a plan may have, and none of what is not known', () => {
+    const many = ['delivery.path', 'delivery.face', 'delivery.attack', 'delivery.club_speed'];
+    const answer = asked(
+      record,
+      many.map((id) => ({ id, value: 20 })),
+    );
+    assert.equal(answer.mostMoves, 3);
+    assert.match(row(answer, 'Club path').then, /^20 deg right/);
+    for (const id of ['nonsense', 'delivery.nonsense', 'checkpoints.top.head'])
+      assert.equal(row(asked(record, [{ id, value: 1 }]), 'Carry').moved, '');
+    const absurd = asked(record, [{ id: 'delivery.club_speed', value: 1e300 }]);
+    assert.doesNotMatch(JSON.stringify(absurd), /NaN|Infinity|null,/);
+  });
+
+  it('has no answer where the record says nothing that the model could go by', () => {
+    assert.equal(whatIf(analysed('swing: 1\n'), []), null);
+    assert.equal(whatIf(analysed('student: 1\n', { name: 'a.student.yaml' }), []), null);
+  });
+});

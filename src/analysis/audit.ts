@@ -8,7 +8,7 @@ import { standardUncertainty } from '../registry/registry.ts';
 import { explainedOf } from './explained.ts';
 import { goalsOf } from './plan.ts';
 import type { Analysis, TextRange } from './result.ts';
-import { rangeIn } from './positions.ts';
+import { lineTableOf, rangeOf } from './positions.ts';
 
 /** Where the uncertainty of an entry comes from. */
 export type Origin = 'stated' | 'method' | 'quantity';
@@ -51,7 +51,13 @@ export interface Audit {
 }
 
 /** What a lesson is mostly about, where nobody says. */
-const usual = ['flight.carry', 'flight.curve', 'flight.start', 'delivery.low_point.ahead', 'delivery.face_to_path'];
+const usual = [
+  'flight.carry',
+  'flight.curve',
+  'flight.start',
+  'delivery.low_point.ahead',
+  'delivery.face_to_path',
+];
 
 /** An entry with less redundancy than this hides half of its own error. */
 const wellChecked = 0.5;
@@ -63,7 +69,9 @@ export function auditOf(analysis: Analysis): Audit | undefined {
   if (document.kind !== 'swing' || account === undefined) return undefined;
   const { registry } = subject;
   const wanted = [
-    ...new Set(goalsOf(subject).flatMap(({ goal }) => [...goal.targets.values()].map(({ quantity }) => quantity.id))),
+    ...new Set(
+      goalsOf(subject).flatMap(({ goal }) => [...goal.targets.values()].map(({ quantity }) => quantity.id)),
+    ),
   ];
   const ids = (wanted.length > 0 ? wanted : usual).filter((id) => account.derivation.values.has(id));
   const shares = new Map(ids.map((id) => [id, sharesIn(analysis, id)]));
@@ -78,12 +86,13 @@ export function auditOf(analysis: Analysis): Audit | undefined {
         quantity: entry.quantity,
         reading: place,
         uri,
-        range: rangeIn(text, reading.span),
+        range: rangeOf(lineTableOf(text), reading.span),
         ...own,
         judged: judgedIn(account.agreement.entries, entry.id, place),
         second: secondOpinion(entry, place, analysis),
         shares: shareOf,
-        weight: ids.length === 0 ? 0 : [...shareOf.values()].reduce((sum, share) => sum + share, 0) / ids.length,
+        weight:
+          ids.length === 0 ? 0 : [...shareOf.values()].reduce((sum, share) => sum + share, 0) / ids.length,
         verdictAtTwice:
           twice.status === 'solved' ? judgedIn(twice.entries, entry.id, place)?.verdict : undefined,
       };
@@ -129,7 +138,8 @@ function figureOf(
 ): Figure {
   const { u, origin } = standardUncertainty(quantity, measure, workspace?.document.coverage ?? 1, registry);
   const { value, method, estimate } = measure;
-  const isGuess = estimate || (origin === 'quantity' && method === undefined) || (origin !== 'stated' && method === 'eye');
+  const isGuess =
+    estimate || (origin === 'quantity' && method === undefined) || (origin !== 'stated' && method === 'eye');
   return { value, u, origin, method, estimate, doubtful, isGuess };
 }
 
@@ -146,11 +156,7 @@ function secondOpinion(entry: Entry, place: number, analysis: Analysis): AuditRo
   return { value, u, apart: (own.value - value) / Math.hypot(own.u, u) };
 }
 
-function judgedIn(
-  entries: readonly JudgedReading[],
-  id: string,
-  place: number,
-): JudgedReading | undefined {
+function judgedIn(entries: readonly JudgedReading[], id: string, place: number): JudgedReading | undefined {
   return entries.find((entry) => entry.id === id && entry.reading === place);
 }
 
@@ -163,9 +169,7 @@ function sharesIn(analysis: Analysis, id: string): ReadonlyMap<string, number> {
 function widened(situation: Situation, times: number): Situation {
   return {
     ...situation,
-    observations: new Map(
-      [...situation.observations].map(([id, one]) => [id, { ...one, u: times * one.u }]),
-    ),
+    observations: new Map([...situation.observations].map(([id, one]) => [id, { ...one, u: times * one.u }])),
     ...(situation.readings && {
       readings: new Map(
         [...situation.readings].map(([id, several]) => [

@@ -4,13 +4,15 @@ import { createCache } from '../analysis/cache.ts';
 import { studentOf } from '../analysis/lessons.ts';
 import type { Analysis, FileState } from '../analysis/result.ts';
 import { settle } from '../analysis/settle.ts';
-import { comparePage, studentPage } from '../language/index.ts';
+import { comparePage, recordAudit, studentPage } from '../language/index.ts';
 import type { Desk } from './desk.ts';
 import type { Files } from './files.ts';
 import {
+  auditPageRequest,
   comparePageRequest,
   progressPageRequest,
   readRevisionRequest,
+  type AuditPageParams,
   type ComparePageParams,
   type PageResult,
   type PageSide,
@@ -88,6 +90,19 @@ export function serveBesidePages({ connection, files, desk, signalOf, normal }: 
       const name = (document.kind === 'student' ? document : subject.student?.document)?.name?.value;
       const words = name ?? decodeURIComponent(student.slice(student.lastIndexOf('/') + 1));
       return { kind: 'page', title: words, html: studentPage(words, lessons) };
+    },
+  );
+
+  connection.onRequest(
+    auditPageRequest,
+    async ({ uri }: AuditPageParams, token: CancellationToken): Promise<PageResult> => {
+      const name = decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
+      const analysis = await analysisOf({ uri, name }, signalOf(token));
+      if (typeof analysis === 'string') return { kind: 'refused', words: analysis };
+      const html = recordAudit(name, analysis);
+      return html === undefined
+        ? { kind: 'refused', words: `Found \`${name}\`; expected a record that ends in .swing.yaml.` }
+        : { kind: 'page', title: name, html };
     },
   );
 }

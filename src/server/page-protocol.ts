@@ -24,6 +24,13 @@ export interface ProgressPageParams {
   readonly uri: string;
 }
 
+/** Client to server: the page that says of each entry of a record how sound it is. */
+export const auditPageRequest = 'swingwright/auditPage';
+export interface AuditPageParams {
+  /** The record. */
+  readonly uri: string;
+}
+
 /** Server to client: a file as it stood at a git revision. Answered only by clients that asked for one. */
 export const readRevisionRequest = 'swingwright/readRevision';
 export interface ReadRevisionParams {

@@ -80,7 +80,7 @@ export function registerBesidePages(client: BaseLanguageClient): vscode.Disposab
   );
 }
 
-function showComparison(client: BaseLanguageClient, first: PageSide, second: PageSide): Promise<void> {
+export function showComparison(client: BaseLanguageClient, first: PageSide, second: PageSide): Promise<void> {
   const params: ComparePageParams = { first, second };
   return show(
     () => client.sendRequest<PageResult>(comparePageRequest, params),

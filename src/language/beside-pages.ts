@@ -1,5 +1,6 @@
 // The pages that lay records beside one another, as HTML: a comparison and a student's progress; draws and compares nothing itself.
 import { auditOf } from '../analysis/audit.ts';
+import { diffInShort } from '../analysis/diff-words.ts';
 import { auditPage } from '../draw/audit.tsx';
 import { compareRecords, compareWithTemplate, isRecord, type RecordAnalysis } from '../analysis/compare.ts';
 import type { Lesson } from '../analysis/lessons.ts';
@@ -43,4 +44,9 @@ export function studentPage(student: string, lessons: readonly Lesson[]): string
 export function recordAudit(name: string, analysis: Analysis): string | undefined {
   const audit = auditOf(analysis);
   return audit && auditPage(name, analysis, audit);
+}
+
+/** What changed from one version to another, in one short line; undefined of what is no record. */
+export function changeSummary(before: Analysis, after: Analysis): string | undefined {
+  return isRecord(before) && isRecord(after) ? diffInShort(compareRecords(before, after)) : undefined;
 }

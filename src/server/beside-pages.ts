@@ -4,15 +4,17 @@ import { createCache } from '../analysis/cache.ts';
 import { studentOf } from '../analysis/lessons.ts';
 import type { Analysis, FileState } from '../analysis/result.ts';
 import { settle } from '../analysis/settle.ts';
-import { comparePage, recordAudit, studentPage } from '../language/index.ts';
+import { changeSummary, comparePage, recordAudit, studentPage } from '../language/index.ts';
 import type { Desk } from './desk.ts';
 import type { Files } from './files.ts';
 import {
   auditPageRequest,
+  changeSummaryRequest,
   comparePageRequest,
   progressPageRequest,
   readRevisionRequest,
   type AuditPageParams,
+  type ChangeSummaryParams,
   type ComparePageParams,
   type PageResult,
   type PageSide,
@@ -68,6 +70,15 @@ export function serveBesidePages({ connection, files, desk, signalOf, normal }: 
         kind: 'refused',
         words: 'Found files of other kinds; expected two records, or a record and a template.',
       };
+    },
+  );
+
+  connection.onRequest(
+    changeSummaryRequest,
+    async ({ first, second }: ChangeSummaryParams, token: CancellationToken): Promise<string | null> => {
+      const signal = signalOf(token);
+      const [a, b] = [await analysisOf(first, signal), await analysisOf(second, signal)];
+      return typeof a === 'string' || typeof b === 'string' ? null : (changeSummary(a, b) ?? null);
     },
   );
 

@@ -31,6 +31,10 @@ export interface AuditPageParams {
   readonly uri: string;
 }
 
+/** Client to server: what changed from one version of a record to another, in one short line; null where one cannot be read. */
+export const changeSummaryRequest = 'swingwright/changeSummary';
+export type ChangeSummaryParams = ComparePageParams;
+
 /** Server to client: a file as it stood at a git revision. Answered only by clients that asked for one. */
 export const readRevisionRequest = 'swingwright/readRevision';
 export interface ReadRevisionParams {

@@ -2,18 +2,21 @@
 import { createCache } from '../analysis/cache.ts';
 import type { FileState } from '../analysis/result.ts';
 import { settle } from '../analysis/settle.ts';
+import { badgeReport } from './formats/badge.ts';
 import { junitReport } from './formats/junit.ts';
+import { linesReport } from './formats/lines.ts';
 import { sarifReport } from './formats/sarif.ts';
 import { printable, textReport } from './formats/text.ts';
 import { findFiles, loadFile, toPath } from '../disk/files.ts';
 import { startProgress } from './progress.ts';
 import { findingJson, type FileReport } from './report.ts';
 
-export const formats = ['text', 'json', 'sarif', 'junit'] as const;
+export const formats = ['text', 'lines', 'json', 'sarif', 'junit', 'badge'] as const;
 export type Format = (typeof formats)[number];
 
 const writers: Record<Format, (reports: readonly FileReport[]) => string> = {
   text: textReport,
+  lines: linesReport,
   json: (reports) =>
     `${JSON.stringify(
       reports.flatMap(({ file, findings }) => findings.map((f) => findingJson(file, f))),
@@ -22,6 +25,7 @@ const writers: Record<Format, (reports: readonly FileReport[]) => string> = {
     )}\n`,
   sarif: sarifReport,
   junit: junitReport,
+  badge: badgeReport,
 };
 
 /**

@@ -18,8 +18,14 @@ interface Source {
   readonly load: (uri: string) => Promise<FileState>;
 }
 
-/** Undefined, with the reason on standard error, where it cannot be read. */
-export async function readSide(given: string, signal: AbortSignal): Promise<Side | undefined> {
+/** Undefined where it cannot be read, with the reason on standard error unless it is to be read quietly. */
+export async function readSide(
+  given: string,
+  signal: AbortSignal,
+  how: 'aloud' | 'quietly' = 'aloud',
+): Promise<Side | undefined> {
+  const refuse = (path: string, reason: string): undefined =>
+    how === 'aloud' ? refuseAloud(path, reason) : undefined;
   const source = await sourceOf(given);
   if (typeof source === 'string') return refuse(given, source);
   const own = await source.load(source.uri);
@@ -45,7 +51,7 @@ function whereOf(given: string): string {
   return revisioned(given) === undefined ? '' : ' at that revision';
 }
 
-function refuse(given: string, reason: string): undefined {
+function refuseAloud(given: string, reason: string): undefined {
   process.stderr.write(`swingwright: cannot read \`${printable(given)}\`: ${printable(reason)}.\n`);
   return undefined;
 }

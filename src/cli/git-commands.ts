@@ -1,10 +1,33 @@
 // Names the commands that git calls, and the one that tells it to; what they do stands in files of their own.
 import { InvalidArgumentError, Option, type Command } from 'commander';
+import { diffCommand, historyCommand, type HistoryOptions } from './diff.ts';
 import { gitSetupCommand } from './git-setup.ts';
 import { mergeCommand, type MergeOptions } from './merge.ts';
 import { valuesCommand } from './values.ts';
 
-export function addGitCommands(program: Command): void {
+export function addGitCommands(program: Command, signal: AbortSignal): void {
+  program
+    .command('diff')
+    .description('say which values differ between two versions of a record; looks make no difference')
+    .argument('<first>', 'a record, also as it stood at a git revision: `HEAD~1:lessons/a.swing.yaml`')
+    .argument('[second]', 'another one; left out, the first is held against what is committed of it')
+    .addOption(new Option('--format <format>', 'how to print it').choices(['text', 'json']).default('text'))
+    .addHelpText('after', '\nExit code: 0 no value differs, 1 one does, 2 one of the two could not be read.')
+    .action(async (first: string, second: string | undefined, options: { format: 'text' | 'json' }) => {
+      process.exitCode = await diffCommand(first, second, options.format, signal);
+    });
+
+  program
+    .command('history')
+    .description('say what each commit changed in a record, the newest first')
+    .argument('<file>', 'a swing record')
+    .addOption(new Option('--most <number>', 'so many commits').argParser(wholeNumber(1, 1000)).default(20))
+    .addOption(new Option('--format <format>', 'how to print it').choices(['text', 'json']).default('text'))
+    .addHelpText('after', '\nExit code: 0 said, 2 the record has no history that can be read.')
+    .action(async (file: string, options: HistoryOptions) => {
+      process.exitCode = await historyCommand(file, options, signal);
+    });
+
   program
     .command('git-setup')
     .description('let git merge and show these files by value, in the repository of a folder')
@@ -22,7 +45,9 @@ export function addGitCommands(program: Command): void {
     .argument('<theirs>', 'the other')
     .option('--ours <name>', 'what marks call the one', 'ours')
     .option('--theirs <name>', 'what marks call the other', 'theirs')
-    .addOption(new Option('--mark-length <number>', 'how long a mark is').argParser(markLength).default(7))
+    .addOption(
+      new Option('--mark-length <number>', 'how long a mark is').argParser(wholeNumber(1, 200)).default(7),
+    )
     .addHelpText(
       'after',
       '\nExit code: 0 merged, 1 marks are left, 2 something could not be read or written.',
@@ -41,9 +66,11 @@ export function addGitCommands(program: Command): void {
     });
 }
 
-function markLength(words: string): number {
-  const number = Number(words);
-  if (!Number.isInteger(number) || number < 1 || number > 200)
-    throw new InvalidArgumentError('expected a whole number from 1 to 200.');
-  return number;
+function wholeNumber(least: number, most: number): (words: string) => number {
+  return (words) => {
+    const number = Number(words);
+    if (!Number.isInteger(number) || number < least || number > most)
+      throw new InvalidArgumentError(`expected a whole number from ${least} to ${most}.`);
+    return number;
+  };
 }

@@ -233,7 +233,7 @@ program
 
 addNewCommands(program, nonEmpty, stop.signal);
 addShareCommand(program, stop.signal);
-addGitCommands(program);
+addGitCommands(program, stop.signal);
 addReviewCommands(program, stop.signal);
 
 program.parseAsync().catch((error: unknown) => {

@@ -1,8 +1,23 @@
 // Names the commands for whoever asks how sound the numbers are; what they do stands in files of their own.
 import { Option, type Command } from 'commander';
+import { auditCommand, auditFormats, type AuditFormat } from './audit.ts';
 import { methodsCommand } from './methods.ts';
 
 export function addReviewCommands(program: Command, signal: AbortSignal): void {
+  program
+    .command('audit')
+    .description('say of each entry of a record how it was measured, who checks it, and what leans on it')
+    .argument('<file>', 'a swing record')
+    .addOption(
+      new Option('--format <format>', 'how to print it; csv has a row for each reading')
+        .choices(auditFormats)
+        .default('text'),
+    )
+    .addHelpText('after', '\nExit code: 0 printed, 2 the record could not be read.')
+    .action(async (file: string, options: { format: AuditFormat }) => {
+      process.exitCode = await auditCommand(file, options.format, signal);
+    });
+
   program
     .command('methods')
     .description('say how far methods of measuring agree in the records of a folder')

@@ -68,6 +68,55 @@ export async function openRevision({ revision, path }: Revisioned): Promise<Revi
   };
 }
 
+/** A commit that changed a file. */
+export interface PastCommit {
+  readonly commit: string;
+  /** When it was written, as ISO 8601 has it. */
+  readonly time: string;
+  /** The first line of its message. */
+  readonly subject: string;
+  /** The file's path on disk if it had kept the name that it had then. */
+  readonly path: string;
+}
+
+/** The commits that changed a file, the newest first, through renames; a sentence without its full stop where there are none to ask. */
+export async function commitsOf(path: string, most: number): Promise<readonly PastCommit[] | string> {
+  const file = resolve(path);
+  const folder = await nearestFolder(dirname(file));
+  if (folder === undefined) return 'there is no such folder';
+  const top = await git(['rev-parse', '--show-toplevel'], folder);
+  if (top.kind === 'absent') return 'git is not installed, or not on the path';
+  if (top.kind === 'failed') return whyNoRepository(top.words);
+  const log = await git(
+    ['log', '--follow', '--name-only', `--max-count=${most}`, '--format=%x00%H%x00%aI%x00%s%x00', '--', file],
+    folder,
+  );
+  // A repository without a commit has no history.
+  if (log.kind !== 'done') return [];
+  const parts = log.text.split('\0').slice(1);
+  const commits: PastCommit[] = [];
+  for (let i = 0; i + 3 < parts.length; i += 4) {
+    const [commit = '', time = '', subject = '', name = ''] = parts.slice(i, i + 4);
+    commits.push({ commit, time, subject, path: join(top.text.trim(), unquotedPath(name.trim())) });
+  }
+  return commits;
+}
+
+/** Git writes a name with signs beyond ASCII in quotes, each byte of them as a number of base 8. */
+function unquotedPath(name: string): string {
+  if (!name.startsWith('"')) return name;
+  const bytes: number[] = [];
+  const inner = name.slice(1, -1);
+  for (let at = 0; at < inner.length; at++) {
+    const octal = /^\\([0-7]{3})/.exec(inner.slice(at));
+    if (octal !== null) {
+      bytes.push(parseInt(octal[1]!, 8));
+      at += 3;
+    } else if (inner[at] !== '\\') bytes.push(inner.charCodeAt(at));
+  }
+  return new TextDecoder('utf-8').decode(Uint8Array.from(bytes));
+}
+
 async function loadAt(commit: string, root: string, file: string): Promise<FileState> {
   const path = relative(root, file).split(sep).join('/');
   if (path === '' || path.startsWith('../') || path === '..') return { kind: 'missing' };

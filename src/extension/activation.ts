@@ -17,6 +17,7 @@ import { registerNextEmpty } from './next-empty.ts';
 import { openCommand, registerPredictions } from './predictions.ts';
 import { proposeCommand, registerProposals } from './propose.ts';
 import { registerLessons } from './lessons.ts';
+import { registerRevisions } from './revisions.ts';
 import { registerSheet } from './sheet.ts';
 import { registerSample } from './sample.ts';
 import { registerNewFiles } from './new-files.ts';
@@ -62,6 +63,7 @@ export async function runClient(
     registerExplanations(client),
     registerPredictions(client),
     registerBesidePages(client),
+    registerRevisions(client),
     registerProposals(client),
     registerSheet(client, context.extensionUri),
     registerLessons(client, watchers),

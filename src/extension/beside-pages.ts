@@ -2,9 +2,11 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import {
+  auditPageRequest,
   comparePageRequest,
   progressPageRequest,
   readRevisionRequest,
+  type AuditPageParams,
   type ComparePageParams,
   type PageResult,
   type PageSide,
@@ -47,6 +49,20 @@ export function registerBesidePages(client: BaseLanguageClient): vscode.Disposab
         await showComparison(client, then, sideOf(uri));
       },
     ),
+    vscode.commands.registerCommand('swingwright.auditRecord', async (given: unknown) => {
+      const uri = given instanceof vscode.Uri ? given : recordInFront();
+      if (uri === undefined) {
+        void vscode.window.showInformationMessage(
+          vscode.l10n.t('Open a record that ends in .swing.yaml first.'),
+        );
+        return;
+      }
+      const params: AuditPageParams = { uri: uri.toString() };
+      await show(
+        () => client.sendRequest<PageResult>(auditPageRequest, params),
+        (title) => vscode.l10n.t('Audit of {0}', title),
+      );
+    }),
     vscode.commands.registerCommand('swingwright.showProgress', async (given: unknown) => {
       const uri = uriIn(given) ?? vscode.window.activeTextEditor?.document.uri ?? undefined;
       if (uri === undefined || !/\.(student|swing)\.yaml$/.test(uri.path)) {
@@ -64,7 +80,7 @@ export function registerBesidePages(client: BaseLanguageClient): vscode.Disposab
   );
 }
 
-function showComparison(client: BaseLanguageClient, first: PageSide, second: PageSide): Promise<void> {
+export function showComparison(client: BaseLanguageClient, first: PageSide, second: PageSide): Promise<void> {
   const params: ComparePageParams = { first, second };
   return show(
     () => client.sendRequest<PageResult>(comparePageRequest, params),

@@ -42,20 +42,41 @@ async function repositoryOf(uri: vscode.Uri): Promise<Repository | string> {
   }
 }
 
+/** A commit that changed a file. */
+export interface PastRevision {
+  readonly hash: string;
+  readonly subject: string;
+  /** As `YYYY-MM-DD`; empty where git does not say. */
+  readonly day: string;
+}
+
+/** The commits that changed this file, the newest first; a sentence where there is nobody to ask. */
+export async function revisionsOf(uri: vscode.Uri): Promise<readonly PastRevision[] | string> {
+  const repository = await repositoryOf(uri);
+  if (typeof repository === 'string') return repository;
+  const commits = await Promise.resolve(repository.log({ path: uri.fsPath, maxEntries: mostCommits })).catch(
+    () => [],
+  );
+  return commits.map(({ hash, message, authorDate }) => ({
+    hash,
+    subject: message.split('\n')[0] ?? '',
+    day: authorDate?.toISOString().slice(0, 10) ?? '',
+  }));
+}
+
 /** A revision of this file that the user picked or wrote; undefined where none was, with the reason shown. */
 export async function pickRevision(uri: vscode.Uri): Promise<string | undefined> {
   const repository = await repositoryOf(uri);
+  const commits = await revisionsOf(uri);
   if (typeof repository === 'string') {
     void vscode.window.showWarningMessage(repository);
     return undefined;
   }
-  const commits = await Promise.resolve(repository.log({ path: uri.fsPath, maxEntries: mostCommits })).catch(
-    () => [],
-  );
+  if (typeof commits === 'string') return undefined;
   const other = { label: vscode.l10n.t('Another revision…'), revision: undefined };
-  const items = commits.map(({ hash, message, authorDate }) => ({
-    label: message.split('\n')[0] ?? '',
-    description: [hash.slice(0, 7), authorDate?.toISOString().slice(0, 10) ?? ''].join('  ').trim(),
+  const items = commits.map(({ hash, subject, day }) => ({
+    label: subject,
+    description: [hash.slice(0, 7), day].join('  ').trim(),
     revision: hash.slice(0, 12),
   }));
   const picked = await vscode.window.showQuickPick([...items, other], {

@@ -1,4 +1,7 @@
 // The pages that lay records beside one another, as HTML: a comparison and a student's progress; draws and compares nothing itself.
+import { auditOf } from '../analysis/audit.ts';
+import { diffInShort } from '../analysis/diff-words.ts';
+import { auditPage } from '../draw/audit.tsx';
 import { compareRecords, compareWithTemplate, isRecord, type RecordAnalysis } from '../analysis/compare.ts';
 import type { Lesson } from '../analysis/lessons.ts';
 import { progressOf } from '../analysis/progress.ts';
@@ -35,4 +38,15 @@ function isBefore(one: RecordAnalysis, other: RecordAnalysis): boolean {
 /** Of all lessons of one student. */
 export function studentPage(student: string, lessons: readonly Lesson[]): string {
   return progressPage(student, progressOf(lessons, { club: undefined, quantities: [] }));
+}
+
+/** What a reviewer asks of each entry; undefined of what is no record. */
+export function recordAudit(name: string, analysis: Analysis): string | undefined {
+  const audit = auditOf(analysis);
+  return audit && auditPage(name, analysis, audit);
+}
+
+/** What changed from one version to another, in one short line; undefined of what is no record. */
+export function changeSummary(before: Analysis, after: Analysis): string | undefined {
+  return isRecord(before) && isRecord(after) ? diffInShort(compareRecords(before, after)) : undefined;
 }

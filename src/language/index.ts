@@ -11,7 +11,7 @@ export { findLinks } from './links.ts';
 export { findHighlights, findMention, findOccurrences } from './occurrences.ts';
 export { findRename, findRenamed, prepareRename, type Refusal } from './rename.ts';
 export { findSelectionRanges } from './selection.ts';
-export { comparePage, studentPage } from './beside-pages.ts';
+export { changeSummary, comparePage, recordAudit, studentPage } from './beside-pages.ts';
 export { predictionsPage } from './predictions-page.ts';
 export { sheetOf } from './sheet.ts';
 export { whatIf } from './what-if.ts';

@@ -16,7 +16,10 @@ declare module 'papaparse' {
   }
   const papaparse: {
     parse(text: string, options: Options): void;
-    unparse(rows: readonly (readonly string[])[], options: { readonly newline: string }): string;
+    unparse(
+      rows: readonly (readonly string[])[],
+      options: { readonly newline: string; readonly escapeFormulae?: RegExp },
+    ): string;
   };
   export default papaparse;
 }

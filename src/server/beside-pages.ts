@@ -4,13 +4,17 @@ import { createCache } from '../analysis/cache.ts';
 import { studentOf } from '../analysis/lessons.ts';
 import type { Analysis, FileState } from '../analysis/result.ts';
 import { settle } from '../analysis/settle.ts';
-import { comparePage, studentPage } from '../language/index.ts';
+import { changeSummary, comparePage, recordAudit, studentPage } from '../language/index.ts';
 import type { Desk } from './desk.ts';
 import type { Files } from './files.ts';
 import {
+  auditPageRequest,
+  changeSummaryRequest,
   comparePageRequest,
   progressPageRequest,
   readRevisionRequest,
+  type AuditPageParams,
+  type ChangeSummaryParams,
   type ComparePageParams,
   type PageResult,
   type PageSide,
@@ -70,6 +74,15 @@ export function serveBesidePages({ connection, files, desk, signalOf, normal }: 
   );
 
   connection.onRequest(
+    changeSummaryRequest,
+    async ({ first, second }: ChangeSummaryParams, token: CancellationToken): Promise<string | null> => {
+      const signal = signalOf(token);
+      const [a, b] = [await analysisOf(first, signal), await analysisOf(second, signal)];
+      return typeof a === 'string' || typeof b === 'string' ? null : (changeSummary(a, b) ?? null);
+    },
+  );
+
+  connection.onRequest(
     progressPageRequest,
     async ({ uri }: ProgressPageParams, token: CancellationToken): Promise<PageResult> => {
       const signal = signalOf(token);
@@ -88,6 +101,19 @@ export function serveBesidePages({ connection, files, desk, signalOf, normal }: 
       const name = (document.kind === 'student' ? document : subject.student?.document)?.name?.value;
       const words = name ?? decodeURIComponent(student.slice(student.lastIndexOf('/') + 1));
       return { kind: 'page', title: words, html: studentPage(words, lessons) };
+    },
+  );
+
+  connection.onRequest(
+    auditPageRequest,
+    async ({ uri }: AuditPageParams, token: CancellationToken): Promise<PageResult> => {
+      const name = decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
+      const analysis = await analysisOf({ uri, name }, signalOf(token));
+      if (typeof analysis === 'string') return { kind: 'refused', words: analysis };
+      const html = recordAudit(name, analysis);
+      return html === undefined
+        ? { kind: 'refused', words: `Found \`${name}\`; expected a record that ends in .swing.yaml.` }
+        : { kind: 'page', title: name, html };
     },
   );
 }

@@ -24,6 +24,17 @@ export interface ProgressPageParams {
   readonly uri: string;
 }
 
+/** Client to server: the page that says of each entry of a record how sound it is. */
+export const auditPageRequest = 'swingwright/auditPage';
+export interface AuditPageParams {
+  /** The record. */
+  readonly uri: string;
+}
+
+/** Client to server: what changed from one version of a record to another, in one short line; null where one cannot be read. */
+export const changeSummaryRequest = 'swingwright/changeSummary';
+export type ChangeSummaryParams = ComparePageParams;
+
 /** Server to client: a file as it stood at a git revision. Answered only by clients that asked for one. */
 export const readRevisionRequest = 'swingwright/readRevision';
 export interface ReadRevisionParams {

@@ -74,6 +74,7 @@ async function main() {
     extensionTestsEnv: {
       SWINGWRIGHT_HOST_REMOVABLE: temporary,
       SWINGWRIGHT_TEST_RESULTS: results,
+      SWINGWRIGHT_TEST_ROOT: root,
       SWINGWRIGHT_TEST_GREP: values.grep ?? '',
       SWINGWRIGHT_TEST_WHERE: values.web ? 'worker' : 'node',
       SWINGWRIGHT_TEST_COLOUR: process.stdout.isTTY ? 'on' : 'off',

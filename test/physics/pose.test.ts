@@ -236,7 +236,7 @@ describe('a figure', () => {
         fc.constantFrom('address', 'top', 'lead_arm_parallel_down', 'finish' as const),
         fc.array(fc.double({ min: -1, max: 1, noNaN: true }), { minLength: 6, maxLength: 6 }),
         (checkpoint, shares) => {
-          const at = posed(checkpoint as SwingCheckpoint);
+          const at = posed(checkpoint);
           const { joints } = at.skeleton;
           const usual = {
             pelvis: joints.pelvis.x,

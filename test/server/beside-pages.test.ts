@@ -1,6 +1,7 @@
 // Pages that lay records beside one another are answered from what stands in the editor, and from git through the client.
 import assert from 'node:assert/strict';
 import {
+  auditPageRequest,
   comparePageRequest,
   progressPageRequest,
   readRevisionRequest,
@@ -48,6 +49,14 @@ describe('the server on pages beside one another', () => {
       htmlOf(await compare(side('a.swing.yaml'), side('b.swing.yaml'))),
       /<td class="number">3\.0 deg right/,
     );
+  });
+
+  it('says of each entry of a record how sound it is, and refuses what is none', async () => {
+    const audit = (name: string): Promise<PageResult> =>
+      session.connection.sendRequest(auditPageRequest, { uri: folder + name });
+    assert.match(htmlOf(await audit('a.swing.yaml')), /<tr data-id="delivery\.path">/);
+    assert.equal((await audit('ines.student.yaml')).kind, 'refused');
+    assert.equal((await audit('gone.swing.yaml')).kind, 'refused');
   });
 
   it('holds a record against a template, and refuses other kinds', async () => {

@@ -66,6 +66,28 @@ describe('pages beside one another', () => {
   describe('on the page', () => {
     before(needsStage);
 
+    it('list the revisions of the record in front with what each changed, and compare one with the one before', async function () {
+      const isHere = vscode.extensions.getExtension('swingwright.swingwright') !== undefined;
+      if (!isHere || vscode.extensions.getExtension('vscode.git') === undefined) return this.skip();
+      const file = inTestFolder('beside-git', 'a.swing.yaml');
+      await vscode.window.showTextDocument(await vscode.workspace.openTextDocument(file));
+      await vscode.commands.executeCommand('swingwright.revisions.focus');
+      const pane = '.pane:has(.pane-header[aria-label^="Revisions"])';
+      const others = '.sidebar .pane-header.expanded:not([aria-label^="Revisions"])';
+      while ((await stage.texts(others)).length > 0) await stage.click(others);
+      const rows = async (): Promise<string> =>
+        (await stage.texts(`${pane} .monaco-list-row`)).join('\n').replace(/\s+/g, ' ');
+      await until(async () =>
+        /As it stands now.*club path 5\.0 deg right → 1\.0 deg right.*Lessons.*the first version/s.test(
+          await rows(),
+        ),
+      );
+      await stage.screenshot('revisions-light', 'light');
+      await stage.hover(`${pane} .monaco-list-row`);
+      await stage.click(`${pane} .monaco-list-row .action-label`);
+      await until(() => pages().length === 1);
+    });
+
     it('say what differs', async () => {
       await vscode.commands.executeCommand('swingwright.compareRecords', at('a.swing.yaml'), [
         at('a.swing.yaml'),

@@ -35,7 +35,9 @@ describe('completion in the editor', () => {
   });
   afterEach(closeEditor);
 
-  it('goes from a key to its number, and from there to unit, direction and method', async () => {
+  it('goes from a key to its number, and from there to unit, direction and method', async function () {
+    // Four lists come up one after another, and the first of them starts the server.
+    this.timeout(90_000);
     const { document } = await open(`${head}delivery:\n  $0`);
     await type('att');
     await take('attack');

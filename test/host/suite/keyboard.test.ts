@@ -4,6 +4,7 @@ import * as vscode from 'vscode';
 import { lesson } from '../../../build/bench/lesson.ts';
 import { closeEditor } from './editor.ts';
 import { inTestFolder, until, writeFile } from './files.ts';
+import { projectText } from './project.ts';
 import { needsStage, stage } from './stage.ts';
 
 const student = `student: 1
@@ -76,7 +77,7 @@ describe('a lesson without a mouse', () => {
 
     const written = document.getText().replace(/^date: .*$/m, 'date: 2026-05-01');
     assert.equal(written.replace(/\n+/g, '\n').trim(), last.trim());
-    const said = Number(/Twenty values take (\d+) keys/.exec(await readme())?.[1]);
+    const said = Number(/Twenty values take (\d+) keys/.exec(await projectText('README.md'))?.[1]);
     assert.equal(keys, said);
   });
 });
@@ -116,15 +117,9 @@ function lineBefore(): string {
   return editor.document.lineAt(line).text.slice(0, character).trimStart();
 }
 
-async function readme(): Promise<string> {
-  const extension = vscode.extensions.getExtension('swingwright.swingwright')!;
-  const file = vscode.Uri.joinPath(extension.extensionUri, 'README.md');
-  return new TextDecoder().decode(await vscode.workspace.fs.readFile(file));
-}
-
 /** The keys of each numbered line under "Without a mouse". */
 async function listed(): Promise<string[][]> {
-  const section = (await readme()).split('\n## Without a mouse\n')[1]!.split('\n## ')[0]!;
+  const section = (await projectText('README.md')).split('\n## Without a mouse\n')[1]!.split('\n## ')[0]!;
   return [...section.matchAll(/^\d\. (.*)$/gm)].map(([, line]) =>
     [...line!.matchAll(/`([^`]+)`/g)].map(([, key]) => key!),
   );

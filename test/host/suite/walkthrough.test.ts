@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import * as vscode from 'vscode';
 import { inTestFolder, until, writeFile } from './files.ts';
+import { projectFile, projectText } from './project.ts';
 import { needsStage, stage } from './stage.ts';
 
 const walkthrough = 'swingwright.swingwright#firstMinutes';
@@ -16,8 +17,12 @@ interface Step {
   readonly media: { readonly image: Readonly<Record<string, string>>; readonly altText: string };
 }
 
-function steps(): readonly Step[] {
-  const { contributes } = vscode.extensions.getExtension('swingwright.swingwright')!.packageJSON as {
+async function steps(): Promise<readonly Step[]> {
+  const words = JSON.parse(await projectText('package.nls.json')) as Readonly<Record<string, string>>;
+  const manifest = (await projectText('package.json')).replace(/"%([\w.]+)%"/g, (_, key: string) =>
+    JSON.stringify(words[key]),
+  );
+  const { contributes } = JSON.parse(manifest) as {
     contributes: { walkthroughs: readonly { steps: readonly Step[] }[] };
   };
   return contributes.walkthroughs[0]!.steps;
@@ -48,15 +53,11 @@ describe('the walkthrough', () => {
   afterEach(() => vscode.commands.executeCommand('workbench.action.closeAllEditors'));
 
   it('has a picture for each theme in every step, and a button for what it speaks of', async () => {
-    const { extensionUri } = vscode.extensions.getExtension('swingwright.swingwright')!;
     const commands = await vscode.commands.getCommands();
-    for (const { id, description, media } of steps()) {
+    for (const { id, description, media } of await steps()) {
       assert.deepEqual(Object.keys(media.image), ['light', 'dark', 'hc', 'hcLight'], id);
       for (const file of Object.values(media.image))
-        assert.ok(
-          (await vscode.workspace.fs.stat(vscode.Uri.joinPath(extensionUri, file))).size > 1000,
-          file,
-        );
+        assert.ok((await vscode.workspace.fs.stat(projectFile(file))).size > 1000, file);
       const named = [...description.matchAll(/\(command:(?:toSide:)?([\w.]+)\)/g)].map(([, name]) => name!);
       assert.ok(named.length > 0, id);
       for (const name of named) assert.ok(commands.includes(name), name);
@@ -64,7 +65,7 @@ describe('the walkthrough', () => {
   });
 
   it('shows every step that fits here, and its picture', async () => {
-    const fitting = steps().filter(({ when }) => when !== '!swingwright.hasLessons');
+    const fitting = (await steps()).filter(({ when }) => when !== '!swingwright.hasLessons');
     await openStep('record');
     await until(
       async () => (await stage.texts('.getting-started-step .step-title')).length === fitting.length,

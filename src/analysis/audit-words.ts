@@ -1,0 +1,103 @@
+// Says an audit in words: the columns of its table, each cell, and what stands out; computes nothing.
+import { titleWithin } from '../checks/agreement.ts';
+import { showValue } from '../measure/show.ts';
+import type { Audit, AuditRow } from './audit.ts';
+import type { Analysis } from './result.ts';
+
+/** The columns of the table, whoever shows it. */
+export const auditColumns = [
+  'Entry',
+  'Value',
+  'Method',
+  'Uncertainty from',
+  'Checked',
+  'Residual',
+  'Verdict',
+  'If twice as unsure',
+  'Second opinion',
+  'Carries',
+] as const;
+
+export function auditCells(row: AuditRow, { subject: { registry } }: Analysis): readonly string[] {
+  const { quantity, judged } = row;
+  return [
+    entryWords(row, (id) => titleWithin(id, registry)),
+    showValue(quantity, row.value, row.u),
+    methodWords(row),
+    originWords[row.origin],
+    judged === undefined ? 'takes no part' : percent(judged.redundancy),
+    judged?.w === undefined || judged.w === null ? '' : signed(judged.w),
+    judged === undefined ? '' : verdictWords[judged.verdict],
+    row.verdictAtTwice === undefined ? '' : verdictWords[row.verdictAtTwice],
+    row.second === undefined
+      ? ''
+      : `${showValue(quantity, row.second.value, row.second.u)}, ${signed(row.second.apart)} u apart`,
+    row.weight === 0 ? '' : percent(row.weight),
+  ];
+}
+
+export const verdictWords = { fits: 'fits', conflict: 'does not fit', unchecked: 'unchecked' } as const;
+
+function entryWords({ quantity, reading }: AuditRow, titled: (id: string) => string): string {
+  const title = titled(quantity.id);
+  const first = title.charAt(0).toUpperCase() + title.slice(1);
+  return reading === 0 ? first : `${first}, reading ${reading + 1}`;
+}
+
+function methodWords({ method, estimate, doubtful }: AuditRow): string {
+  const words = [
+    ...(method === undefined ? [] : [method]),
+    ...(estimate ? ['an estimate'] : []),
+    ...(doubtful ? ['doubtful'] : []),
+  ];
+  return words.length === 0 ? 'not said' : words.join(', ');
+}
+
+const originWords = { stated: 'stated', method: 'the method', quantity: 'the quantity' } as const;
+
+/** What a reviewer should look at first, a sentence each. */
+export function auditRemarks(
+  { rows, leanedOn, concluded, fromGoals }: Audit,
+  analysis: Analysis,
+): readonly string[] {
+  const name = (row: AuditRow): string => entryWords(row, (id) => titleWithin(id, analysis.subject.registry));
+  const conclusions = concluded.map(({ title }) => title.toLowerCase()).join(', ');
+  const turned = rows.filter(
+    ({ judged, verdictAtTwice }) =>
+      judged?.verdict === 'conflict' && verdictAtTwice !== undefined && verdictAtTwice !== 'conflict',
+  );
+  const [heaviest] = [...rows].sort((a, b) => b.weight - a.weight);
+  const guesses = rows.filter(({ isGuess }) => isGuess).length;
+  const unchecked = rows.filter(({ judged }) => judged?.verdict === 'unchecked').length;
+  return [
+    concluded.length === 0
+      ? 'The record leads to no conclusion whose uncertainty could be shared out.'
+      : `The conclusions are ${conclusions}${fromGoals ? ', as the goals have it' : ', since there are no goals'}.`,
+    ...(heaviest !== undefined && heaviest.weight > 0
+      ? [
+          `Of the entries, ${lowerFirst(name(heaviest))} weighs most in their uncertainty: ${percent(heaviest.weight)}.`,
+        ]
+      : []),
+    `${rows.length} readings: ${guesses} guessed, ${unchecked} that the others do not check.`,
+    leanedOn.length === 0
+      ? 'No conclusion leans on a guess that nobody checks.'
+      : `Guesses that a conclusion leans on and that nobody checks: ${leanedOn.map(name).join(', ')}.`,
+    ...(turned.length === 0
+      ? []
+      : [`Would fit if every uncertainty were twice as large: ${turned.map(name).join(', ')}.`]),
+  ];
+}
+
+function lowerFirst(words: string): string {
+  return words.charAt(0).toLowerCase() + words.slice(1);
+}
+
+function percent(share: number): string {
+  const number = Math.round(100 * share);
+  return share > 0 && number === 0 ? 'under 1 %' : `${number} %`;
+}
+
+function signed(value: number): string {
+  const number = value.toFixed(1);
+  return value > 0 && Number(number) !== 0 ? `+${number}` : number === '-0.0' ? '0.0' : number;
+}

@@ -51,9 +51,15 @@ describe('swingwright schema', () => {
     assert.ok(told.length >= 14, told.join(', '));
   });
 
-  it('finds the misspelt key of the record with mistakes planted on purpose, and nothing else', () => {
+  it('finds the misspelt key and what breaks the notation in the record with mistakes planted on purpose, and nothing else', () => {
     const record: unknown = parse(readFileSync(join(samples, planted), 'utf8'));
-    assert.deepEqual(wrong(validators.get('swing')!, record), ['#/checkpoints/address/lead_foot_flair']);
+    // A method that nobody knows, an angle for a width, a minus beside a direction, a key.
+    assert.deepEqual(
+      wrong(validators.get('swing')!, record),
+      ['lead_pressure', 'stance_width', 'ball_position', 'lead_foot_flair'].map(
+        (key) => `#/checkpoints/address/${key}`,
+      ),
+    );
   });
 
   it('refuses a misspelt own quantity and a long form that is none', () => {
@@ -62,6 +68,9 @@ describe('swingwright schema', () => {
     assert.ok(swing({ swing: 1, checkpoints: { impact: { lead_heel: '1 cm' } } }));
     assert.ok(!swing({ swing: 1, checkpoints: { impact: { lead_heal: '1 cm' } } }));
     assert.ok(!swing({ swing: 1, checkpoints: { impact: { lead_heel: { valeu: '1 cm' } } } }));
+    assert.ok(swing({ swing: 1, checkpoints: { impact: { lead_heel: '~1 cm off the ground by video' } } }));
+    assert.ok(!swing({ swing: 1, checkpoints: { impact: { lead_heel: '1 deg' } } }));
+    assert.ok(!swing({ swing: 1, checkpoints: { impact: { lead_heel: '1 cm ahead' } } }));
   });
 
   it('says so where it cannot write', async () => {

@@ -1,0 +1,188 @@
+// The notation as a regular expression against the parser: nothing that is right is refused, and little that is wrong gets by.
+import assert from 'node:assert/strict';
+import fc from 'fast-check';
+import type { MeasureCode, Notation } from '../../src/measure/measure.ts';
+import { parseMeasure } from '../../src/measure/parse.ts';
+import { patternOf, patternOfEither } from '../../src/measure/pattern.ts';
+import { printMeasure, printWindow } from '../../src/measure/print.ts';
+import { unitsOf } from '../../src/measure/units.ts';
+import { builtIn } from '../../src/registry/registry.ts';
+
+const methods = builtIn.methodNames;
+/** One of each way of writing: dimension and direction words. */
+const notations: readonly Notation[] = [
+  ...new Map(
+    builtIn.quantities.map((quantity) => [
+      JSON.stringify([quantity.dimension, quantity.directions.map(({ word }) => word)]),
+      quantity,
+    ]),
+  ).values(),
+];
+const compiled = new Map<
+  Notation,
+  { readonly number: RegExp; readonly window: RegExp; readonly either: RegExp }
+>(
+  notations.map((notation) => [
+    notation,
+    {
+      number: new RegExp(patternOf(notation, methods, 'number')),
+      window: new RegExp(patternOf(notation, methods, 'window')),
+      either: new RegExp(patternOfEither(notation, methods)),
+    },
+  ]),
+);
+
+/** What an expression of this kind cannot see. */
+const unseen: ReadonlySet<MeasureCode> = new Set([
+  'number-out-of-range',
+  'uncertainty-not-positive',
+  'window-reversed',
+  'direction-with-sign',
+  'unreadable-measure',
+  'missing-direction',
+]);
+
+describe('the notation as a pattern', () => {
+  it('takes everything that is printed, of every way of writing', () => {
+    const wanted = fc.record({
+      notation: fc.constantFrom(...notations),
+      value: fc.double({ min: -80, max: 80, noNaN: true }),
+      stated: fc.option(fc.double({ min: 0.01, max: 5, noNaN: true })),
+      estimate: fc.boolean(),
+      method: fc.option(fc.constantFrom(...methods)),
+      width: fc.double({ min: 0, max: 10, noNaN: true }),
+      unit: fc.nat(),
+    });
+    fc.assert(
+      fc.property(wanted, ({ notation, value, stated, estimate, method, width, unit }) => {
+        const units = unitsOf(notation.dimension).map(({ name }) => name);
+        const shared = {
+          unit: units[unit % units.length],
+          direction: undefined,
+          bearing: undefined,
+        };
+        const spans = { number: { start: 0, end: 0 } };
+        const measure = printMeasure(
+          {
+            kind: 'measure',
+            value,
+            stated: stated ?? undefined,
+            estimate,
+            method: method ?? undefined,
+            ...shared,
+            spans,
+          },
+          notation,
+        );
+        const place = { start: 0, end: 0 };
+        const window = printWindow(
+          { kind: 'window', from: value, to: value + width, ...shared, spans: { from: place, to: place } },
+          notation,
+        );
+        const { number, window: range, either } = compiled.get(notation)!;
+        assert.match(measure, number);
+        assert.match(window, range);
+        assert.match(measure, either);
+        assert.match(window, either);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  it('refuses only what the parser refuses, and takes little beyond', () => {
+    const pieces = [
+      '3',
+      '0.5',
+      '-',
+      '+',
+      '~',
+      '..',
+      ' ',
+      '  ',
+      '±',
+      '+-',
+      'by',
+      'BY',
+      'radar',
+      'motion capture',
+      'motion-capture',
+      'e',
+      'x',
+      '.',
+      '1e2',
+      '"',
+    ];
+    let [taken, refused] = [0, 0];
+    const text = fc.constantFrom(...notations).chain((notation) => {
+      const own = [
+        ...unitsOf(notation.dimension).flatMap(({ name, aliases }) => [name, ...aliases]),
+        ...notation.directions.map(({ word }) => word),
+        'deg',
+        'cm',
+        'right',
+      ];
+      const piece = fc.oneof(fc.constantFrom(...pieces), fc.constantFrom(...own), fc.constant(' '));
+      return fc.tuple(fc.constant(notation), fc.array(piece, { minLength: 1, maxLength: 9 }));
+    });
+    fc.assert(
+      fc.property(text, ([notation, parts]) => {
+        // Mostly as people write: a number first.
+        const written = `3${parts.join('')}`;
+        const { either } = compiled.get(notation)!;
+        const { value, problems } = parseMeasure(written, notation, { window: 'also', methods });
+        const isRight = value !== undefined && problems.length === 0;
+        const isTaken = either.test(written);
+        if (isRight) assert.ok(isTaken, `refused: ${written} of ${notation.dimension}`);
+        // Nor does it see where a word ends and `by` begins.
+        if (isTaken && !isRight && !/\p{L}by/iu.test(written)) {
+          const others = problems.filter(({ code }) => !unseen.has(code));
+          assert.deepEqual(others, [], `taken: ${written} of ${notation.dimension}`);
+        }
+        if (isTaken) taken += 1;
+        else refused += 1;
+      }),
+      { numRuns: 6000 },
+    );
+    assert.ok(taken > 200 && refused > 1000, `${taken} taken, ${refused} refused`);
+  });
+
+  it('finds a unit that is misspelt or of another dimension, a direction of another quantity and a method that nobody knows', () => {
+    const face = builtIn.find('delivery.face')!;
+    const pattern = new RegExp(patternOf(face, methods, 'number'));
+    for (const wrong of [
+      '5 dgr right',
+      '5 cm right',
+      '5 deg ahead',
+      '5 deg right by presure mat',
+      '5 deg right right',
+      'five',
+      '1..2 deg',
+    ])
+      assert.doesNotMatch(wrong, pattern);
+    for (const right of [
+      '5 deg right',
+      '5°right',
+      '~5 deg right ± 1 deg by radar',
+      '-5',
+      '5',
+      '',
+      '.5 deg left +- 0.2',
+    ])
+      assert.match(right, pattern);
+  });
+
+  it('answers at once whatever it is given', () => {
+    const start = performance.now();
+    for (const { number, window, either } of compiled.values())
+      for (const long of [
+        '1'.repeat(4000),
+        ' '.repeat(4000),
+        '1 '.repeat(2000),
+        `3 deg ${'± 1 '.repeat(1000)}`,
+        '-'.repeat(4000),
+      ])
+        for (const pattern of [number, window, either]) pattern.test(long);
+    // Some 40 expressions on 15 texts: a quadratic one would take seconds for each.
+    assert.ok(performance.now() - start < 15_000);
+  });
+});

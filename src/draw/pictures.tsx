@@ -4,8 +4,11 @@ import type { Checkpoint } from '../registry/quantity.ts';
 import { FigureDownTheLine } from './figure-down-the-line.tsx';
 import { FigureFaceOn } from './figure-face-on.tsx';
 import { checkpointsWithEntries } from './figure-pose.ts';
+import { Agreement } from './agreement.tsx';
+import { Causes } from './causes.tsx';
 import { FlightPicture } from './flight.tsx';
 import type { Picture } from './picture.tsx';
+import { Pressure } from './pressure.tsx';
 import { StrikeFromAbove } from './strike-from-above.tsx';
 import { StrikeFromFront } from './strike-from-front.tsx';
 import type { Theme } from './theme.ts';
@@ -50,6 +53,9 @@ export const pictures: readonly RecordPicture[] = [
     draw: StrikeFromFront,
   },
   { name: 'flight', title: 'The flight', checkpoints: false, draw: FlightPicture },
+  { name: 'pressure', title: 'Pressure under the lead foot', checkpoints: false, draw: Pressure },
+  { name: 'causes', title: 'What causes what', checkpoints: false, draw: Causes },
+  { name: 'agreement', title: 'How the entries agree', checkpoints: false, draw: Agreement },
 ];
 
 /** A picture of one record, ready to be drawn in the colours of a theme. */

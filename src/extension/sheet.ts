@@ -91,13 +91,14 @@ function openSheet(
   uri: vscode.Uri,
 ): OpenSheet {
   let asked: vscode.CancellationTokenSource | undefined;
+  let checkpoint: string | null = null;
   const send = (message: ToSheet): void => void panel.webview.postMessage(message);
   const refresh = async (): Promise<void> => {
     asked?.cancel();
     const { token } = (asked = new vscode.CancellationTokenSource());
     // A text that was closed meanwhile is opened again, without being shown: the server knows open ones only.
     await vscode.workspace.openTextDocument(uri).then(undefined, () => undefined);
-    const params: SheetParams = { uri: uri.toString() };
+    const params: SheetParams = { uri: uri.toString(), checkpoint };
     const sheet = await client
       .sendRequest<Sheet | null>(sheetRequest, params, token)
       // It changed meanwhile: word of the next analysis is on its way.
@@ -108,8 +109,12 @@ function openSheet(
   const receive = (message: FromSheet): void => {
     switch (message.kind) {
       case 'ready':
+        checkpoint = message.checkpoint;
         void refresh();
         return sendCursor(uri, send);
+      case 'checkpoint':
+        checkpoint = message.checkpoint;
+        return void refresh();
       case 'go':
         return void goTo(uri, message.range);
       case 'why':

@@ -30,6 +30,7 @@ export interface SheetCheckpoint {
   readonly title: string;
   /** What is known there. */
   readonly ids: readonly string[];
+  /** None of those that were not asked for. */
   readonly pictures: readonly SheetPicture[];
 }
 
@@ -75,8 +76,11 @@ const sectionTitles: Readonly<Record<string, string>> = {
   agreement: 'Agreement',
 };
 
-/** Undefined of what is no record of a swing. */
-export function sheetOf(analysis: Analysis): Sheet | undefined {
+/**
+ * Undefined of what is no record of a swing. Figures are drawn of one checkpoint alone, the named one or else the first: those of all
+ * would take longer than a frame.
+ */
+export function sheetOf(analysis: Analysis, checkpoint: string | null = null): Sheet | undefined {
   const { document, findings } = analysis;
   if (document.kind !== 'swing') return undefined;
   const table = lineTableOf(document.text);
@@ -102,7 +106,7 @@ export function sheetOf(analysis: Analysis): Sheet | undefined {
       range: place(change?.span ?? span),
     })),
     things: thingsOf(analysis, place),
-    checkpoints: checkpointsOf(analysis),
+    checkpoints: checkpointsOf(analysis, checkpoint),
     sections: sectionsOf(analysis),
   };
 }
@@ -148,24 +152,23 @@ function thingsOf(
   return things;
 }
 
-function checkpointsOf(analysis: Analysis): readonly SheetCheckpoint[] {
+function checkpointsOf(analysis: Analysis, chosen: string | null): readonly SheetCheckpoint[] {
   const { derivation, subject } = analysis;
   const known = [...(derivation?.values.keys() ?? [])];
-  return checkpoints.flatMap((name) => {
+  const told = checkpoints.flatMap((name) => {
     const ids = known.filter((id) => subject.registry.find(id)?.checkpoint === name);
-    return ids.length === 0
-      ? []
-      : [
-          {
-            name,
-            title: upperFirst(name.replaceAll('_', ' ')),
-            ids,
-            pictures: pictures
-              .filter((picture) => picture.checkpoints)
-              .flatMap((picture) => sheetsOf(picture, analysis, name).map(drawn)),
-          },
-        ];
+    return ids.length === 0 ? [] : [{ name, title: upperFirst(name.replaceAll('_', ' ')), ids }];
   });
+  const drawnOne = (told.find(({ name }) => name === chosen) ?? told[0])?.name;
+  return told.map((one) => ({
+    ...one,
+    pictures:
+      one.name === drawnOne
+        ? pictures
+            .filter((picture) => picture.checkpoints)
+            .flatMap((picture) => sheetsOf(picture, analysis, one.name).map(drawn))
+        : [],
+  }));
 }
 
 function sectionsOf(analysis: Analysis): readonly SheetSection[] {

@@ -16,7 +16,9 @@ export type ToSheet =
   | { readonly kind: 'written'; readonly words: string };
 
 export type FromSheet =
-  | { readonly kind: 'ready' }
+  /** `checkpoint` is the one whose figures are shown, or null for the first. */
+  | { readonly kind: 'ready'; readonly checkpoint: string | null }
+  | { readonly kind: 'checkpoint'; readonly checkpoint: string | null }
   /** Put the cursor there. */
   | { readonly kind: 'go'; readonly range: TextRange }
   /** Say why this quantity is what it is. */

@@ -64,7 +64,7 @@ function Page(): JSX.Element {
   };
   useEffect(() => {
     listen((message) => hear(message as ToSheet));
-    say({ kind: 'ready' });
+    say({ kind: 'ready', checkpoint: start.checkpoint });
     addEventListener('scroll', () => remember({ ...kept.current, scroll: scrollY }), { passive: true });
     addEventListener('keydown', ({ key, target }) => {
       if (target instanceof HTMLSelectElement) return;
@@ -77,6 +77,12 @@ function Page(): JSX.Element {
     // Before anything is shown there is no place to keep.
     if (shown.current !== null) remember({ ...state, scroll: scrollY });
   }, [state]);
+
+  // Figures come of one checkpoint at a time.
+  useEffect(() => {
+    const isDrawn = shown.current?.checkpoints.find(({ name }) => name === state.checkpoint)?.pictures.length;
+    if (shown.current !== null && isDrawn === 0) say({ kind: 'checkpoint', checkpoint: state.checkpoint });
+  }, [state.checkpoint]);
 
   const lit = sheet && cursor ? thingAt(sheet.things, cursor) : undefined;
   // The checkpoint of the entry that the cursor stands on comes into view.

@@ -1,5 +1,6 @@
 // The checkpoints of a swing one after another: arrow keys, the keys [ and ], or a click choose one, and what is known there is shown.
 import type { JSX } from 'preact';
+import { useRef } from 'preact/hooks';
 import type { SheetCheckpoint } from '../language/sheet.ts';
 import { Drawing, Things, type Linked } from './picture.tsx';
 
@@ -10,6 +11,9 @@ export interface StepperProps extends Linked {
 }
 
 export function Stepper({ checkpoints, chosen, chooseCheckpoint, ...linked }: StepperProps): JSX.Element {
+  // Until the figures of the chosen one come, those before stay, so that nothing jumps.
+  const last = useRef(chosen.pictures);
+  if (chosen.pictures.length > 0) last.current = chosen.pictures;
   return (
     <section aria-labelledby="section-checkpoints">
       <h2 id="section-checkpoints">Checkpoints</h2>
@@ -30,8 +34,8 @@ export function Stepper({ checkpoints, chosen, chooseCheckpoint, ...linked }: St
           </label>
         ))}
       </fieldset>
-      <div class="figures">
-        {chosen.pictures.map((picture) => (
+      <div class="figures" aria-busy={chosen.pictures.length === 0 && last.current.length > 0}>
+        {last.current.map((picture) => (
           <Drawing key={picture.name} picture={picture} {...linked} />
         ))}
       </div>

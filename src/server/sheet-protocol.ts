@@ -16,11 +16,15 @@ export const sheetRequest = 'swingwright/sheet';
 export interface SheetParams {
   /** The record's URI. */
   readonly uri: string;
+  /** Whose figures are drawn; null for the first one of which anything is known. */
+  readonly checkpoint: string | null;
 }
 
 /** Client to server: what a record comes to if these quantities are moved; null where it says too little. */
 export const whatIfRequest = 'swingwright/whatIf';
-export interface WhatIfParams extends SheetParams {
+export interface WhatIfParams {
+  /** The record's URI. */
+  readonly uri: string;
   readonly moves: readonly Move[];
 }
 

@@ -15,8 +15,8 @@ import {
 } from './sheet-protocol.ts';
 
 export function serveSheet({ connection, answer }: Pick<OutcomeOptions, 'connection' | 'answer'>): void {
-  connection.onRequest(sheetRequest, ({ uri }: SheetParams, token: CancellationToken) =>
-    answer(uri, token, ({ analysis }): Sheet | null => sheetOf(analysis) ?? null),
+  connection.onRequest(sheetRequest, ({ uri, checkpoint }: SheetParams, token: CancellationToken) =>
+    answer(uri, token, ({ analysis }): Sheet | null => sheetOf(analysis, checkpoint) ?? null),
   );
   connection.onRequest(whatIfRequest, ({ uri, moves }: WhatIfParams, token: CancellationToken) =>
     answer(uri, token, ({ analysis }): WhatIfAnswer | null => whatIf(analysis, moves)),

@@ -6,7 +6,8 @@ import { findUnit, unitsOf } from './units.ts';
  * What may be written of a quantity: `number` for one measurement, `window` for `A..B`. Nothing that the parser takes is refused.
  * Beyond what an expression of this kind can see it takes a window whose numbers are turned round, a direction or a ± said twice, a direction after
  * a sign where ± stands between, a number too large, an uncertainty of 0, `by` right behind a word, and a wind from nowhere. It
- * has neither look-around nor flags, so that any validator can run it.
+ * has neither look-around nor flags, so that any validator can run it. Each space and each digit belongs to one part only, so
+ * that a long text that fits nowhere is given up in a time that grows with its length alone.
  */
 export function patternOf(notation: Notation, methods: readonly string[], what: 'number' | 'window'): string {
   return whole(what === 'number' ? numberOf(notation, methods) : windowOf(notation));
@@ -19,7 +20,7 @@ export function patternOfEither(notation: Notation, methods: readonly string[]):
 
 /** One standard uncertainty on its own. */
 export function patternOfSpread(notation: Pick<Notation, 'dimension'>): string {
-  return whole(`(?:${sign})?\\s*\\+?${digits}\\s*${optional(unitOf(notation))}`);
+  return whole(`(?:(?:${sign})\\s*)?\\+?${digits}${optionalAfterSpace(unitOf(notation))}`);
 }
 
 export function patternOfMethod(methods: readonly string[]): string {
@@ -31,24 +32,24 @@ function whole(inner: string): string {
   return `^\\s*(?:${inner}\\s*)?$`;
 }
 
-const digits = '(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?';
+const digits = '(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][-+]?\\d+)?';
 const sign = '±|\\+/?[-−]';
 
 function numberOf(notation: Notation, methods: readonly string[]): string {
   const words = wordsOf(notation);
-  const spread = `(?:${sign})\\s*\\+?${digits}\\s*${optional(words)}`;
+  const spread = `(?:${sign})\\s*\\+?${digits}${optionalAfterSpace(words)}`;
   const by = `[Bb][Yy]\\s+${methodOf(methods)}`;
   // Each at most once, in either order, but an expression that says so would be twice as long.
   const tail = `(?:\\s*(?:${spread}|${by})){0,2}`;
-  return `(?:~\\s*)?(?:[-−]${digits}\\s*${optional(unitOf(notation))}|\\+?${digits}\\s*${optional(words)})${tail}`;
+  return `(?:~\\s*)?(?:[-−]${digits}${optionalAfterSpace(unitOf(notation))}|\\+?${digits}${optionalAfterSpace(words)})${tail}`;
 }
 
 /** The first side has a direction only where the second has one, and neither has a sign then. */
 function windowOf(notation: Notation): string {
-  const unit = optional(unitOf(notation));
-  const plain = `[-+−]?${digits}\\s*${unit}\\s*\\.\\.\\s*[-+−]?${digits}\\s*${unit}`;
+  const unit = optionalAfterSpace(unitOf(notation));
+  const plain = `[-+−]?${digits}${unit}\\s*\\.\\.\\s*[-+−]?${digits}${unit}`;
   if (notation.directions.length === 0) return plain;
-  const directed = `\\+?${digits}\\s*${optional(wordsOf(notation))}\\s*\\.\\.\\s*\\+?${digits}\\s*${directedWords(notation)}`;
+  const directed = `\\+?${digits}${optionalAfterSpace(wordsOf(notation))}\\s*\\.\\.\\s*\\+?${digits}\\s*${directedWords(notation)}`;
   return `(?:${plain}|${directed})`;
 }
 
@@ -73,8 +74,9 @@ function closeUnits(notation: Notation): string {
   return signs.length === 0 ? '' : `(?:[${signs.join('')}]\\s*)?`;
 }
 
-function optional(inner: string): string {
-  return `(?:${inner})?`;
+function optionalAfterSpace(inner: string): string {
+  if (inner === '') return '';
+  return `(?:\\s*(?:${inner}))?`;
 }
 
 function unitOf({ dimension }: Pick<Notation, 'dimension'>): string {
@@ -95,8 +97,10 @@ function spelled(spelling: string): Letters {
   return isFree ? inAnyCase(spelling) : [...spelling].map((one) => (one === ' ' ? '\\s+' : escape(one)));
 }
 
+/** "-" and "_" count as spaces, at the ends too. */
 function methodOf(methods: readonly string[]): string {
-  return anyOf(methods.map((name) => inAnyCase(name.replace(/[-_]/g, ' '), '[-_\\s]+')));
+  const name = anyOf(methods.map((method) => inAnyCase(method.replace(/[-_]/g, ' '), '[-_\\s]+')));
+  return `(?:[-_][-_\\s]*)?${name}(?:[-_\\s]*[-_])?`;
 }
 
 /** Letter by letter, an expression for each. */

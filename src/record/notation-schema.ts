@@ -73,7 +73,9 @@ function refTo(name: string): { readonly $ref: string } {
 }
 
 function nameOf(form: string, { dimension, directions }: Notation): string {
-  const words = directions.map(({ word }) => word.replaceAll(' ', '_').replace(/[^\p{L}\p{N}_]/gu, ''));
+  const words = directions.map(({ word }) =>
+    word.replaceAll(' ', '_').replace(/[^\p{L}\p{N}_]/gu, (sign) => `u${sign.codePointAt(0)!.toString(16)}`),
+  );
   return [`${prefix}${form}`, dimension, ...words].join('-');
 }
 

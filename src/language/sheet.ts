@@ -4,6 +4,7 @@ import type { Analysis, TextRange } from '../analysis/result.ts';
 import { conflictCodes } from '../analysis/lesson-state.ts';
 import { forecastOf } from '../analysis/plan.ts';
 import { goalWords } from '../checks/forecast-words.ts';
+import { placeWords } from '../checks/verdict-words.ts';
 import { svgOf } from '../draw/picture.tsx';
 import { pictures, sheetsOf, type Sheet as Drawn } from '../draw/pictures.tsx';
 import { cssTheme } from '../draw/theme.ts';
@@ -47,6 +48,8 @@ export interface SheetFinding extends Placed {
 
 export interface Thing {
   readonly title: string;
+  /** "at impact"; empty of what belongs to no checkpoint. */
+  readonly at: string;
   /** With unit, side and spread. */
   readonly number: string;
   /** Where it was written down; null for what was computed. */
@@ -145,6 +148,7 @@ function thingsOf(
     const entry = entries.get(id);
     things[id] = {
       title: quantity.title,
+      at: placeWords(quantity.checkpoint).trim(),
       number: subject.show(quantity, value, u),
       range: entry === undefined ? null : place({ start: entry.keySpan.start, end: entry.valueSpan.end }),
     };

@@ -10,15 +10,17 @@ export interface Linked {
   readonly choose: (id: string) => void;
 }
 
+/** `below` says whether what is drawn is listed below it; around a figure the page does so itself. */
 export function Drawing({
   picture: { name, title, svg, ids },
+  below = 'things',
   ...linked
-}: Linked & { readonly picture: SheetPicture }): JSX.Element {
+}: Linked & { readonly picture: SheetPicture; readonly below?: 'things' | 'nothing' }): JSX.Element {
   return (
     <figure data-name={name}>
       <figcaption>{title}</figcaption>
       <Drawn svg={svg} title={title} {...linked} />
-      <Things ids={ids} {...linked} />
+      {below === 'things' && <Things ids={ids} where="said" {...linked} />}
     </figure>
   );
 }
@@ -74,16 +76,21 @@ export function Svg({ svg, title }: { readonly svg: string; readonly title: stri
 /** A picture is one thing to a screen reader and to keys; what is in it is said and reached here. */
 export function Things({
   ids,
+  where = 'known',
   things,
   lit,
   choose,
-}: Linked & { readonly ids: readonly string[] }): JSX.Element | null {
+}: Linked & {
+  readonly ids: readonly string[];
+  /** Whether the checkpoint has to be said. */
+  readonly where?: 'said' | 'known';
+}): JSX.Element | null {
   const known = ids.filter((id) => id in things);
   if (known.length === 0) return null;
   return (
     <ul class="things">
       {known.map((id) => {
-        const { title, number, range } = things[id]!;
+        const { title, at, number, range } = things[id]!;
         return (
           <li key={id}>
             <button
@@ -94,7 +101,7 @@ export function Things({
               title={range === null ? 'Computed: show why it is so' : 'Entered: go to it'}
               onClick={() => choose(id)}
             >
-              {title} <span>{number}</span>
+              {where === 'said' && at !== '' ? `${title} ${at}` : title} <span>{number}</span>
             </button>
           </li>
         );

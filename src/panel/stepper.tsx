@@ -36,7 +36,7 @@ export function Stepper({ checkpoints, chosen, chooseCheckpoint, ...linked }: St
       </fieldset>
       <div class="figures" aria-busy={chosen.pictures.length === 0 && last.current.length > 0}>
         {last.current.map((picture) => (
-          <Drawing key={picture.name} picture={picture} {...linked} />
+          <Drawing key={picture.name} picture={picture} below="nothing" {...linked} />
         ))}
       </div>
       <h3>At {chosen.title.toLowerCase()}</h3>

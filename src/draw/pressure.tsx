@@ -92,9 +92,6 @@ export function Pressure({
           </text>
         </g>
       ))}
-      <text x={field.left} y="14" fill={theme.soft} font-size="11">
-        under the lead foot
-      </text>
       {stops.flatMap(({ checkpoint, taught }) =>
         taught === undefined
           ? []
@@ -154,7 +151,7 @@ export function Pressure({
                 key={stop.checkpoint}
                 at={{
                   x: x(stop.checkpoint)! + 9,
-                  y: y(stop.value!.value) + (stop.value!.value > 1 ? -6 : 14),
+                  y: y(stop.value!.value) - 8,
                 }}
                 text={`${Math.round(100 * Math.max(-99, Math.min(99, stop.value!.value)))} %`}
                 tone="alert"

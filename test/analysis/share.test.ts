@@ -344,14 +344,13 @@ interface Schema {
 /** Keys whose value may be words; those of measurements (by their definition) and of tables by method or dimension aside. */
 function wordKeys(node: Schema, root: Schema, key: string, found: Set<string>): Set<string> {
   const name = node.$ref?.split('/').at(-1);
-  if (name === 'measure' || name === 'target' || name === 'window') {
+  const isMeasure = name !== undefined && /^(?:measure|target|window|written-.*)$/.test(name);
+  if (isMeasure) {
     // The long form holds words of its own; it is looked at once.
     const seen = `(${name})`;
     if (!found.has(seen)) {
       found.add(seen);
       wordKeys(root.definitions![name]!, root, '', found);
-      found.delete(seen);
-      found.add(seen);
     }
     return found;
   }

@@ -24,7 +24,7 @@ export const proofAlreadyMet: Check = {
     raises: record('checkpoints.impact.lead_pressure > 70 %'),
     accepts: record('checkpoints.impact.lead_pressure > 80 %'),
     source:
-      'the measured numbers of this record, as a proof is judged at the next lesson: met from even chances on.',
+      'the measured numbers of this record, as a proof is judged at the next lesson: met from 80 % on.',
   }),
   kinds: ['swing'],
   find: ({ proofs }) =>

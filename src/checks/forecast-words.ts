@@ -94,7 +94,7 @@ export function standingWords({ wanted, value, u, chance }: Standing): string {
 }
 
 /**
- * "carry 178 m needs 43.5 m/s of club speed; this plan gives 41 m/s ± 1 m/s", and where nobody swings so fast: "no club speed up to 80 m/s
+ * "carry 178 m needs 43.5 m/s ± 1.5 m/s of club speed; this plan gives 41 m/s ± 1 m/s", and where nobody swings so fast: "no club speed up to 80 m/s
  * gives carry 275 m; 52 m/s, the fastest seen with an iron, gives 174 m, and this plan 36 m/s ± 1 m/s".
  */
 export function needWords({ now, need }: GoalForecast, planned: 'plan' | 'record'): string | undefined {
@@ -105,13 +105,14 @@ export function needWords({ now, need }: GoalForecast, planned: 'plan' | 'record
   const speed = (value: number, u?: number): string => showValue(inSpeed, value, u);
   const wanted = `${title} ${showValue(quantity, (min + max) / 2)}`;
   const given = `this ${planned} gives ${speed(need.planned, need.uPlanned)}`;
-  if (need.fastest === undefined) return `${wanted} needs ${speed(need.speed!)} of club speed; ${given}`;
+  if (need.fastest === undefined)
+    return `${wanted} needs ${speed(need.speed!, need.uSpeed)} of club speed; ${given}`;
   const { speed: seen, gives, clubKind } = need.fastest;
   const club = clubKind === undefined ? '' : ` with ${withArticle(clubKind)}`;
   const fastest = `the fastest seen${club} is ${speed(seen)}, which gives ${title} ${showValue(quantity, gives)}`;
   return need.speed === undefined
     ? `no club speed that anybody reaches gives ${wanted}; ${fastest}, and ${given}`
-    : `${wanted} needs ${speed(need.speed)} of club speed; ${fastest}, and ${given}`;
+    : `${wanted} needs ${speed(need.speed, need.uSpeed)} of club speed; ${fastest}, and ${given}`;
 }
 
 function percentOf(chance: number | undefined): string {

@@ -44,6 +44,7 @@ import { impossibleDate } from './impossible-date.ts';
 import { loftAgainstLean } from './loft-against-lean.ts';
 import { lowPointAgainstAttack } from './low-point-against-attack.ts';
 import { measureNotAllowed } from './measure-not-allowed.ts';
+import { missContradicted } from './miss-contradicted.ts';
 import { missNotExplained } from './miss-not-explained.ts';
 import { missingDirection } from './missing-direction.ts';
 import { missingKey } from './missing-key.ts';
@@ -166,6 +167,7 @@ export const checks: readonly Check[] = [
   faultCannotBeSeenHere,
   faultNotStated,
   beliefAgainstPhysics,
+  missContradicted,
   missNotExplained,
   caution,
   statedTwice,

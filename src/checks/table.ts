@@ -40,6 +40,7 @@ import { faultNotStated } from './fault-not-stated.ts';
 import { fileTooLarge } from './file-too-large.ts';
 import { finishAgainstCurve } from './finish-against-curve.ts';
 import { flightAgainstShots } from './flight-against-shots.ts';
+import { sideAgainstPart } from './side-against-part.ts';
 import { impossibleDate } from './impossible-date.ts';
 import { loftAgainstLean } from './loft-against-lean.ts';
 import { lowPointAgainstAttack } from './low-point-against-attack.ts';
@@ -108,6 +109,7 @@ export const checks: readonly Check[] = [
   wrongShape,
   unknownWord,
   impossibleDate,
+  sideAgainstPart,
   noValueYet,
   unreadableMeasure,
   numberOutOfRange,

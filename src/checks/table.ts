@@ -9,6 +9,9 @@ import { caution } from './caution.ts';
 import type { Check } from './check.ts';
 import { changeAgainstBook } from './change-against-book.ts';
 import { changeInTwoWays } from './change-in-two-ways.ts';
+import { changeOfOutcome } from './change-of-outcome.ts';
+import { effectBothWays } from './effect-both-ways.ts';
+import { faultWithoutEvidence } from './fault-without-evidence.ts';
 import { changeOfDerived } from './change-of-derived.ts';
 import { changeStatedTwice } from './change-stated-twice.ts';
 import { evidenceShowsNothing } from './evidence-shows-nothing.ts';
@@ -144,6 +147,8 @@ export const checks: readonly Check[] = [
   circularDerivation,
   circularCauses,
   evidenceShowsNothing,
+  faultWithoutEvidence,
+  effectBothWays,
   changeInTwoWays,
   outsideBounds,
   outsidePractice,
@@ -176,6 +181,7 @@ export const checks: readonly Check[] = [
   changeWithoutReason,
   changeStatedTwice,
   changeOfDerived,
+  changeOfOutcome,
   changeAgainstBook,
   proofProvesNothing,
   proofCannotBeTold,

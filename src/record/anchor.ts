@@ -77,7 +77,7 @@ export function valueWords(record: SwingRecord, about: string, value: string, re
 
 /** Whether `value` reads as something that may stand in the place of a value: one line of YAML. */
 export function isOneValue(value: string): boolean {
-  if (/[\r\n]/.test(value)) return false;
+  if (/[\r\n]|^\s*[|>&*!]/.test(value)) return false;
   const { tree, isDamaged, problems } = readTree(`x: ${value}\n`, []);
   const own = tree?.kind === 'map' && tree.pairs.size === 1 ? tree.pairs.get('x')?.value : undefined;
   return own !== undefined && !isEmpty(own) && !isDamaged && problems.length === 0 && own.span.end >= 3 + value.trimEnd().length;

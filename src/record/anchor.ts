@@ -80,7 +80,13 @@ export function isOneValue(value: string): boolean {
   if (/[\r\n]|^\s*[|>&*!]/.test(value)) return false;
   const { tree, isDamaged, problems } = readTree(`x: ${value}\n`, []);
   const own = tree?.kind === 'map' && tree.pairs.size === 1 ? tree.pairs.get('x')?.value : undefined;
-  return own !== undefined && !isEmpty(own) && !isDamaged && problems.length === 0 && own.span.end >= 3 + value.trimEnd().length;
+  return (
+    own !== undefined &&
+    !isEmpty(own) &&
+    !isDamaged &&
+    problems.length === 0 &&
+    own.span.end >= 3 + value.trimEnd().length
+  );
 }
 
 /** What a value says at this place, one line a value. */
@@ -111,9 +117,17 @@ function placesOf(record: SwingRecord): ReadonlyMap<string, Placed> {
 function gather(tree: Tree, path: readonly Part[], places: Map<string, Placed>): void {
   const children =
     tree.kind === 'map'
-      ? [...tree.pairs.values()].map(({ key, keySpan, value }) => ({ name: key, start: keySpan.start, value }))
+      ? [...tree.pairs.values()].map(({ key, keySpan, value }) => ({
+          name: key,
+          start: keySpan.start,
+          value,
+        }))
       : tree.kind === 'list'
-        ? tree.items.map((value, i) => ({ name: nameOf(value) ?? String(i + 1), start: value.span.start, value }))
+        ? tree.items.map((value, i) => ({
+            name: nameOf(value) ?? String(i + 1),
+            start: value.span.start,
+            value,
+          }))
         : [];
   for (const { name, start, value } of children) {
     const own = [...path, { name, isItem: tree.kind === 'list' }];
@@ -161,7 +175,9 @@ const plainWord = /^[\p{L}\p{N}~±+.°%/<>=()-][\p{L}\p{M}\p{N} ~±+.°%/<>=()_'
 /** Without quotes where YAML takes the words as they are, between braces too. */
 function wordOf(source: string): string {
   const isPlain =
-    plainWord.test(source) && !/^[-.~]?\s|\s$|^[-.]{3}|^~$|^(?:null|true|false)$/i.test(source) && readsAsWord(source);
+    plainWord.test(source) &&
+    !/^[-.~]?\s|\s$|^[-.]{3}|^~$|^(?:null|true|false)$/i.test(source) &&
+    readsAsWord(source);
   return isPlain ? source : JSON.stringify(source);
 }
 

@@ -41,9 +41,18 @@ function isPlain(text: string): boolean {
 
 /** What YAML's core schema would take for a number, for yes and no, or for nothing. */
 function isOtherThanWords(text: string): boolean {
-  return /^(?:null|true|false)$/i.test(text) || !Number.isNaN(Number(text)) || /^[\d.][\d._eExXoO+-]*$/.test(text);
+  return (
+    /^(?:null|true|false)$/i.test(text) || !Number.isNaN(Number(text)) || /^[\d.][\d._eExXoO+-]*$/.test(text)
+  );
 }
 
 function isBlock(text: string): boolean {
-  return text.includes('\n') && /^[^\s]/.test(text) && /\S$/.test(text) && !unseen.test(text) && !text.includes('\t') && !/\p{Cs}/u.test(text);
+  return (
+    text.includes('\n') &&
+    /^[^\s]/.test(text) &&
+    /\S$/.test(text) &&
+    !unseen.test(text) &&
+    !text.includes('\t') &&
+    !/\p{Cs}/u.test(text)
+  );
 }

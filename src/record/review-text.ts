@@ -55,7 +55,9 @@ export function addReply(text: string, remark: Remark, reply: NewReply): readonl
   const find = (root: MapTree): Place | undefined => {
     const threads = root.pairs.get('threads')?.value;
     const thread =
-      threads?.kind === 'list' ? threads.items.find(({ span }) => span.start === remark.span.start) : undefined;
+      threads?.kind === 'list'
+        ? threads.items.find(({ span }) => span.start === remark.span.start)
+        : undefined;
     return thread?.kind === 'map' ? { holder: thread, key: 'replies' } : undefined;
   };
   const edits = append(text, find, { ...reply });
@@ -89,7 +91,9 @@ function append(
   const root = rootOf(text);
   const place = root && find(root);
   if (place === undefined) return undefined;
-  const said = Object.entries(fields).flatMap(([key, value]) => (value === undefined ? [] : [[key, value] as const]));
+  const said = Object.entries(fields).flatMap(([key, value]) =>
+    value === undefined ? [] : [[key, value] as const],
+  );
   const edit = editFor(text, place, said);
   if (edit === undefined) return undefined;
   const newline = text.includes('\r\n') ? '\r\n' : '\n';
@@ -105,7 +109,12 @@ function rootOf(text: string): MapTree | undefined {
 }
 
 /** The edited text says what it said before and the new item, in the list where it was wanted. */
-function isAsExpected(before: string, after: string, { holder, key }: Place, list: readonly unknown[]): boolean {
+function isAsExpected(
+  before: string,
+  after: string,
+  { holder, key }: Place,
+  list: readonly unknown[],
+): boolean {
   const root = rootOf(after);
   const was = rootOf(before);
   if (root === undefined || was === undefined) return false;
@@ -113,7 +122,9 @@ function isAsExpected(before: string, after: string, { holder, key }: Place, lis
     if (tree.kind === 'list') return tree.items.map(replaced);
     if (tree.kind === 'scalar') return tree.plain;
     const plain = Object.fromEntries([...tree.pairs].map(([name, { value }]) => [name, replaced(value)]));
-    return tree.span.start === holder.span.start && tree.size === holder.size ? { ...plain, [key]: list } : plain;
+    return tree.span.start === holder.span.start && tree.size === holder.size
+      ? { ...plain, [key]: list }
+      : plain;
   };
   return JSON.stringify(replaced(was)) === JSON.stringify(root.plain);
 }
@@ -124,7 +135,8 @@ function editFor(text: string, { holder, key }: Place, said: Said): ReviewEdit |
   const list = holder.pairs.get(key)?.value;
   if (isFlow(text, holder)) return inBraces(text, holder, key, list, said);
   const indent = columnOf(text, [...holder.pairs.values()][0]?.keySpan.start ?? 0);
-  if (list === undefined) return atEndOf(text, holder, `${' '.repeat(indent)}${key}:\n${blockItem(said, indent + 2)}`);
+  if (list === undefined)
+    return atEndOf(text, holder, `${' '.repeat(indent)}${key}:\n${blockItem(said, indent + 2)}`);
   if (list.kind === 'list' && list.items.length > 0) {
     if (isFlow(text, list)) return behind(list, said);
     const sign = text.lastIndexOf('-', list.items[0]!.span.start - 1);
@@ -146,7 +158,8 @@ function inBraces(
 ): ReviewEdit | undefined {
   if (list?.kind === 'list' && list.items.length > 0) return behind(list, said);
   if (list?.kind === 'list') return { span: list.span, text: `[${flowItem(said)}]` };
-  if (list !== undefined) return isEmpty(list) ? { span: list.span, text: ` [${flowItem(said)}]` } : undefined;
+  if (list !== undefined)
+    return isEmpty(list) ? { span: list.span, text: ` [${flowItem(said)}]` } : undefined;
   const last = [...holder.pairs.values()].at(-1);
   if (last === undefined) return undefined;
   const at = endOf(text, last.value);
@@ -163,7 +176,9 @@ function atEndOf(text: string, tree: Tree, lines: string): ReviewEdit {
   const last = endOf(text, tree);
   const end = text[last - 1] === '\n' ? last : lineEnd(text, last);
   const at = { start: end, end };
-  return text[end - 1] === '\n' && end === last ? { span: at, text: `${lines}\n` } : { span: at, text: `\n${lines}` };
+  return text[end - 1] === '\n' && end === last
+    ? { span: at, text: `${lines}\n` }
+    : { span: at, text: `\n${lines}` };
 }
 
 /** The end of the last thing written in it; a block says of itself only where the next one begins. */

@@ -18,7 +18,13 @@ describe('what a remark is fastened to', () => {
 
   it('is found by the keys that lead to it, and items of lists by what they are about', () => {
     const about = [...anchorsOf(record(`${lesson}shots:\n  - { carry: 160 m }\n`)).keys()];
-    for (const id of ['club', 'checkpoints.address.stance_width', 'delivery.low_point.ahead', 'delivery.face', 'shots.1.carry'])
+    for (const id of [
+      'club',
+      'checkpoints.address.stance_width',
+      'delivery.low_point.ahead',
+      'delivery.face',
+      'shots.1.carry',
+    ])
       assert.ok(about.includes(id), id);
     assert.ok(anchorsOf(record('faults: [{ fault: low-hands, at: impact }]')).has('faults.low-hands'));
   });
@@ -27,15 +33,21 @@ describe('what a remark is fastened to', () => {
     const at = anchorsOf(read);
     assert.equal(at.get('delivery.face')?.value, '[1 deg right by radar, 3 deg right by eye]');
     assert.equal(at.get('checkpoints.address.head')?.value, '4 cm behind');
-    assert.equal(at.get('checkpoints.impact.head')?.value, '{ value: 4 cm behind, by: video, note: a still frame }');
+    assert.equal(
+      at.get('checkpoints.impact.head')?.value,
+      '{ value: 4 cm behind, by: video, note: a still frame }',
+    );
   });
 
   it('still means its own text, at every place', () => {
-    for (const [about, { value }] of anchorsOf(read)) assert.ok(isUnchanged(read, about, value, builtIn), `${about}: ${value}`);
+    for (const [about, { value }] of anchorsOf(read))
+      assert.ok(isUnchanged(read, about, value, builtIn), `${about}: ${value}`);
   });
 
   it('still means it after edits above, other units, other forms and comments', () => {
-    const now = record('# new\nclub: x\ndelivery:\n  # said again\n  face: { value: 1° right, by: radar }   # held\n  attack: 0.1 rad down\n');
+    const now = record(
+      '# new\nclub: x\ndelivery:\n  # said again\n  face: { value: 1° right, by: radar }   # held\n  attack: 0.1 rad down\n',
+    );
     assert.ok(isUnchanged(now, 'delivery.face', '1 deg right by radar', builtIn));
     assert.ok(!isUnchanged(now, 'delivery.face', '1 deg left by radar', builtIn));
     assert.ok(!isUnchanged(now, 'delivery.face', '1 deg right by eye', builtIn));
@@ -73,7 +85,13 @@ describe('what a remark is fastened to', () => {
   });
 
   it('knows what can be put in the place of a value', () => {
-    for (const value of ['2 deg right by radar', '[1 deg, 2 deg]', '{ value: 1 deg }', '"quoted: words"', '41'])
+    for (const value of [
+      '2 deg right by radar',
+      '[1 deg, 2 deg]',
+      '{ value: 1 deg }',
+      '"quoted: words"',
+      '41',
+    ])
       assert.ok(isOneValue(value), value);
     for (const value of ['', 'a: b', 'x # y', '[1', 'a\nb: c', '"a" b', '&x', '# y', '- a', '? a', '|'])
       assert.ok(!isOneValue(value), value);
@@ -84,9 +102,18 @@ describe('the hash of a record', () => {
   it('is that of its values: comments, spacing, order and units make no difference', () => {
     const hash = fingerprintOf('swing: 1\nclub: x\ndelivery: { face: 1 deg right, path: 2 deg left }\n');
     assert.match(hash, /^sha256:[0-9a-f]{64}$/);
-    assert.equal(fingerprintOf('# c\nswing: 1\n\nclub:   x # y\ndelivery:\n  path: 2° left\n  face: 1 deg right\n'), hash);
-    assert.notEqual(fingerprintOf('swing: 1\nclub: x\ndelivery: { face: 1.0001 deg right, path: 2 deg left }\n'), hash);
-    assert.notEqual(fingerprintOf('swing: 1\nclub: y\ndelivery: { face: 1 deg right, path: 2 deg left }\n'), hash);
+    assert.equal(
+      fingerprintOf('# c\nswing: 1\n\nclub:   x # y\ndelivery:\n  path: 2° left\n  face: 1 deg right\n'),
+      hash,
+    );
+    assert.notEqual(
+      fingerprintOf('swing: 1\nclub: x\ndelivery: { face: 1.0001 deg right, path: 2 deg left }\n'),
+      hash,
+    );
+    assert.notEqual(
+      fingerprintOf('swing: 1\nclub: y\ndelivery: { face: 1 deg right, path: 2 deg left }\n'),
+      hash,
+    );
     assert.notEqual(fingerprintOf('swing: 1\nclub: x\n'), hash);
   });
 

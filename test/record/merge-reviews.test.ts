@@ -5,7 +5,13 @@ import type { ReviewFile } from '../../src/record/document.ts';
 import { merge } from '../../src/record/merge.ts';
 import { parseDocument } from '../../src/record/parse.ts';
 import { stateOf } from '../../src/record/remark.ts';
-import { addRemark, addReply, addSignature, applyReviewEdits, emptyReview } from '../../src/record/review-text.ts';
+import {
+  addRemark,
+  addReply,
+  addSignature,
+  applyReviewEdits,
+  emptyReview,
+} from '../../src/record/review-text.ts';
 import '../seed.ts';
 
 const states = ['open', 'answered', 'settled'] as const;
@@ -57,7 +63,9 @@ function saidIn(text: string): readonly string[] {
   return [
     ...remarks.map(({ id, author, text: words }) => JSON.stringify([id?.value, author, words])),
     ...remarks.flatMap(({ id, replies }) =>
-      replies.map(({ author, time, state, text: words }) => JSON.stringify([id?.value, author, time, state, words])),
+      replies.map(({ author, time, state, text: words }) =>
+        JSON.stringify([id?.value, author, time, state, words]),
+      ),
     ),
     ...signatures.map(({ by, time }) => JSON.stringify([by?.value, time])),
   ];
@@ -86,7 +94,10 @@ describe('two people in one review', () => {
   it('may both begin it', () => {
     fc.assert(
       fc.property(acts, acts, (own, other) => {
-        const [ours, theirs] = [edited(emptyReview('a.swing.yaml'), 'Ida', own), edited(emptyReview('a.swing.yaml'), 'Jon', other)];
+        const [ours, theirs] = [
+          edited(emptyReview('a.swing.yaml'), 'Ida', own),
+          edited(emptyReview('a.swing.yaml'), 'Jon', other),
+        ];
         const both = new Set(saidIn(merged('', ours, theirs)));
         for (const said of [...saidIn(ours), ...saidIn(theirs)]) assert.ok(both.has(said), said);
       }),
@@ -95,9 +106,15 @@ describe('two people in one review', () => {
   });
 
   it('leave a remark as far as the later of the two has brought it', () => {
-    const base = edited(emptyReview('a.swing.yaml'), 'Ida', [{ kind: 'remark', at: 0, state: 'open', text: 'Why?', minute: 0 }]);
-    const settled = edited(base, 'Ida', [{ kind: 'reply', at: 0, state: 'settled', text: 'Seen.', minute: 9 }]);
-    const answered = edited(base, 'Jon', [{ kind: 'reply', at: 0, state: 'answered', text: 'So.', minute: 5 }]);
+    const base = edited(emptyReview('a.swing.yaml'), 'Ida', [
+      { kind: 'remark', at: 0, state: 'open', text: 'Why?', minute: 0 },
+    ]);
+    const settled = edited(base, 'Ida', [
+      { kind: 'reply', at: 0, state: 'settled', text: 'Seen.', minute: 9 },
+    ]);
+    const answered = edited(base, 'Jon', [
+      { kind: 'reply', at: 0, state: 'answered', text: 'So.', minute: 5 },
+    ]);
     for (const text of [merged(base, settled, answered), merged(base, answered, settled)])
       assert.equal(stateOf(read(text).remarks[0]!), 'settled');
   });

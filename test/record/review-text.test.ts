@@ -103,7 +103,12 @@ threads:
   });
 
   it('begins a list where there is an empty one', () => {
-    for (const form of ['review: 1\nthreads:\n', 'review: 1\nthreads: [] # none yet\nnotes: x\n', 'review: 1\nthreads: # none yet\n', 'review: 1'])
+    for (const form of [
+      'review: 1\nthreads:\n',
+      'review: 1\nthreads: [] # none yet\nnotes: x\n',
+      'review: 1\nthreads: # none yet\n',
+      'review: 1',
+    ])
       assert.equal(read(withRemark(form, remark)).remarks.length, 1);
   });
 
@@ -113,7 +118,13 @@ threads:
   });
 
   it('puts nothing into a review that YAML cannot read, or that git left marks in', () => {
-    for (const text of ['review: 1\nthreads: [\n', 'review: 1\n<<<<<<< ours\nof: a\n=======\nof: b\n>>>>>>> theirs\n', 'review: 1\nthreads: words\n', '- a\n', ''])
+    for (const text of [
+      'review: 1\nthreads: [\n',
+      'review: 1\n<<<<<<< ours\nof: a\n=======\nof: b\n>>>>>>> theirs\n',
+      'review: 1\nthreads: words\n',
+      '- a\n',
+      '',
+    ])
       assert.equal(addRemark(text, remark), undefined);
   });
 
@@ -122,7 +133,25 @@ threads:
       fc.string({ unit: 'binary' }),
       fc.string(),
       fc.stringMatching(/^[ \n#:'"\-[\]{},&*!|>%@`a-c\u200f\u202e\u001b]{0,12}$/),
-      fc.constantFrom('null', '~', 'true', '12', '1e5', '- a', 'a: b', 'a #b', '  x', 'x  ', 'a\nb', 'a\n\n b\n', '\ud800', '\u{e0001}', '---', '\ufeff', ''),
+      fc.constantFrom(
+        'null',
+        '~',
+        'true',
+        '12',
+        '1e5',
+        '- a',
+        'a: b',
+        'a #b',
+        '  x',
+        'x  ',
+        'a\nb',
+        'a\n\n b\n',
+        '\ud800',
+        '\u{e0001}',
+        '---',
+        '\ufeff',
+        '',
+      ),
     );
     fc.assert(
       fc.property(words, words, words, (author, text, value) => {
@@ -132,9 +161,15 @@ threads:
           { ...reply, author, text },
         );
         const [one] = read(said).remarks;
-        assert.deepEqual([one?.author, one?.text, one?.value?.value, one?.replies[0]?.text], [author, text, value, text]);
+        assert.deepEqual(
+          [one?.author, one?.text, one?.value?.value, one?.replies[0]?.text],
+          [author, text, value, text],
+        );
         // eslint-disable-next-line no-control-regex
-        assert.doesNotMatch(said, /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2066-\u2069\ufeff]/);
+        assert.doesNotMatch(
+          said,
+          /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2066-\u2069\ufeff]/,
+        );
       }),
     );
   });
@@ -155,7 +190,10 @@ describe('the state of a remark', () => {
     assert.equal(stateOf(one), 'open');
     assert.equal(stateOf({ ...one, replies: [said('Jon', '2026-06-02T11:00:00Z')] }), 'answered');
     assert.equal(
-      stateOf({ ...one, replies: [said('Jon', '2026-06-02T11:00:00Z'), said('Ida', '2026-06-02T12:00:00Z')] }),
+      stateOf({
+        ...one,
+        replies: [said('Jon', '2026-06-02T11:00:00Z'), said('Ida', '2026-06-02T12:00:00Z')],
+      }),
       'open',
     );
   });

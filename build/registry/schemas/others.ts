@@ -154,7 +154,9 @@ export function reviewSchema(): Schema {
         'What the colleague remarks.',
         mapping('One remark with its replies.', {
           id: text('A name for the remark that no other one in this file has.'),
-          about: word('The full id of the quantity that it is about, or keys joined by dots, as in faults.low-hands.'),
+          about: word(
+            'The full id of the quantity that it is about, or keys joined by dots, as in faults.low-hands.',
+          ),
           value: text('What stood there when the remark was made.'),
           author,
           time,

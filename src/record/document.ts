@@ -6,7 +6,7 @@ import type { OwnAdditions } from './own-document.ts';
 import type { Fault } from './fault.ts';
 import type { Remark, Signature } from './remark.ts';
 
-export type { Remark, RemarkState, Reply, Signature } from './remark.ts';
+export type { Remark, Signature } from './remark.ts';
 
 export type {
   BelievedEffect,

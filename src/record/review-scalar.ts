@@ -18,7 +18,7 @@ export function scalarText(text: string, place: ScalarPlace): string {
 
 /** Controls, marks that turn the writing direction, and signs that nobody sees. */
 const unseen =
-  // eslint-disable-next-line no-control-regex, no-misleading-character-class
+  // eslint-disable-next-line no-control-regex
   /[\u0000-\u0008\u000b-\u001f\u007f-\u00a0\u00ad\u061c\u180e\u200b-\u200f\u2028-\u202f\u205f-\u206f\u3000\ufeff\ufff9-\uffff\u{e0000}-\u{e0fff}]/u;
 
 function quoted(text: string): string {

@@ -132,9 +132,9 @@ describe('a review', () => {
         });
         own.make(change);
         for (const { author, text } of reviewOf(await own.of()).threads[0]!.comments)
-          // eslint-disable-next-line no-control-regex
           assert.doesNotMatch(
             author + text.replaceAll(/[\n\t]/g, ''),
+            // eslint-disable-next-line no-control-regex
             /[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/,
           );
       }),

@@ -10,7 +10,7 @@ import { lesson } from './lesson.ts';
 function record(text: string): SwingRecord {
   const document = parseDocument('swing', text);
   assert.equal(document.kind, 'swing');
-  return document as SwingRecord;
+  return document;
 }
 
 describe('what a remark is fastened to', () => {

@@ -36,7 +36,7 @@ function read(text: string): ReviewFile {
   const document = parseDocument('review', text);
   assert.equal(document.kind, 'review');
   assert.deepEqual(document.problems, [], text);
-  return document as ReviewFile;
+  return document;
 }
 
 function withRemark(text: string, one: NewRemark): string {
@@ -132,6 +132,7 @@ threads:
     const words = fc.oneof(
       fc.string({ unit: 'binary' }),
       fc.string(),
+      // eslint-disable-next-line no-control-regex
       fc.stringMatching(/^[ \n#:'"\-[\]{},&*!|>%@`a-c\u200f\u202e\u001b]{0,12}$/),
       fc.constantFrom(
         'null',
@@ -165,9 +166,9 @@ threads:
           [one?.author, one?.text, one?.value?.value, one?.replies[0]?.text],
           [author, text, value, text],
         );
-        // eslint-disable-next-line no-control-regex
         assert.doesNotMatch(
           said,
+          // eslint-disable-next-line no-control-regex
           /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2066-\u2069\ufeff]/,
         );
       }),

@@ -56,10 +56,15 @@ describe('pictures in hovers', () => {
   });
 
   const hovered = async (key: string): Promise<Image | null> => {
-    await stage.press('Escape');
-    await stage.hover('.part.statusbar');
+    await leave();
     await stage.hoverText(key);
+    await stage.settle();
     return stage.evaluate<Image | null>(image);
+  };
+  /** Closes the hover, the mouse where nothing has one. */
+  const leave = async (): Promise<void> => {
+    await stage.hover('.explorer-folders-view');
+    await stage.press('Escape');
   };
   const svgIn = ({ source }: Image): string =>
     Buffer.from(source.slice(source.indexOf(',') + 1), 'base64').toString('utf8');
@@ -67,7 +72,7 @@ describe('pictures in hovers', () => {
   for (const key of ['path:', 'face:', 'attack:', 'low_point:', 'starts:', 'carry:', 'start:'])
     it(`are shown at ${key}`, async () => {
       // The name of a group is no entry: its first one is.
-      const at = key === 'low_point:' ? 'ahead' : key;
+      const at = key === 'low_point:' ? 'ahead:' : key;
       let found: Image | null = null;
       await until(async () => (found = await hovered(at)) !== null);
       assert.match(found!.source, /^data:image\/svg\+xml;base64,/);
@@ -89,8 +94,7 @@ describe('pictures in hovers', () => {
   it('are not there when the setting says so', async () => {
     await vscode.workspace.getConfiguration('swingwright.hovers').update('pictures', false, true);
     await until(async () => {
-      await stage.press('Escape');
-      await stage.hover('.part.statusbar');
+      await leave();
       const words = await stage.hoverText('path:');
       return words.includes('Club path') && (await stage.evaluate<Image | null>(image)) === null;
     });

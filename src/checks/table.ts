@@ -13,6 +13,7 @@ import { changeOfDerived } from './change-of-derived.ts';
 import { changeStatedTwice } from './change-stated-twice.ts';
 import { evidenceShowsNothing } from './evidence-shows-nothing.ts';
 import { goalForOtherClub } from './goal-for-other-club.ts';
+import { predictionOfAnotherPlan } from './prediction-of-another-plan.ts';
 import { proofAlreadyMet } from './proof-already-met.ts';
 import { proofCannotBeTold } from './proof-cannot-be-told.ts';
 import { proofProvesNothing } from './proof-proves-nothing.ts';
@@ -184,6 +185,7 @@ export const checks: readonly Check[] = [
   goalOutOfReach,
   planLoadsInjury,
   planLeadsAway,
+  predictionOfAnotherPlan,
   tooManyChanges,
   unknownReason,
   consentAndPrivacy,

@@ -50,6 +50,11 @@ import { lowPointAgainstAttack } from './low-point-against-attack.ts';
 import { measureNotAllowed } from './measure-not-allowed.ts';
 import { missContradicted } from './miss-contradicted.ts';
 import { missNotExplained } from './miss-not-explained.ts';
+import { openRemark } from './open-remark.ts';
+import { remarkAboutNothing } from './remark-about-nothing.ts';
+import { remarkOutOfStep } from './remark-out-of-step.ts';
+import { remarkStatedTwice } from './remark-stated-twice.ts';
+import { signOffVoid } from './sign-off-void.ts';
 import { missingDirection } from './missing-direction.ts';
 import { missingKey } from './missing-key.ts';
 import { missingUncertainty } from './missing-uncertainty.ts';
@@ -194,6 +199,11 @@ export const checks: readonly Check[] = [
   tooManyChanges,
   unknownReason,
   consentAndPrivacy,
+  remarkStatedTwice,
+  remarkAboutNothing,
+  remarkOutOfStep,
+  signOffVoid,
+  openRemark,
   silenceWithoutReason,
   unknownCode,
   unusedSilence,

@@ -115,7 +115,14 @@ export function needWords({ now, need }: GoalForecast, planned: 'plan' | 'record
   if (need === undefined) return undefined;
   const { quantity, min, max } = now.wanted;
   const title = quantity.title.toLowerCase();
-  const inSpeed = { ...quantity, dimension: 'speed', unit: 'm/s', directions: [], decimals: 1 } as const;
+  const inSpeed = {
+    ...quantity,
+    dimension: 'speed',
+    unit: 'm/s',
+    shown: 'm/s',
+    directions: [],
+    decimals: 1,
+  } as const;
   const speed = (value: number, u?: number): string => showValue(inSpeed, value, u);
   const wanted = `${title} ${showValue(quantity, (min + max) / 2)}`;
   const given = `this ${planned} gives ${speed(need.planned, need.uPlanned)}`;

@@ -15,6 +15,9 @@ export function listenForAnalyses(client: BaseLanguageClient): Analyses {
   );
   return {
     onAnalysed: analysed.event,
-    dispose: () => vscode.Disposable.from(listening, analysed).dispose(),
+    dispose: () => {
+      listening.dispose();
+      analysed.dispose();
+    },
   };
 }

@@ -94,17 +94,19 @@ async function recordToSign(given: unknown): Promise<vscode.Uri | undefined> {
   const document = await vscode.workspace.openTextDocument(uri);
   const author = await authorAt(uri);
   if (author === undefined) return undefined;
-  const sign = document.isDirty ? vscode.l10n.t('Save and Sign Off') : vscode.l10n.t('Sign Off');
-  const picked = await vscode.window.showInformationMessage(
-    vscode.l10n.t('Sign off this record as {0}?', author),
-    {
-      modal: true,
-      detail: vscode.l10n.t('It stands for the values as they are now. A later change of a value voids it.'),
-    },
-    sign,
+  const picked = await vscode.window.showQuickPick(
+    [
+      {
+        label: document.isDirty ? vscode.l10n.t('Save and Sign Off') : vscode.l10n.t('Sign Off'),
+        detail: vscode.l10n.t(
+          'It stands for the values as they are now. A later change of a value voids it.',
+        ),
+      },
+    ],
+    { title: vscode.l10n.t('Sign off this record as {0}?', author), ignoreFocusOut: true },
   );
   // A signature of what only the editor holds would be void for everybody else.
-  return picked === sign && (!document.isDirty || (await document.save())) ? uri : undefined;
+  return picked !== undefined && (!document.isDirty || (await document.save())) ? uri : undefined;
 }
 
 function placeOf({ range }: vscode.CommentThread): { readonly line: number; readonly character: number } {

@@ -37,7 +37,9 @@ threads:
 const at = (name: string): vscode.Uri => inTestFolder('review-test', name);
 const settings = () => vscode.workspace.getConfiguration('swingwright.review');
 
-describe('the review of a record', () => {
+describe('the review of a record', function () {
+  // Each of many acts goes through the page.
+  this.timeout(120_000);
   before(needsStage);
   after(() => settings().update('author', undefined, vscode.ConfigurationTarget.Global));
   afterEach(async () => {

@@ -4,7 +4,6 @@ import { analyse } from '../../src/analysis/analyse.ts';
 import { kinds } from '../../src/language/completion-item.ts';
 import { parseDocument } from '../../src/record/parse.ts';
 import { kindOf } from '../../src/record/kind.ts';
-import { marked } from '../marked.ts';
 import { practice, snapshotWith, yamlSamples } from '../samples.ts';
 import { itemsAt, proposed, written } from './proposals.ts';
 

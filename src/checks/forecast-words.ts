@@ -1,10 +1,8 @@
-// Plans, predictions and goals in words, and the text that keeps them in a record; shared by editor and command line, computes nothing.
+// Plans, predictions and goals in words, and the lines that keep them in a record; shared by editor and command line, computes nothing.
 import { withArticle } from '../measure/article.ts';
-import type { TextEdit } from './check.ts';
 import type { Outlook, Prediction } from '../judgement/prediction.ts';
 import type { Standing } from '../judgement/goal-standing.ts';
 import { showValue, showWindow } from '../measure/show.ts';
-import type { SwingRecord } from '../record/document.ts';
 import type { GoalForecast } from '../judgement/forecast.ts';
 
 /** Of 95 % of a normal distribution, in standard uncertainties. */
@@ -145,37 +143,4 @@ export function predictedText(prediction: Prediction, further: readonly string[]
 /** A number that reads back whole, with its direction word before the ±. */
 function writable(quantity: Outlook['quantity'], value: number, u: number): string {
   return showValue(quantity, value, u);
-}
-
-/**
- * Puts top-level blocks in the place of those of the same key, or behind the last line; touches nothing else. Comments below a key
- * go with it.
- */
-export function blockEdits(
-  uri: string,
-  { text, outline }: SwingRecord,
-  blocks: readonly (readonly [key: string, text: string])[],
-): readonly TextEdit[] {
-  const newline = text.includes('\r\n') ? '\r\n' : '\n';
-  const added: string[] = [];
-  const edits: TextEdit[] = [];
-  for (const [key, lines] of blocks) {
-    const put = lines.replaceAll('\n', newline);
-    const node = outline.find(({ name }) => name === key);
-    if (node === undefined) {
-      if (put !== '') added.push(put);
-      continue;
-    }
-    const lineStart = text.lastIndexOf('\n', node.nameSpan.start - 1) + 1;
-    if (lineStart !== node.nameSpan.start) return [];
-    const after = text.indexOf('\n', Math.max(node.span.end - 1, node.nameSpan.end));
-    const end = after < 0 ? text.length : after + 1;
-    const closed = put !== '' && end === text.length && !text.endsWith('\n') ? put.trimEnd() : put;
-    edits.push({ uri, span: { start: lineStart, end }, text: closed });
-  }
-  if (added.length > 0) {
-    const lead = text === '' || text.endsWith('\n') ? '' : newline;
-    edits.push({ uri, span: { start: text.length, end: text.length }, text: lead + added.join('') });
-  }
-  return edits;
 }

@@ -2,9 +2,10 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { URI } from 'vscode-uri';
 import { notUnderstoodIn, type NotUnderstood } from '../analysis/not-understood.ts';
-import { askedFor, forecastOf, goalsWith, proposalOf } from '../analysis/plan.ts';
+import { askedFor, forecastOf, goalsWith, proposalOf, tooUnsureToChange } from '../analysis/plan.ts';
 import type { Forecast, GoalForecast } from '../judgement/forecast.ts';
 import { foremostOf, goalWords, keptWords, needWords, outlookWords } from '../checks/forecast-words.ts';
+import { edit } from '../checks/block-edits.ts';
 import { planEdits } from '../checks/plan-edits.ts';
 import { predictedEdits } from '../checks/predicted-edits.ts';
 import { changeWords, leftOutWords, nothingWords, whyWords } from '../checks/proposal-words.ts';
@@ -63,18 +64,25 @@ export async function plan(path: string, request: PlanRequest, signal: AbortSign
     );
     return 2;
   }
-  return await write(analysis.uri, document.text, editsOf(analysis, document, forecast, proposal));
+  const edits = editsOf(analysis, document, forecast, proposal);
+  if (proposal !== undefined && edits.length === 0) {
+    process.stderr.write(
+      `swingwright: \`${printable(path)}\` has no place where a plan would read back as meant, and nothing was written.\n`,
+    );
+    return 2;
+  }
+  return await write(analysis.uri, document.text, edits);
 }
 
 function editsOf(
-  { uri, subject }: Analysis,
+  { subject }: Analysis,
   document: SwingRecord,
   forecast: Forecast,
   proposal: Proposal | undefined,
 ): readonly TextEdit[] {
   const coverage = subject.workspace?.document.coverage ?? 1;
   if (proposal === undefined)
-    return predictedEdits(uri, document, {
+    return predictedEdits(subject, document, {
       prediction: forecast.whole,
       further: askedFor(subject, forecast),
       coverage,
@@ -96,9 +104,7 @@ function furtherOf(subject: Subject, forecast: Forecast, proposal: Proposal | un
 }
 
 async function write(uri: string, text: string, edits: readonly TextEdit[]): Promise<number> {
-  const made = [...edits]
-    .sort((a, b) => b.span.start - a.span.start)
-    .reduce((done, { span, text: put }) => done.slice(0, span.start) + put + done.slice(span.end), text);
+  const made = edit(text, edits);
   const path = toPath(uri);
   try {
     const file = URI.parse(uri).fsPath;
@@ -114,7 +120,7 @@ async function write(uri: string, text: string, edits: readonly TextEdit[]): Pro
 }
 
 function asText(
-  { subject }: Analysis,
+  { subject, account }: Analysis,
   forecast: Forecast,
   proposal: Proposal | undefined,
   { what }: PlanRequest,
@@ -135,7 +141,7 @@ function asText(
     blocks.push([
       'Proposed',
       ...(proposal === undefined
-        ? [`  ${nothingWords(goals)}`]
+        ? [`  ${nothingWords(goals, tooUnsureToChange(subject, account))}`]
         : [...proposal.changes.map((change) => `  ${changeWords(change)}`), ...effects(proposal.prediction)]),
     ]);
     if (proposal !== undefined)
@@ -143,6 +149,7 @@ function asText(
         'Goals with it',
         ...goalsWith(proposal, forecast).flatMap((goal) => goalLines(goal, 'plan')),
       ]);
+    else if (goals.length > 0) blocks.push(['Goals', ...goals.flatMap((goal) => goalLines(goal, 'record'))]);
     const leftOut = goals.length === 0 ? [] : leftOutWords(subject, proposal?.changes ?? []);
     if (leftOut.length > 0) blocks.push(['Left out', ...leftOut.map((line) => `  ${line}`)]);
   } else {

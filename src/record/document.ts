@@ -61,6 +61,7 @@ export type RecordCode =
   | 'wrong-shape'
   | 'unknown-word'
   | 'impossible-date'
+  | 'side-against-part'
   | 'unsupported-version'
   | 'unknown-body-part'
   | 'no-value-yet'

@@ -36,7 +36,8 @@ export interface HandoutChange {
 }
 
 /** Something that a whole handout would have. */
-export type Gap = 'student' | 'name' | 'date' | 'club' | 'numbers' | 'faults' | 'goals' | 'plan' | 'drills' | 'feel';
+export type Gap =
+  'student' | 'name' | 'date' | 'club' | 'numbers' | 'faults' | 'goals' | 'plan' | 'drills' | 'feel';
 
 export interface Handout {
   readonly language: Language;
@@ -81,7 +82,10 @@ export function handoutOf(
 ): HandoutResult {
   const { document, subject, account } = analysis;
   if (document.kind !== 'swing')
-    return { kind: 'refused', words: 'Found a file of another kind; expected a record that ends in `.swing.yaml`.' };
+    return {
+      kind: 'refused',
+      words: 'Found a file of another kind; expected a record that ends in `.swing.yaml`.',
+    };
   const language = languageOf(wanted, document, analysis);
   if (!isLanguage(language)) return { kind: 'refused', words: unknownLanguage(language) };
   const student = subject.student?.document;
@@ -192,7 +196,9 @@ function gapsIn(
     name: subject.student !== undefined && (subject.student.document.name?.value.trim() ?? '') === '',
     date: document.date === undefined,
     club: document.club === undefined,
-    numbers: ![...(derivation?.values.keys() ?? [])].some((id) => /^(checkpoints|delivery|flight|strike|ground)\./.test(id)),
+    numbers: ![...(derivation?.values.keys() ?? [])].some((id) =>
+      /^(checkpoints|delivery|flight|strike|ground)\./.test(id),
+    ),
     faults: document.faults.length === 0,
     goals: goals === 0,
     plan: changes.length === 0,

@@ -52,7 +52,15 @@ export const treatments: Readonly<Record<Exclude<FileKind, 'review'>, Readonly<R
       since: day,
     },
     template: { note, notes: note, '/title': text, source: title },
-    faults: { notes: note, '/title': text, explanation: text, drills: text, feel: text, title, extends: reference },
+    faults: {
+      notes: note,
+      '/title': text,
+      explanation: text,
+      drills: text,
+      feel: text,
+      title,
+      extends: reference,
+    },
     workspace: {
       notes: note,
       // Copies of shots name their columns by quantity.

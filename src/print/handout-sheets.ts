@@ -1,17 +1,10 @@
 // How a handout is set on A4, as pdfmake's description of a document; says nothing of its own.
-import type { Card, Content } from '../draw/handout/content.tsx';
+import type { Content } from '../draw/handout/content.tsx';
 import type { Table } from '../draw/handout/file-tables.ts';
-import { themes } from '../draw/theme.ts';
 import { printed } from './letters.ts';
+import { cardLayout, changes } from './handout-cards.ts';
 import { printedPicture } from './picture.ts';
-
-/** A piece of pdfmake's description. */
-type Block = Readonly<Record<string, unknown>>;
-
-const ink = themes.light;
-const margin = { side: 40, top: 34 };
-const width = 595.28 - 2 * margin.side;
-const gutter = 10;
+import { heading, ink, line, margin, width, type Block, type Setting } from './setting.ts';
 
 export function handoutSheets(content: Content, size: number): Block {
   const { speech, tables } = content;
@@ -22,29 +15,23 @@ export function handoutSheets(content: Content, size: number): Block {
     pageSize: 'A4',
     pageMargins: [margin.side, margin.top, margin.side, 40],
     defaultStyle: { font: 'Roboto', fontSize: points(10), lineHeight: 1.18, color: ink.ink },
-    footer: { text: printed(foot), fontSize: 7.5, color: ink.soft, margin: [margin.side, 12, margin.side, 0] },
+    footer: {
+      text: printed(foot),
+      fontSize: 7.5,
+      color: ink.soft,
+      margin: [margin.side, 12, margin.side, 0],
+    },
     content: [
       ...head(set),
       ...seen(set),
       ...changes(set),
       lastRow(set),
-      ...(content.gaps === undefined ? [] : [line(content.gaps, { color: ink.soft, margin: [0, points(8), 0, 0] })]),
+      ...(content.gaps === undefined
+        ? []
+        : [line(content.gaps, { color: ink.soft, margin: [0, points(8), 0, 0] })]),
       ...tables.map((table, i) => numbers(table, i === 0, set)),
     ],
   };
-}
-
-interface Setting {
-  readonly points: (base: number) => number;
-  readonly content: Content;
-}
-
-function line(text: string, style: Block = {}): Block {
-  return { text: printed(text), ...style };
-}
-
-function heading(text: string, { points }: Setting, style: Block = {}): Block {
-  return line(text, { fontSize: points(12.5), bold: true, color: ink.entered, margin: [0, points(12), 0, points(4)], ...style });
 }
 
 function head({ points, content: { title, facts, wish, speech, audience } }: Setting): readonly Block[] {
@@ -67,7 +54,10 @@ function head({ points, content: { title, facts, wish, speech, audience } }: Set
       : [
           {
             text: [
-              line(`${speech.say(audience === 'file' ? 'wishOfFile' : 'wish')}: `, { bold: true, color: ink.goal }),
+              line(`${speech.say(audience === 'file' ? 'wishOfFile' : 'wish')}: `, {
+                bold: true,
+                color: ink.goal,
+              }),
               line(wish.join(' \u00b7 ')),
             ],
             fontSize: points(10.8),
@@ -126,81 +116,6 @@ function chainOf(chain: readonly string[], { points }: Setting): Block {
   };
 }
 
-function changes(set: Setting): readonly Block[] {
-  const { points, content } = set;
-  const { changesTitle, cards, further } = content;
-  return [
-    heading(changesTitle, set),
-    ...(cards.length === 0 ? [] : [cards.length === 1 ? wideCard(cards[0]!, set) : cardRow(cards, set)]),
-    ...(further === undefined ? [] : [line(further, { color: ink.soft, margin: [0, points(4), 0, 0] })]),
-  ];
-}
-
-const side = [true, true, true, true];
-const none = [false, false, false, false];
-
-/** Cards of one row are as high as the highest, so they are cells of one table. */
-function cardRow(cards: readonly Card[], set: Setting): Block {
-  const { points } = set;
-  const each = (width - gutter * (cards.length - 1)) / cards.length;
-  const picture = Math.min(points(200), each - 18);
-  const cells = cards.flatMap((card, i) => [
-    ...(i === 0 ? [] : [{ text: '', border: none }]),
-    { stack: [...cardHead(card, picture, set), ...cardWords(card, set)], border: side },
-  ]);
-  const widths = cards.flatMap((_, i) => [...(i === 0 ? [] : [gutter - 1]), '*']);
-  return { table: { widths, body: [cells], dontBreakRows: true }, layout: cardLayout(points) };
-}
-
-function wideCard(card: Card, set: Setting): Block {
-  const { points } = set;
-  const cell = {
-    columns: [
-      { stack: cardHead(card, points(215), set), width: '*' },
-      { stack: cardWords(card, set), width: '*', margin: [0, points(6), 0, 0] },
-    ],
-    columnGap: 18,
-  };
-  return { table: { widths: ['*'], body: [[cell]], dontBreakRows: true }, layout: cardLayout(points) };
-}
-
-function cardLayout(points: Setting['points']): Block {
-  return {
-    hLineWidth: (row: number) => (row === 0 ? 3.5 : 0.9),
-    hLineColor: (row: number) => (row === 0 ? ink.goal : ink.faint),
-    vLineWidth: () => 0.9,
-    vLineColor: () => ink.faint,
-    paddingLeft: () => points(8),
-    paddingRight: () => points(8),
-    paddingTop: () => points(6),
-    paddingBottom: () => points(7),
-  };
-}
-
-function cardHead({ number, title, step, picture }: Card, wide: number, { points }: Setting): readonly Block[] {
-  return [
-    {
-      text: [line(`${number}  `, { color: ink.goal }), line(title)],
-      bold: true,
-      fontSize: points(11.5),
-    },
-    ...(step === '' ? [] : [line(step, { bold: true, color: ink.goal, fontSize: points(10.5) })]),
-    { svg: printedPicture(picture), width: wide, alignment: 'center', margin: [0, points(4), 0, points(2)] },
-  ];
-}
-
-function cardWords({ feel, drills, why }: Card, { points, content: { speech } }: Setting): readonly Block[] {
-  const named = (name: string, texts: readonly string[], style: Block = {}): readonly Block[] => [
-    line(name, { fontSize: points(8.2), bold: true, color: ink.soft, margin: [0, points(4), 0, 0] }),
-    ...texts.map((text) => line(text, style)),
-  ];
-  return [
-    ...(feel === undefined ? [] : named(speech.say('feel'), [feel], { italics: true })),
-    ...(drills.length === 0 ? [] : named(speech.say(drills.length === 1 ? 'drill' : 'drills'), drills)),
-    ...(why === undefined ? [] : named(speech.say('why'), [why])),
-  ];
-}
-
 function lastRow(set: Setting): Block {
   const { points, content } = set;
   const { speech, measureNext, care } = content;
@@ -254,9 +169,18 @@ function numbers({ title, columns, rows, rest }: Table, isFirst: boolean, set: S
   return {
     ...(isFirst ? { pageBreak: 'before' } : {}),
     stack: [
-      heading(title, set, isFirst ? { margin: [0, 0, 0, points(3)] } : { margin: [0, points(9), 0, points(3)] }),
+      heading(
+        title,
+        set,
+        isFirst ? { margin: [0, 0, 0, points(3)] } : { margin: [0, points(9), 0, points(3)] },
+      ),
       {
-        table: { headerRows: 1, widths: columns.map((_, i) => (i === 0 ? '*' : 'auto')), body, dontBreakRows: true },
+        table: {
+          headerRows: 1,
+          widths: columns.map((_, i) => (i === 0 ? '*' : 'auto')),
+          body,
+          dontBreakRows: true,
+        },
         layout: {
           hLineWidth: (row: number) => (row === 0 ? 0 : 0.6),
           hLineColor: () => ink.faint,
@@ -268,7 +192,9 @@ function numbers({ title, columns, rows, rest }: Table, isFirst: boolean, set: S
         },
         fontSize: points(8.4),
       },
-      ...(rest === undefined ? [] : [line(rest, { color: ink.soft, fontSize: points(8.4), margin: [0, 2, 0, 0] })]),
+      ...(rest === undefined
+        ? []
+        : [line(rest, { color: ink.soft, fontSize: points(8.4), margin: [0, 2, 0, 0] })]),
     ],
   };
 }

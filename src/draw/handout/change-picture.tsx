@@ -28,7 +28,13 @@ export function ChangePicture({
   const { quantity, now, aim, then } = change;
   const { say, placed, round, window } = speech;
   const isFigure = isOnFigure(quantity) && then !== undefined;
-  const shape = isFigure ? 'figure' : fromAbove.includes(quantity.id) ? 'above' : fromFront.includes(quantity.id) ? 'front' : 'scale';
+  const shape = isFigure
+    ? 'figure'
+    : fromAbove.includes(quantity.id)
+      ? 'above'
+      : fromFront.includes(quantity.id)
+        ? 'front'
+        : 'scale';
   const height = { figure: 172, above: 172, front: 108, scale: 74 }[shape];
   const base = height - 44;
   const numbers = {
@@ -41,10 +47,17 @@ export function ChangePicture({
     if (shape === 'scale' || whose === undefined) {
       const value = kind === 'now' ? now?.value : aim?.from;
       const to = kind === 'aim' ? aim?.to : undefined;
-      return <Scale {...{ quantity, kind, theme, value }} {...(to === undefined ? {} : { to })} at={{ x: middle, y: base - 8 }} />;
+      return (
+        <Scale
+          {...{ quantity, kind, theme, value }}
+          {...(to === undefined ? {} : { to })}
+          at={{ x: middle, y: base - 8 }}
+        />
+      );
     }
     const props = { analysis: whose, quantity, kind, theme };
-    if (shape === 'figure') return <FigureChange {...props} at={figureAt(quantity.key, middle, base)} size={118} picture={name} />;
+    if (shape === 'figure')
+      return <FigureChange {...props} at={figureAt(quantity.key, middle, base)} size={118} picture={name} />;
     if (shape === 'above') return <PathAndFace {...props} at={{ x: middle, y: base - 36 }} />;
     return <ArcAndGround {...props} at={{ x: middle, y: base - 24 }} />;
   };
@@ -59,7 +72,11 @@ export function ChangePicture({
     >
       {side('now')}
       {side('aim')}
-      <path d={`M ${half - 7} ${fixed(base / 2 - 9)} l 12 9 l -12 9`} stroke={theme.soft} stroke-width="2.4" />
+      <path
+        d={`M ${half - 7} ${fixed(base / 2 - 9)} l 12 9 l -12 9`}
+        stroke={theme.soft}
+        stroke-width="2.4"
+      />
       {(['now', 'aim'] as const).map((kind) => (
         <text
           key={kind}

@@ -83,7 +83,10 @@ export function contentOf(handout: Handout, audience: Audience): Content {
 
 function isDrawn(handout: Handout, speech: Speech): boolean {
   const nothing = Object.fromEntries(
-    ['ink', 'paper', 'soft', 'faint', 'entered', 'expected', 'taught', 'goal', 'alert'].map((of) => [of, 'none']),
+    ['ink', 'paper', 'soft', 'faint', 'entered', 'expected', 'taught', 'goal', 'alert'].map((of) => [
+      of,
+      'none',
+    ]),
   );
   return flightPicture(handout, speech, nothing as unknown as Theme) !== null;
 }
@@ -109,7 +112,9 @@ function sawOf(handout: Handout, { checkpoint }: Speech): Content['saw'] {
 function missesOf({ analysis }: Handout, { say, word }: Speech): string | undefined {
   const { document } = analysis;
   if (document.kind !== 'swing' || document.misses.length === 0) return undefined;
-  const words = document.misses.slice(0, most.misses).map(({ miss }) => shortened(word('misses', miss.value), most.word));
+  const words = document.misses
+    .slice(0, most.misses)
+    .map(({ miss }) => shortened(word('misses', miss.value), most.word));
   return `${say('misses')}: ${[...new Set(words)].join(', ')}`;
 }
 
@@ -123,7 +128,13 @@ function chainsOf(handout: Handout, speech: Speech): Content['chains'] {
       if (through.some((one) => one === undefined)) return [];
       const last = through.at(-1)!;
       const effect = effectTo(last, handout, speech);
-      return [[...through.map((one) => titleOf(one!)), ...(effect === undefined ? [] : [effect]), speech.word('misses', miss)]];
+      return [
+        [
+          ...through.map((one) => titleOf(one!)),
+          ...(effect === undefined ? [] : [effect]),
+          speech.word('misses', miss),
+        ],
+      ];
     }),
   );
   const explained = new Set(misses.flatMap(({ by }) => by.flatMap(({ fault, way }) => [fault, ...way])));
@@ -143,14 +154,17 @@ function effectTo(fault: Fault, { analysis }: Handout, { say, title, word }: Spe
   if (quantity === undefined || sign === undefined) return undefined;
   const { registry, student } = analysis.subject;
   const turned = mirroredNumber(quantity.id, sign, { hand: student?.document.hand?.value, registry });
-  const own = quantity.directions.find(({ sign: way, bearing }) => bearing === undefined && way === Math.sign(turned));
+  const own = quantity.directions.find(
+    ({ sign: way, bearing }) => bearing === undefined && way === Math.sign(turned),
+  );
   const way = own === undefined ? say(turned > 0 ? 'more' : 'less') : word('directions', own.word);
   return say('effect', { name: title(quantity), way });
 }
 
 function wishesOf({ goals, analysis }: Handout, { title, window, word }: Speech): Content['wish'] {
   const { document, student } = analysis.subject;
-  const own = document.kind === 'swing' && document.goals.length > 0 ? document.goals : (student?.document.goals ?? []);
+  const own =
+    document.kind === 'swing' && document.goals.length > 0 ? document.goals : (student?.document.goals ?? []);
   const shapes = own.flatMap(({ shape }) => (shape === undefined ? [] : [word('shapes', shape.value)]));
   const numbers = goals
     .filter(({ now }) => now.wanted.key !== 'shape')
@@ -159,10 +173,19 @@ function wishesOf({ goals, analysis }: Handout, { title, window, word }: Speech)
         ? `${title(wanted.quantity)} ${window(wanted.quantity, wanted.min, wanted.max)}`
         : word('contacts', wanted.asked),
     );
-  return [...new Set([...shapes.slice(0, 2).map((shape) => shortened(shape, most.word)), ...numbers])].slice(0, most.wishes);
+  return [...new Set([...shapes.slice(0, 2).map((shape) => shortened(shape, most.word)), ...numbers])].slice(
+    0,
+    most.wishes,
+  );
 }
 
-function cardOf(change: HandoutChange, number: number, { analysis }: Handout, audience: Audience, speech: Speech): Card {
+function cardOf(
+  change: HandoutChange,
+  number: number,
+  { analysis }: Handout,
+  audience: Audience,
+  speech: Speech,
+): Card {
   const { quantity, now, aim, faults, feel, drills } = change;
   const { say, placed, round, window } = speech;
   const to = aim && window(quantity, aim.from, aim.to);
@@ -195,14 +218,21 @@ function nextOf({ proofs, analysis, next }: Handout, { proof, placed }: Speech):
 }
 
 /** Parts that changes load are named to everybody, so that nothing is told of who has which injury. */
-function careOf({ changes, injuries, isMinor }: Handout, audience: Audience, { say, part }: Speech): readonly string[] {
+function careOf(
+  { changes, injuries, isMinor }: Handout,
+  audience: Audience,
+  { say, part }: Speech,
+): readonly string[] {
   const loads = changes.flatMap(({ loads: parts }, i) =>
     parts.length === 0
       ? []
       : [
           say('careLoads', {
             number: String(i + 1),
-            parts: parts.slice(0, most.parts).map((one) => shortened(part(one.part.value, one.place), most.word)).join(', '),
+            parts: parts
+              .slice(0, most.parts)
+              .map((one) => shortened(part(one.part.value, one.place), most.word))
+              .join(', '),
           }),
         ],
   );
@@ -221,7 +251,9 @@ function careOf({ changes, injuries, isMinor }: Handout, audience: Audience, { s
 /** A student is told only of what leaves the page without sense; the file of everything. */
 function gapsOf({ gaps }: Handout, audience: Audience, { say }: Speech): string | undefined {
   const told: readonly Gap[] = audience === 'file' ? gaps : gaps.filter((gap) => essential.includes(gap));
-  return told.length === 0 ? undefined : `${say('incomplete')}: ${told.map((gap) => say(`gap.${gap}`)).join(', ')}.`;
+  return told.length === 0
+    ? undefined
+    : `${say('incomplete')}: ${told.map((gap) => say(`gap.${gap}`)).join(', ')}.`;
 }
 
 /** What has no heading of its own that says so. */

@@ -67,12 +67,20 @@ function Feet({ analysis, quantity, at, size, kind, picture, theme }: FigureChan
   const colour = kind === 'aim' ? theme.goal : theme.ink;
   return (
     <g>
-      <FeetFromAbove {...{ stand: plain(stand), plan, pressure: shown(pressure, kind), picture, theme }} pressureWindow={undefined} />
+      <FeetFromAbove
+        {...{ stand: plain(stand), plan, pressure: shown(pressure, kind), picture, theme }}
+        pressureWindow={undefined}
+      />
       {quantity.key === 'stance_width' && (
         <g data-id={quantity.id}>
           <path d={lineThrough([from, to])} stroke={colour} stroke-width="2" />
           {[from, to].map(({ x, y }, i) => (
-            <path key={i} d={`M ${fixed(x)} ${fixed(y - 4)} L ${fixed(x)} ${fixed(y + 4)}`} stroke={colour} stroke-width="2" />
+            <path
+              key={i}
+              d={`M ${fixed(x)} ${fixed(y - 4)} L ${fixed(x)} ${fixed(y + 4)}`}
+              stroke={colour}
+              stroke-width="2"
+            />
           ))}
         </g>
       )}
@@ -90,7 +98,13 @@ function plain(stand: Stand): Stand {
   return {
     ...stand,
     values: new Map([...stand.values].filter(([key]) => stanceKeys.includes(key))),
-    pose: { ...stand.pose, anchors: { ...stand.pose.anchors, face_on: { ...stand.pose.anchors.face_on, leadFoot: 'entered', trailFoot: 'entered' } } },
+    pose: {
+      ...stand.pose,
+      anchors: {
+        ...stand.pose.anchors,
+        face_on: { ...stand.pose.anchors.face_on, leadFoot: 'entered', trailFoot: 'entered' },
+      },
+    },
   };
 }
 
@@ -110,7 +124,11 @@ function Body({ analysis, quantity, at, size, kind, theme }: FigureChangeProps):
   const colour = kind === 'aim' ? theme.goal : theme.ink;
   return (
     <g>
-      <path d={`M ${fixed(at.x - 0.62 * size)} ${at.y} L ${fixed(at.x + 0.42 * size)} ${at.y}`} stroke={theme.faint} stroke-width="1.5" />
+      <path
+        d={`M ${fixed(at.x - 0.62 * size)} ${at.y} L ${fixed(at.x + 0.42 * size)} ${at.y}`}
+        stroke={theme.faint}
+        stroke-width="1.5"
+      />
       {shapesOf(stand.pose.skeleton, stand.stature, camera).map(({ part, outlines }) =>
         part === 'club' ? (
           <Club key={part} {...{ stand, camera, theme }} />
@@ -118,19 +136,45 @@ function Body({ analysis, quantity, at, size, kind, theme }: FigureChangeProps):
           <g key={part}>
             <path d={outlines.join(' ')} stroke={theme.soft} stroke-width="1.8" fill={theme.paper} />
             <path d={outlines.join(' ')} fill={theme.paper} />
-            <path d={outlines.join(' ')} fill={kind === 'aim' ? theme.goal : theme.soft} fill-opacity="0.14" />
+            <path
+              d={outlines.join(' ')}
+              fill={kind === 'aim' ? theme.goal : theme.soft}
+              fill-opacity="0.14"
+            />
           </g>
         ),
       )}
-      <circle cx={fixed(at.x)} cy={fixed(at.y - radius)} r={fixed(Math.max(2, radius))} fill={theme.paper} stroke={theme.ink} stroke-width="1.2" />
+      <circle
+        cx={fixed(at.x)}
+        cy={fixed(at.y - radius)}
+        r={fixed(Math.max(2, radius))}
+        fill={theme.paper}
+        stroke={theme.ink}
+        stroke-width="1.2"
+      />
       {place && (
-        <circle cx={fixed(place.x)} cy={fixed(place.y)} r="9" stroke={colour} stroke-width="2" data-id={quantity.id} />
+        <circle
+          cx={fixed(place.x)}
+          cy={fixed(place.y)}
+          r="9"
+          stroke={colour}
+          stroke-width="2"
+          data-id={quantity.id}
+        />
       )}
     </g>
   );
 }
 
-function Club({ stand, camera, theme }: { readonly stand: Stand; readonly camera: Camera; readonly theme: Theme }): Picture {
+function Club({
+  stand,
+  camera,
+  theme,
+}: {
+  readonly stand: Stand;
+  readonly camera: Camera;
+  readonly theme: Theme;
+}): Picture {
   const { joints, clubToe } = stand.pose.skeleton;
   const [end, head] = [camera.see(joints.gripEnd), camera.see(joints.clubHead)];
   const toe = camera.turn(clubToe);

@@ -29,7 +29,13 @@ export function sectionsForFile(handout: Handout, speech: Speech): readonly Tabl
   ].filter(({ rows }) => rows.length > 0);
 }
 
-function table(title: string, columns: readonly string[], rows: Table['rows'], limit: number, { say }: Speech): Table {
+function table(
+  title: string,
+  columns: readonly string[],
+  rows: Table['rows'],
+  limit: number,
+  { say }: Speech,
+): Table {
   const left = rows.length - limit;
   return {
     title,
@@ -58,7 +64,13 @@ function unstatedTable({ verdicts }: Handout, speech: Speech): Table {
     verdictWords(one, speech),
     evidenceWords(one, speech),
   ]);
-  return table(say('unstated'), [say('fault'), say('verdict'), say('evidence')], rows, mostRows.unstated, speech);
+  return table(
+    say('unstated'),
+    [say('fault'), say('verdict'), say('evidence')],
+    rows,
+    mostRows.unstated,
+    speech,
+  );
 }
 
 function nameOf({ fault, at }: FaultVerdict, { checkpoint }: Speech): string {
@@ -67,7 +79,11 @@ function nameOf({ fault, at }: FaultVerdict, { checkpoint }: Speech): string {
 }
 
 function verdictWords({ verdict, probability }: FaultVerdict, { say, percent }: Speech): string {
-  const said = { supported: say('supported'), contradicted: say('contradicted'), 'cannot tell': say('cannotTell') }[verdict];
+  const said = {
+    supported: say('supported'),
+    contradicted: say('contradicted'),
+    'cannot tell': say('cannotTell'),
+  }[verdict];
   return probability === undefined ? said : `${said} (${percent(probability)})`;
 }
 
@@ -87,7 +103,12 @@ function goalTable({ goals, changes }: Handout, speech: Speech): Table {
     const wanted = asked === undefined ? window(quantity, min, max) : '';
     return [name, wanted, standingWords(now, speech), ...(hasPlan ? [standingWords(then, speech)] : [])];
   });
-  const columns = [say('goal'), say('window'), `${say('now')}, ${say('chance')}`, ...(hasPlan ? [`${say('then')}, ${say('chance')}`] : [])];
+  const columns = [
+    say('goal'),
+    say('window'),
+    `${say('now')}, ${say('chance')}`,
+    ...(hasPlan ? [`${say('then')}, ${say('chance')}`] : []),
+  ];
   return table(say('goals'), columns, rows, mostRows.goals, speech);
 }
 
@@ -120,7 +141,12 @@ function outlookTable({ outlooks, analysis }: Handout, speech: Speech): Table {
 function measuredTable({ analysis }: Handout, speech: Speech): Table {
   const { say, placed, word } = speech;
   const { document, agreement } = analysis;
-  const readings = document.kind === 'swing' ? [...document.entries.values()].flatMap((entry) => entry.readings.map((reading, place) => ({ entry, reading, place }))) : [];
+  const readings =
+    document.kind === 'swing'
+      ? [...document.entries.values()].flatMap((entry) =>
+          entry.readings.map((reading, place) => ({ entry, reading, place })),
+        )
+      : [];
   const rows = readings
     .map(({ entry: { id, quantity }, reading, place }) => {
       const judged = agreement?.entries.find((one) => one.id === id && one.reading === place);
@@ -155,7 +181,16 @@ function nextTable({ next }: Handout, speech: Speech): Table {
   const rows = next.map(({ quantity, method, narrowings }) => [
     placed(quantity),
     method === undefined ? '' : shortened(word('methods', method), most.word),
-    narrowings.slice(0, 3).map((one) => title(one.quantity)).join(', '),
+    narrowings
+      .slice(0, 3)
+      .map((one) => title(one.quantity))
+      .join(', '),
   ]);
-  return table(say('worthwhile'), [say('quantity'), say('method'), say('narrows')], rows, mostRows.next, speech);
+  return table(
+    say('worthwhile'),
+    [say('quantity'), say('method'), say('narrows')],
+    rows,
+    mostRows.next,
+    speech,
+  );
 }

@@ -50,7 +50,9 @@ function drawnOf({ analysis, then, goals }: Handout): Drawn {
 }
 
 function landingOf(analysis: Analysis): Landing | undefined {
-  const [carry, finish, start] = ['carry', 'finish', 'start'].map((key) => possible(analysis, `flight.${key}`));
+  const [carry, finish, start] = ['carry', 'finish', 'start'].map((key) =>
+    possible(analysis, `flight.${key}`),
+  );
   if (carry === undefined || !(carry > 0)) return undefined;
   const right = finish === undefined || Math.abs(finish) > carry ? undefined : finish;
   return right === undefined ? undefined : { carry, right, start };
@@ -58,7 +60,9 @@ function landingOf(analysis: Analysis): Landing | undefined {
 
 function possible(analysis: Analysis, id: string): number | undefined {
   const [value, bounds] = [valueOf(analysis, id)?.value, analysis.subject.registry.find(id)?.bounds];
-  return value !== undefined && bounds !== undefined && value >= bounds.min && value <= bounds.max ? value : undefined;
+  return value !== undefined && bounds !== undefined && value >= bounds.min && value <= bounds.max
+    ? value
+    : undefined;
 }
 
 function FlightPicture({
@@ -79,7 +83,10 @@ function FlightPicture({
   const far = Math.max(...landings.map((one) => one.carry), goal?.carry?.max ?? 0);
   const wide = Math.max(1, ...landings.map(({ right }) => Math.abs(right)), ...sidesOf(goal?.finish, far));
   const scale = Math.min((ball.y - top) / far, room / wide);
-  const at = (ahead: number, right: number): Place => ({ x: ball.x + right * scale, y: ball.y - ahead * scale });
+  const at = (ahead: number, right: number): Place => ({
+    x: ball.x + right * scale,
+    y: ball.y - ahead * scale,
+  });
   const placed = (landing: Landing): Place =>
     at(Math.sqrt(landing.carry ** 2 - landing.right ** 2), landing.right);
   const where = (landing: Landing): string => whereWords(landing, carry, finish, speech);
@@ -91,8 +98,19 @@ function FlightPicture({
   ];
   const zone = goal && zoneOf(goal, far, at);
   const labels = [
-    ...(zone && wanted !== undefined ? [{ head: say('wanted'), text: wanted, colour: theme.goal, from: { x: zone.x + zone.width, y: zone.y + 10 } }] : []),
-    ...(then ? [{ head: say('withChanges'), text: where(then), colour: theme.expected, from: placed(then) }] : []),
+    ...(zone && wanted !== undefined
+      ? [
+          {
+            head: say('wanted'),
+            text: wanted,
+            colour: theme.goal,
+            from: { x: zone.x + zone.width, y: zone.y + 10 },
+          },
+        ]
+      : []),
+    ...(then
+      ? [{ head: say('withChanges'), text: where(then), colour: theme.expected, from: placed(then) }]
+      : []),
     ...(now ? [{ head: say('now'), text: where(now), colour: theme.ink, from: placed(now) }] : []),
   ];
   const heights = keptApart(
@@ -101,15 +119,36 @@ function FlightPicture({
     [top - 6, height - 40],
   );
   return (
-    <Frame name={name} title={say('flight')} words={say('flightWords', { lines: lines.join(' ') })} width={width} height={height} theme={theme}>
-      <path d={`M ${ball.x} ${ball.y} L ${ball.x} 26`} stroke={theme.soft} stroke-width="1" stroke-dasharray="10 4 2 4" />
-      <path d={`M ${ball.x} 30 L ${ball.x} 8 L ${ball.x + 16} 13.5 L ${ball.x} 19`} stroke={theme.ink} stroke-width="1.6" fill={theme.ink} />
+    <Frame
+      name={name}
+      title={say('flight')}
+      words={say('flightWords', { lines: lines.join(' ') })}
+      width={width}
+      height={height}
+      theme={theme}
+    >
+      <path
+        d={`M ${ball.x} ${ball.y} L ${ball.x} 26`}
+        stroke={theme.soft}
+        stroke-width="1"
+        stroke-dasharray="10 4 2 4"
+      />
+      <path
+        d={`M ${ball.x} 30 L ${ball.x} 8 L ${ball.x + 16} 13.5 L ${ball.x} 19`}
+        stroke={theme.ink}
+        stroke-width="1.6"
+        fill={theme.ink}
+      />
       <text x={ball.x + 22} y="18" fill={theme.soft} font-size="12">
         {say('target')}
       </text>
       {zone && <rect {...zone} rx="4" {...areaStyle('goal', name, theme)} data-part="goal" />}
-      {then && <Way landing={then} end={placed(then)} scale={scale} colour={theme.expected} dashed theme={theme} />}
-      {now && <Way landing={now} end={placed(now)} scale={scale} colour={theme.ink} dashed={false} theme={theme} />}
+      {then && (
+        <Way landing={then} end={placed(then)} scale={scale} colour={theme.expected} dashed theme={theme} />
+      )}
+      {now && (
+        <Way landing={now} end={placed(now)} scale={scale} colour={theme.ink} dashed={false} theme={theme} />
+      )}
       <circle cx={ball.x} cy={ball.y} r="5" fill={theme.paper} stroke={theme.ink} stroke-width="1.6" />
       {labels.map(({ head, text, colour, from }, i) => (
         <g key={head}>
@@ -137,7 +176,12 @@ function sidesOf(finish: Interval | undefined, far: number): readonly number[] {
 }
 
 /** "16 m right" over "117 m": on the side first, for that is what hurts. */
-function whereWords({ carry, right }: Landing, carryOf: Quantity, finishOf: Quantity, { round }: Speech): string {
+function whereWords(
+  { carry, right }: Landing,
+  carryOf: Quantity,
+  finishOf: Quantity,
+  { round }: Speech,
+): string {
   return `${round(finishOf, rounded(right))}\n${round(carryOf, rounded(carry))}`;
 }
 
@@ -159,8 +203,15 @@ function wantedWords(
 }
 
 /** What the goal leaves open goes as far as the picture. */
-function zoneOf({ carry, finish }: NonNullable<Drawn['goal']>, far: number, at: (ahead: number, right: number) => Place) {
-  const [from, to] = [at(carry?.max ?? far, finish?.min ?? -far), at(carry?.min ?? 0.86 * far, finish?.max ?? far)];
+function zoneOf(
+  { carry, finish }: NonNullable<Drawn['goal']>,
+  far: number,
+  at: (ahead: number, right: number) => Place,
+) {
+  const [from, to] = [
+    at(carry?.max ?? far, finish?.min ?? -far),
+    at(carry?.min ?? 0.86 * far, finish?.max ?? far),
+  ];
   const [left, right] = [Math.max(4, from.x), Math.min(column - 12, to.x)];
   return {
     x: fixed(left),
@@ -199,7 +250,14 @@ function Way({
         stroke-width="2.6"
         {...(dashed ? { 'stroke-dasharray': '6 5' } : {})}
       />
-      <circle cx={fixed(end.x)} cy={fixed(end.y)} r="5.5" fill={dashed ? theme.paper : colour} stroke={colour} stroke-width="2" />
+      <circle
+        cx={fixed(end.x)}
+        cy={fixed(end.y)}
+        r="5.5"
+        fill={dashed ? theme.paper : colour}
+        stroke={colour}
+        stroke-width="2"
+      />
     </g>
   );
 }

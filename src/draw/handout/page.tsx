@@ -114,7 +114,11 @@ function kindOf(at: number, of: number): string {
   return at === of - 1 && of > 2 ? 'miss' : 'between';
 }
 
-function Changes({ content: { speech, changesTitle, cards, further } }: { readonly content: Content }): Picture {
+function Changes({
+  content: { speech, changesTitle, cards, further },
+}: {
+  readonly content: Content;
+}): Picture {
   const count = ['', 'one', 'two-cards', ''][cards.length] ?? '';
   return (
     <section>
@@ -175,7 +179,13 @@ function Words({
   );
 }
 
-function Lines({ lines, otherwise }: { readonly lines: readonly string[]; readonly otherwise: string }): Picture {
+function Lines({
+  lines,
+  otherwise,
+}: {
+  readonly lines: readonly string[];
+  readonly otherwise: string;
+}): Picture {
   if (lines.length === 0) return <p>{otherwise}</p>;
   return (
     <ul class="plain">

@@ -41,7 +41,8 @@ export function speechIn(language: Language): Speech {
     quantity.checkpoint === undefined
       ? title(quantity)
       : say('at', { name: title(quantity), checkpoint: checkpoint(quantity.checkpoint) });
-  const localized = (text: string, quantity: Notation): string => localizedIn(text, quantity, language, own, say);
+  const localized = (text: string, quantity: Notation): string =>
+    localizedIn(text, quantity, language, own, say);
   const value: Speech['value'] = (quantity, number, u) => localized(showValue(quantity, number, u), quantity);
   const round: Speech['round'] = (quantity, number) =>
     localized(withoutZeros(showValue(quantity, number)), quantity);
@@ -58,9 +59,10 @@ export function speechIn(language: Language): Speech {
     word: (of, word) => looked(own?.[of], word) ?? word,
     part: (words, place) => partIn(words, place, own),
     day: (date) =>
-      new Intl.DateTimeFormat(language === 'en' ? 'en-GB' : language, { dateStyle: 'long', timeZone: 'UTC' }).format(
-        Date.parse(`${date}T00:00:00Z`),
-      ),
+      new Intl.DateTimeFormat(language === 'en' ? 'en-GB' : language, {
+        dateStyle: 'long',
+        timeZone: 'UTC',
+      }).format(Date.parse(`${date}T00:00:00Z`)),
     percent: (chance) => {
       const percent = Math.round(100 * chance);
       return percent <= 0 ? say('under1') : percent >= 100 ? say('over99') : `${percent} %`;
@@ -99,10 +101,15 @@ function localizedIn(
   const words = directions
     .map(({ word }) => word)
     .toSorted((a, b) => b.length - a.length)
-    .reduce((said, word) => {
-      const other = looked(own?.directions, word);
-      return other === undefined ? said : said.replace(new RegExp(`(?<=[\\d%a-z°] )${escaped(word)}(?= |$)`, 'g'), other);
-    }, whole.replaceAll(/(?<=\d) deg\b/g, '°'));
+    .reduce(
+      (said, word) => {
+        const other = looked(own?.directions, word);
+        return other === undefined
+          ? said
+          : said.replace(new RegExp(`(?<=[\\d%a-z°] )${escaped(word)}(?= |$)`, 'g'), other);
+      },
+      whole.replaceAll(/(?<=\d) deg\b/g, '°'),
+    );
   const units = Object.entries(own?.units ?? {}).reduce(
     (said, [unit, other]) => said.replaceAll(new RegExp(`(?<=\\d )${escaped(unit)}\\b`, 'g'), other),
     words,
@@ -129,13 +136,19 @@ const turned = { '>': '<', '>=': '<=', '<': '>', '<=': '>=' } as const;
 function proofIn(
   text: string,
   registry: Registry,
-  { say, placed, round, localized }: Pick<Speech, 'say' | 'placed' | 'round'> & {
+  {
+    say,
+    placed,
+    round,
+    localized,
+  }: Pick<Speech, 'say' | 'placed' | 'round'> & {
     readonly localized: (text: string, quantity: Notation) => string;
   },
 ): string {
   const compiled = compileExpression(text, registry).expression;
   if (compiled === undefined) return text;
-  const [, id = '', sign, limit = ''] = comparison.exec(text.replace(difference, 'delivery.face_to_path')) ?? [];
+  const [, id = '', sign, limit = ''] =
+    comparison.exec(text.replace(difference, 'delivery.face_to_path')) ?? [];
   const quantity = registry.find(id);
   if (quantity !== undefined && sign !== undefined) {
     const number = parseMeasure(limit, quantity, { window: 'no', methods: [] }).value;
@@ -150,6 +163,13 @@ function proofIn(
   }
   const named = compiled.quantities
     .toSorted((a, b) => b.id.length - a.id.length)
-    .reduce((said, one) => said.replaceAll(new RegExp(`(?<![\\w.])${escaped(one.id)}(?![\\w.])`, 'g'), `“${placed(one)}”`), text);
-  return localized(named.replace(/\s+/g, ' ').replaceAll(' - ', ' \u2212 ').trim(), { ...compiled.quantities[0]!, directions: [] });
+    .reduce(
+      (said, one) =>
+        said.replaceAll(new RegExp(`(?<![\\w.])${escaped(one.id)}(?![\\w.])`, 'g'), `“${placed(one)}”`),
+      text,
+    );
+  return localized(named.replace(/\s+/g, ' ').replaceAll(' - ', ' \u2212 ').trim(), {
+    ...compiled.quantities[0]!,
+    directions: [],
+  });
 }

@@ -32,20 +32,45 @@ export function PathAndFace({ analysis, at, kind, theme }: StrikeProps): Picture
   const along = shownAngle(way);
   return (
     <g>
-      <path d={lineThrough([{ x: at.x, y: at.y + 42 }, { x: at.x, y: at.y - 84 }])} stroke={theme.faint} stroke-width="1.5" stroke-dasharray="5 4" />
-      {path !== undefined && <Arrow from={toward(at, along, -46)} to={toward(at, along, 62)} colour={theme.soft} />}
+      <path
+        d={lineThrough([
+          { x: at.x, y: at.y + 42 },
+          { x: at.x, y: at.y - 84 },
+        ])}
+        stroke={theme.faint}
+        stroke-width="1.5"
+        stroke-dasharray="5 4"
+      />
+      {path !== undefined && (
+        <Arrow from={toward(at, along, -46)} to={toward(at, along, 62)} colour={theme.soft} />
+      )}
       {square !== undefined && (
         <path
-          d={lineThrough([toward(at, shownAngle(square) - Math.PI / 2, 26), toward(at, shownAngle(square) + Math.PI / 2, 26)])}
+          d={lineThrough([
+            toward(at, shownAngle(square) - Math.PI / 2, 26),
+            toward(at, shownAngle(square) + Math.PI / 2, 26),
+          ])}
           stroke={colour}
           stroke-width="5"
           data-part="face"
         />
       )}
       {square !== undefined && (
-        <path d={lineThrough([at, toward(at, shownAngle(square), 74)])} stroke={colour} stroke-width="1.6" stroke-dasharray="2 4" />
+        <path
+          d={lineThrough([at, toward(at, shownAngle(square), 74)])}
+          stroke={colour}
+          stroke-width="1.6"
+          stroke-dasharray="2 4"
+        />
       )}
-      <circle cx={fixed(at.x)} cy={fixed(at.y - 9)} r="6.5" fill={theme.paper} stroke={theme.ink} stroke-width="1.4" />
+      <circle
+        cx={fixed(at.x)}
+        cy={fixed(at.y - 9)}
+        r="6.5"
+        fill={theme.paper}
+        stroke={theme.ink}
+        stroke-width="1.4"
+      />
     </g>
   );
 }
@@ -55,7 +80,15 @@ function shownAngle(angle: number): number {
   return Math.max(-most, Math.min(most, exaggeration * angle));
 }
 
-function Arrow({ from, to, colour }: { readonly from: Place; readonly to: Place; readonly colour: string }): Picture {
+function Arrow({
+  from,
+  to,
+  colour,
+}: {
+  readonly from: Place;
+  readonly to: Place;
+  readonly colour: string;
+}): Picture {
   const direction = Math.atan2(to.x - from.x, from.y - to.y);
   const barbs = [2.6, -2.6].map((turn) => toward(to, direction + turn, 11));
   return (
@@ -80,7 +113,11 @@ export function ArcAndGround({ analysis, at, kind, theme }: StrikeProps): Pictur
   return (
     <g>
       <path d={`M ${at.x - 72} ${at.y} L ${at.x + 72} ${at.y}`} stroke={theme.soft} stroke-width="1.6" />
-      <path d={`M ${fixed(x - 66)} ${at.y - 30} Q ${fixed(x)} ${at.y + 38} ${fixed(x + 66)} ${at.y - 30}`} stroke={colour} stroke-width="2.4" />
+      <path
+        d={`M ${fixed(x - 66)} ${at.y - 30} Q ${fixed(x)} ${at.y + 38} ${fixed(x + 66)} ${at.y - 30}`}
+        stroke={colour}
+        stroke-width="2.4"
+      />
       <circle cx={fixed(x)} cy={fixed(at.y + 4)} r="4" fill={colour} data-part="low-point" />
       <circle cx={at.x} cy={at.y - 9} r="8" fill={theme.paper} stroke={theme.ink} stroke-width="1.4" />
     </g>
@@ -88,7 +125,14 @@ export function ArcAndGround({ analysis, at, kind, theme }: StrikeProps): Pictur
 }
 
 /** For what nobody can see in a picture: a line of what is usual, with the number on it. */
-export function Scale({ quantity, at, theme, kind, value, to }: Omit<StrikeProps, 'analysis'> & { readonly value: number | undefined; readonly to?: number }): Picture {
+export function Scale({
+  quantity,
+  at,
+  theme,
+  kind,
+  value,
+  to,
+}: Omit<StrikeProps, 'analysis'> & { readonly value: number | undefined; readonly to?: number }): Picture {
   const { min, max } = quantity.practice ?? quantity.bounds;
   const known = [value, to].filter((one): one is number => one !== undefined && Number.isFinite(one));
   const [low, high] = [Math.min(min, ...known), Math.max(max, ...known)];
@@ -100,7 +144,9 @@ export function Scale({ quantity, at, theme, kind, value, to }: Omit<StrikeProps
       {value !== undefined && to !== undefined && to !== value && (
         <path d={`M ${fixed(x(value))} ${at.y} L ${fixed(x(to))} ${at.y}`} stroke={colour} stroke-width="6" />
       )}
-      {value !== undefined && <circle cx={fixed(x(((value + (to ?? value)) / 2)))} cy={at.y} r="7" fill={colour} />}
+      {value !== undefined && (
+        <circle cx={fixed(x((value + (to ?? value)) / 2))} cy={at.y} r="7" fill={colour} />
+      )}
     </g>
   );
 }

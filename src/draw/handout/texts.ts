@@ -29,5 +29,7 @@ export const terms: Readonly<Record<Language, Terms | undefined>> = { en: undefi
 
 /** "Lesson of {date}" with what stands for the names between braces; what is put in is not looked through again. */
 export function filled(text: string, values: Readonly<Record<string, string>>): string {
-  return text.replace(/\{(\w+)\}/g, (whole, name: string) => (Object.hasOwn(values, name) ? values[name]! : whole));
+  return text.replace(/\{(\w+)\}/g, (whole, name: string) =>
+    Object.hasOwn(values, name) ? values[name]! : whole,
+  );
 }

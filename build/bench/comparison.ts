@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { analyse } from '../../src/analysis/analyse.ts';
 import { compareRecords, isRecord, type RecordAnalysis } from '../../src/analysis/compare.ts';
+import { comparedRecord, comparisonPage } from '../../src/draw/comparison.tsx';
 import type { FileState } from '../../src/analysis/result.ts';
 import { fullRecord } from './full-record.ts';
 
@@ -32,6 +33,12 @@ function changed(text: string): string {
   );
 }
 
+function timed(act: () => unknown): number {
+  const start = performance.now();
+  act();
+  return performance.now() - start;
+}
+
 function told(words: string, first: RecordAnalysis, second: RecordAnalysis): void {
   const times = Array.from({ length: rounds + 1 }, () => {
     const start = performance.now();
@@ -41,6 +48,12 @@ function told(words: string, first: RecordAnalysis, second: RecordAnalysis): voi
   const [cold, ...warm] = times;
   const { entries, computed, findings } = compareRecords(first, second);
   const middle = warm.sort((a, b) => a - b)[rounds >> 1]!;
+  const page = (): string =>
+    comparisonPage(comparedRecord('a', first), comparedRecord('b', second), compareRecords(first, second));
+  const [coldPage, warmPage] = [timed(page), timed(page)];
+  console.log(
+    `${words}, its page: first ${coldPage.toFixed(0)} ms with its figures fitted, then ${warmPage.toFixed(0)} ms (${Math.round(page().length / 1024)} kB)`,
+  );
   console.log(
     `${words}: first ${cold!.toFixed(1)} ms, then ${middle.toFixed(1)} ms (${entries.length} entries, ${computed.length} computed numbers, ${findings.length} findings differ)`,
   );

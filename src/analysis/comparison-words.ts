@@ -11,6 +11,7 @@ import type {
   FaultChange,
   Figure,
   GoalChange,
+  HeldBetween,
   Judged,
   QuantityChange,
   ShotsOf,
@@ -19,6 +20,12 @@ import type {
   WindowRow,
 } from './comparison.ts';
 import { counted, differenceWords } from './outcome-words.ts';
+
+/** Two records alone cannot tell whether a lesson between them decided the plan already. */
+export function heldTitle({ plan }: HeldBetween): string {
+  const [own, other] = plan === 'first' ? ['A', 'B'] : ['B', 'A'];
+  return `The plan of ${own}, as ${other} has it (the first later lesson decides)`;
+}
 
 /** "49.0 cm ± 0.7 cm", with "computed" or "expected" where it is no entry; a dash where there is none. */
 export function figureWords(quantity: Quantity, figure: Figure | undefined): string {

@@ -14,6 +14,12 @@ export interface HeldPlan {
   readonly outcome: Outcome;
 }
 
+/** The plan before a lesson, held against that lesson. */
+export interface LastPlan extends HeldPlan {
+  /** By a lesson before this one: then this one shows how things stand, and decides nothing anew. */
+  readonly decided: HeldPlan | undefined;
+}
+
 /** What became of the plan of a lesson. */
 export interface Course {
   readonly plan: Lesson;
@@ -62,9 +68,13 @@ export function courseOf(plan: Lesson, lessons: readonly Lesson[]): Course | und
 }
 
 /** The plan that was open at this lesson, held against it; undefined where there is none. */
-export function lastPlanOf(lesson: Lesson, lessons: readonly Lesson[]): HeldPlan | undefined {
+export function lastPlanOf(lesson: Lesson, lessons: readonly Lesson[]): LastPlan | undefined {
   const open = openPlanOf(lessons, { date: lesson.date, club: clubOf(lesson) });
-  return open && holdPlan(open.from, lesson);
+  const held = open && holdPlan(open.from, lesson);
+  if (held === undefined) return undefined;
+  const first = courseOf(held.plan, lessons)?.held;
+  const isBefore = first !== undefined && first.next.uri !== lesson.uri && !isLater(first.next, lesson);
+  return { ...held, decided: isBefore ? first : undefined };
 }
 
 /** By analyses, which stay the same objects while nothing that they depend on has changed. */

@@ -6,7 +6,7 @@ import type { MeasuredValue } from '../judgement/measured.ts';
 import type { Outcome, PredictionOutcome, ProofOutcome } from '../judgement/outcome.ts';
 import { showSize, showValue, showWindow } from '../measure/show.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import type { Course } from './courses.ts';
+import type { Course, LastPlan } from './courses.ts';
 import type { Lesson } from './lessons.ts';
 
 /** "1 of 2 proofs met, 3 of 4 predictions inside, 1 not measured". */
@@ -17,29 +17,38 @@ export function outcomeInShort({ changes, proofs, predictions }: Outcome): strin
 }
 
 function changesInShort(changes: readonly ChangeOutcome[]): string {
-  const measured = changes.filter(({ after }) => after !== undefined);
-  const made = measured.filter(({ state }) => state === 'made').length;
-  if (measured.length === 0)
-    return changes.length === 0 ? '' : `${counted(changes.length, 'change')} not measured`;
-  return `${made} of ${counted(changes.length, 'change')} made`;
+  const states = changes.map(({ state }) => state);
+  return inShort('change', 'made', states, ['cannot tell', 'not measured']);
 }
 
 function proofsInShort(proofs: readonly ProofOutcome[]): string {
-  if (proofs.length === 0) return '';
-  const judged = proofs.filter(({ state }) => state === 'met' || state === 'not met');
-  const met = judged.filter(({ state }) => state === 'met').length;
-  const unreadable = proofs.filter(({ state }) => state === 'unreadable').length;
-  const rest = proofs.length - judged.length - unreadable;
-  const unsure = judged.filter(({ probability }) => isUnsure(probability)).length;
-  const said = [
-    ...(judged.length === 0 ? [] : [`${met} of ${counted(proofs.length, 'proof')} met`]),
-    ...(unsure === 0 ? [] : [`${unsure} uncertain`]),
-    ...(rest === 0
-      ? []
-      : [judged.length === 0 ? `${counted(rest, 'proof')} not measured` : `${rest} not measured`]),
-    ...(unreadable === 0 ? [] : [`${counted(unreadable, 'proof')} not readable`]),
-  ];
-  return said.length < 2 ? said.join('') : `${said[0]!} (${said.slice(1).join(', ')})`;
+  const states = proofs.map(({ state }) => state);
+  return inShort('proof', 'met', states, ['cannot tell', 'not measured', 'unreadable']);
+}
+
+const openStates: Readonly<Record<'cannot tell' | 'not measured' | 'unreadable', string>> = {
+  'cannot tell': 'cannot be told',
+  'not measured': 'not measured',
+  unreadable: 'not readable',
+};
+
+/** "1 of 3 changes made (1 cannot be told)": what is open is never told as not reached, and alone it stands without a count of none. */
+function inShort<State extends string>(
+  noun: string,
+  reached: State,
+  states: readonly State[],
+  open: readonly (State & keyof typeof openStates)[],
+): string {
+  const count = (state: State): number => states.filter((one) => one === state).length;
+  const isTold = states.some((state) => !open.some((one) => one === state));
+  const rest = open.flatMap((state) => (count(state) === 0 ? [] : [{ state, found: count(state) }]));
+  const words = rest.map(({ state, found }, i) => {
+    const what = i > 0 || isTold ? String(found) : counted(found, noun);
+    return `${what} ${openStates[state]}`;
+  });
+  const told = `${count(reached)} of ${counted(states.length, noun)} ${reached}`;
+  const [first = '', ...others] = isTold ? [told, ...words] : words;
+  return others.length === 0 ? first : `${first} (${others.join(', ')})`;
 }
 
 function predictionsInShort(predictions: readonly PredictionOutcome[]): string {
@@ -59,8 +68,8 @@ function predictionsInShort(predictions: readonly PredictionOutcome[]): string {
 }
 
 /** Nearer to an even chance than 19 in 20. */
-export function isUnsure(probability: number | undefined): boolean {
-  return probability !== undefined && probability > 0.05 && probability < 0.95;
+function isUnsure(probability: number): boolean {
+  return probability > 0.05 && probability < 0.95;
 }
 
 /** "Next lesson 2026-06-02: 1 of 2 proofs met", or why there is nothing to say yet. */
@@ -79,23 +88,36 @@ export function courseInShort({ state, held, silent, otherClub, plan, sameDay }:
   return `No later lesson ${club} yet`;
 }
 
+/** "Last plan (2026-05-14): 1 of 2 proofs met"; at a later lesson than the one that decided it, what that one said. */
+export function lastPlanInShort({ plan, outcome, decided }: LastPlan): string {
+  if (decided === undefined) return `Last plan (${dayOf(plan)}): ${outcomeInShort(outcome)}`;
+  return `Last plan (${dayOf(plan)}), decided on ${dayOf(decided.next)}: ${outcomeInShort(decided.outcome)}`;
+}
+
 /** "2026-06-02". */
 export function dayOf({ date }: Lesson): string {
   return date ?? 'without a date';
 }
 
 /** "made: 41.2 cm ± 0.5 cm, asked for 41 cm". */
-export function changeWords({ quantity, state, target, before, after, share }: ChangeOutcome): string {
+export function changeWords(outcome: ChangeOutcome): string {
+  const { state, before, after, share } = outcome;
+  if (after === undefined) return changeNumbers(outcome);
+  const numbers = changeNumbers(outcome);
+  const part = state === 'in part' && share !== undefined ? ` (${percent(share)} of the way)` : '';
+  const unknown = state === 'not made' && before === undefined ? '; nobody wrote where it was before' : '';
+  return `${changeStates[state]}${part}: ${numbers}${unknown}`;
+}
+
+/** "49.0 cm ± 0.7 cm before, 42.0 cm ± 0.7 cm now, asked for 42 cm": the numbers without a verdict. */
+export function changeNumbers({ quantity, target, before, after }: ChangeOutcome): string {
   const asked =
     target.from === target.to
       ? showValue(quantity, target.from)
       : showWindow(quantity, target.from, target.to);
   if (after === undefined) return `not measured, asked for ${asked}`;
   const way = before === undefined ? '' : `${showValue(quantity, before.value, before.u)} before, `;
-  const numbers = `${way}${valueWords(quantity, after)} now, asked for ${asked}`;
-  const part = state === 'in part' && share !== undefined ? ` (${percent(share)} of the way)` : '';
-  const unknown = state === 'not made' && before === undefined ? '; nobody wrote where it was before' : '';
-  return `${changeStates[state]}${part}: ${numbers}${unknown}`;
+  return `${way}${valueWords(quantity, after)} now, asked for ${asked}`;
 }
 
 const changeStates: Readonly<Record<ChangeOutcome['state'], string>> = {
@@ -108,27 +130,44 @@ const changeStates: Readonly<Record<ChangeOutcome['state'], string>> = {
 };
 
 /** "met (84 % sure): pressure in the lead foot at impact 78 % ± 3 %". */
-export function proofWords({ state, probability, values, missing }: ProofOutcome): string {
+export function proofWords(outcome: ProofOutcome): string {
+  const { state, probability } = outcome;
   if (state === 'unreadable') return 'it cannot be read';
+  const numbers = proofNumbers(outcome);
+  return `${state}${sureWords(state, probability)}${numbers === '' ? '' : `: ${numbers}`}`;
+}
+
+/** "pressure in the lead foot at impact 78 % ± 3 %, no face direction": the numbers without a verdict. */
+export function proofNumbers({ values, missing }: ProofOutcome): string {
   const known = values.map(({ quantity, value }) => `${nameWithin(quantity)} ${valueWords(quantity, value)}`);
-  const numbers = [...known, ...missing.map((quantity) => `no ${nameWithin(quantity)}`)].join(', ');
-  const sure = probability === undefined || state === 'met' ? probability : 1 - probability;
-  const chance = sure === undefined || !isUnsure(sure) ? '' : ` (${percent(sure)} sure)`;
-  return `${state}${chance}${numbers === '' ? '' : `: ${numbers}`}`;
+  return [...known, ...missing.map((quantity) => `no ${nameWithin(quantity)}`)].join(', ');
+}
+
+function sureWords(state: ProofOutcome['state'], probability: number | undefined): string {
+  if (probability === undefined) return '';
+  if (state === 'cannot tell') return ` (met with ${percent(probability)})`;
+  const sure = state === 'met' ? probability : 1 - probability;
+  return isUnsure(sure) ? ` (${percent(sure)} sure)` : '';
 }
 
 /** "inside: predicted 178 m ± 4 m, came 175 m ± 2 m; 3 m less, 0.7 standard uncertainties of the difference". */
-export function predictionWords({ entry, state, predicted, after, miss, u }: PredictionOutcome): string {
+export function predictionWords(outcome: PredictionOutcome): string {
+  const { entry, state, miss, u } = outcome;
   const { quantity } = entry;
-  const said = `predicted ${showValue(quantity, predicted.value, predicted.u)}`;
-  const came = after === undefined ? '' : `, came ${valueWords(quantity, after)}`;
-  if (state === 'no interval') return `without ±, so nothing can be inside: ${said}${came}`;
+  const numbers = predictionNumbers(outcome);
+  if (state === 'no interval') return `without ±, so nothing can be inside: ${numbers}`;
   const off =
     miss === undefined || u === undefined
       ? ''
       : `; ${differenceWords(quantity, miss, u)}, ${(Math.abs(miss) / u).toFixed(1)} standard uncertainties of the difference`;
-  if (state === 'not tested') return `not tested, since not all changes were made: ${said}${came}`;
-  return `${state}: ${said}${came}${off}`;
+  if (state === 'not tested') return `not tested, since not all changes were made: ${numbers}`;
+  return `${state}: ${numbers}${off}`;
+}
+
+/** "predicted 178 m ± 4 m, came 175 m ± 2 m": the numbers without a verdict. */
+export function predictionNumbers({ entry: { quantity }, predicted, after }: PredictionOutcome): string {
+  const said = `predicted ${showValue(quantity, predicted.value, predicted.u)}`;
+  return after === undefined ? said : `${said}, came ${valueWords(quantity, after)}`;
 }
 
 /** "3 m less": a difference has no direction word, for left of a left number may still be right. */

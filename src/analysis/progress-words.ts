@@ -57,7 +57,9 @@ export function goalPointWords({ quantity, key }: GoalSeries, { standing }: Goal
 }
 
 /** "of the plan of 2026-08-03: 1 of 2 changes made, 2 of 2 proofs met". */
-export function heldWords({ plan, outcome }: HeldPoint): string {
+export function heldWords({ plan, outcome, decided }: HeldPoint): string {
+  if (decided !== undefined)
+    return `a later lesson: the plan of ${dayOf(plan)} was decided on ${dayOf(decided.next)}`;
   return `of the plan of ${dayOf(plan)}: ${outcomeInShort(outcome)}`;
 }
 

@@ -3,11 +3,10 @@ import { beliefOf } from '../judgement/belief.ts';
 import { wide95 } from '../judgement/changed.ts';
 import { standingOf, wantedOf, type Standing } from '../judgement/goal-standing.ts';
 import { measuredOf, type MeasuredValue } from '../judgement/measured.ts';
-import type { Outcome } from '../judgement/outcome.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Difference } from './comparison.ts';
 import { differenceOf } from './compare-numbers.ts';
-import { lastPlanOf } from './courses.ts';
+import { lastPlanOf, type LastPlan } from './courses.ts';
 import { conflictCodes } from './lesson-state.ts';
 import type { Lesson } from './lessons.ts';
 import { goalsOf } from './plan.ts';
@@ -40,11 +39,9 @@ export interface GoalSeries {
   readonly points: readonly GoalPoint[];
 }
 
-export interface HeldPoint {
+/** What became of the plan that was open at a lesson. */
+export interface HeldPoint extends LastPlan {
   readonly lesson: Lesson;
-  /** Of the plan that was open then. */
-  readonly plan: Lesson;
-  readonly outcome: Outcome;
 }
 
 export interface ClubProgress {
@@ -108,7 +105,7 @@ function progressWith(own: readonly Lesson[], asked: readonly string[]): ClubPro
     goals,
     held: lessons.flatMap((lesson): HeldPoint[] => {
       const held = lastPlanOf(lesson, own);
-      return held === undefined ? [] : [{ lesson, plan: held.plan, outcome: held.outcome }];
+      return held === undefined ? [] : [{ lesson, ...held }];
     }),
     conflicts: lessons.map((lesson) => ({
       lesson,

@@ -1,10 +1,8 @@
-// Plans, predictions and goals in words, and the text that keeps them in a record; shared by editor and command line, computes nothing.
+// Plans, predictions and goals in words, and the lines that keep them in a record; shared by editor and command line, computes nothing.
 import { withArticle } from '../measure/article.ts';
-import type { TextEdit } from './check.ts';
 import type { Outlook, Prediction } from '../judgement/prediction.ts';
 import type { Standing } from '../judgement/goal-standing.ts';
 import { showValue, showWindow } from '../measure/show.ts';
-import type { SwingRecord } from '../record/document.ts';
 import type { GoalForecast } from '../judgement/forecast.ts';
 
 /** Of 95 % of a normal distribution, in standard uncertainties. */
@@ -96,7 +94,7 @@ export function standingWords({ wanted, value, u, chance }: Standing): string {
 }
 
 /**
- * "carry 178 m needs 43.5 m/s of club speed; this plan gives 41 m/s ± 1 m/s", and where nobody swings so fast: "no club speed up to 80 m/s
+ * "carry 178 m needs 43.5 m/s ± 1.5 m/s of club speed; this plan gives 41 m/s ± 1 m/s", and where nobody swings so fast: "no club speed up to 80 m/s
  * gives carry 275 m; 52 m/s, the fastest seen with an iron, gives 174 m, and this plan 36 m/s ± 1 m/s".
  */
 export function needWords({ now, need }: GoalForecast, planned: 'plan' | 'record'): string | undefined {
@@ -107,13 +105,14 @@ export function needWords({ now, need }: GoalForecast, planned: 'plan' | 'record
   const speed = (value: number, u?: number): string => showValue(inSpeed, value, u);
   const wanted = `${title} ${showValue(quantity, (min + max) / 2)}`;
   const given = `this ${planned} gives ${speed(need.planned, need.uPlanned)}`;
-  if (need.fastest === undefined) return `${wanted} needs ${speed(need.speed!)} of club speed; ${given}`;
+  if (need.fastest === undefined)
+    return `${wanted} needs ${speed(need.speed!, need.uSpeed)} of club speed; ${given}`;
   const { speed: seen, gives, clubKind } = need.fastest;
   const club = clubKind === undefined ? '' : ` with ${withArticle(clubKind)}`;
   const fastest = `the fastest seen${club} is ${speed(seen)}, which gives ${title} ${showValue(quantity, gives)}`;
   return need.speed === undefined
     ? `no club speed that anybody reaches gives ${wanted}; ${fastest}, and ${given}`
-    : `${wanted} needs ${speed(need.speed)} of club speed; ${fastest}, and ${given}`;
+    : `${wanted} needs ${speed(need.speed, need.uSpeed)} of club speed; ${fastest}, and ${given}`;
 }
 
 function percentOf(chance: number | undefined): string {
@@ -144,37 +143,4 @@ export function predictedText(prediction: Prediction, further: readonly string[]
 /** A number that reads back whole, with its direction word before the ±. */
 function writable(quantity: Outlook['quantity'], value: number, u: number): string {
   return showValue(quantity, value, u);
-}
-
-/**
- * Puts top-level blocks in the place of those of the same key, or behind the last line; touches nothing else. Comments below a key
- * go with it.
- */
-export function blockEdits(
-  uri: string,
-  { text, outline }: SwingRecord,
-  blocks: readonly (readonly [key: string, text: string])[],
-): readonly TextEdit[] {
-  const newline = text.includes('\r\n') ? '\r\n' : '\n';
-  const added: string[] = [];
-  const edits: TextEdit[] = [];
-  for (const [key, lines] of blocks) {
-    const put = lines.replaceAll('\n', newline);
-    const node = outline.find(({ name }) => name === key);
-    if (node === undefined) {
-      if (put !== '') added.push(put);
-      continue;
-    }
-    const lineStart = text.lastIndexOf('\n', node.nameSpan.start - 1) + 1;
-    if (lineStart !== node.nameSpan.start) return [];
-    const after = text.indexOf('\n', Math.max(node.span.end - 1, node.nameSpan.end));
-    const end = after < 0 ? text.length : after + 1;
-    const closed = put !== '' && end === text.length && !text.endsWith('\n') ? put.trimEnd() : put;
-    edits.push({ uri, span: { start: lineStart, end }, text: closed });
-  }
-  if (added.length > 0) {
-    const lead = text === '' || text.endsWith('\n') ? '' : newline;
-    edits.push({ uri, span: { start: text.length, end: text.length }, text: lead + added.join('') });
-  }
-  return edits;
 }

@@ -2,7 +2,8 @@
 import type { ProposedChange } from '../judgement/proposal.ts';
 import type { SwingRecord } from '../record/document.ts';
 import type { TextEdit } from './check.ts';
-import { blockEdits, predictedText } from './forecast-words.ts';
+import { blockEdits, readBack } from './block-edits.ts';
+import { predictedText } from './forecast-words.ts';
 import { predictedEdits, type Kept } from './predicted-edits.ts';
 import { planText } from './proposal-words.ts';
 import { stateFault } from './state-fault.ts';
@@ -10,7 +11,7 @@ import type { Subject } from './subject.ts';
 
 /**
  * The plan in the place of an earlier one, what it is predicted to lead to, and the faults that it is against where the record
- * does not state them, since a reason must be stated.
+ * does not state them, since a reason must be stated. None where the text has no place for them.
  */
 export function planEdits(
   subject: Subject,
@@ -22,10 +23,10 @@ export function planEdits(
   const plan = ['plan', planText(changes)] as const;
   const isKept = document.outline.some(({ name }) => name === 'predicted');
   const blocks = isKept
-    ? [...blockEdits(uri, document, [plan]), ...predictedEdits(uri, document, kept)]
+    ? [...blockEdits(uri, document, [plan]), ...predictedEdits(subject, document, kept)]
     : blockEdits(uri, document, [plan, ['predicted', predictedTextOf(kept)]]);
   if (blocks.length === 0) return [];
-  return joined([...statedEdits(subject, changes), ...blocks]);
+  return readBack(document, subject.registry, joined([...statedEdits(subject, changes), ...blocks]));
 }
 
 function predictedTextOf({ prediction, further, coverage }: Kept): string {

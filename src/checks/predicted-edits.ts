@@ -1,9 +1,11 @@
 // The edits that keep in a record what its plan is predicted to lead to: only the lines that change; computes nothing.
 import type { TextEdit } from './check.ts';
-import { blockEdits, predictedPairs, predictedText } from './forecast-words.ts';
+import { blockEdits, readBack } from './block-edits.ts';
+import { predictedPairs, predictedText } from './forecast-words.ts';
 import { origins } from '../record/change.ts';
 import type { Prediction } from '../judgement/prediction.ts';
 import type { Entry, SwingRecord } from '../record/document.ts';
+import type { Subject } from './subject.ts';
 
 export interface Kept {
   readonly prediction: Prediction;
@@ -13,7 +15,15 @@ export interface Kept {
 }
 
 /** None where the record says all of it already. What somebody else foresaw, by a method of their own, stays. */
-export function predictedEdits(uri: string, document: SwingRecord, kept: Kept): readonly TextEdit[] {
+export function predictedEdits(
+  { uri, registry }: Pick<Subject, 'uri' | 'registry'>,
+  document: SwingRecord,
+  kept: Kept,
+): readonly TextEdit[] {
+  return readBack(document, registry, editsFor(uri, document, kept));
+}
+
+function editsFor(uri: string, document: SwingRecord, kept: Kept): readonly TextEdit[] {
   const { text, outline, predicted } = document;
   const block = predictedText(kept.prediction, kept.further, kept.coverage);
   const node = outline.find(({ name }) => name === 'predicted');

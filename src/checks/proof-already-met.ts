@@ -23,8 +23,7 @@ export const proofAlreadyMet: Check = {
       'If nothing changes until the next lesson, the proof is met all the same: it shows that nothing got worse, not that the change was made.',
     raises: record('checkpoints.impact.lead_pressure > 70 %'),
     accepts: record('checkpoints.impact.lead_pressure > 80 %'),
-    source:
-      'the measured numbers of this record, as a proof is judged at the next lesson: met from even chances on.',
+    source: 'the measured numbers of this record, as a proof is judged at the next lesson: met from 80 % on.',
   }),
   kinds: ['swing'],
   find: ({ proofs }) =>

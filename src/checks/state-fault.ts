@@ -1,5 +1,6 @@
 // The edit that adds a fault to those that a record states; touches no byte of what stands there.
 import type { SwingRecord } from '../record/document.ts';
+import { documentEnd } from '../record/document-end.ts';
 import { indentAt, lineEnd, lineStart } from '../record/lines.ts';
 import { parseDocument } from '../record/parse.ts';
 import type { Fix } from './check.ts';
@@ -40,8 +41,9 @@ function placeFor({ text, outline }: SwingRecord, item: string): Place | undefin
     const next = outline.find(({ name }) => ['misses', 'goals', 'plan', 'notes'].includes(name));
     const block = `faults:${feed}  - ${item}${feed}`;
     if (next !== undefined) return { offset: lineStart(text, next.nameSpan.start), text: block };
-    const isEnded = text === '' || text.endsWith('\n');
-    return { offset: text.length, text: isEnded ? block : feed + block };
+    const end = documentEnd(text);
+    const isEnded = end === 0 || text[end - 1] === '\n';
+    return { offset: end, text: isEnded ? block : feed + block };
   }
   const end = text.slice(0, key.span.end).trimEnd().length;
   if (/^\s*:\s*\[/.test(text.slice(key.nameSpan.end)) && text[end - 1] === ']') {

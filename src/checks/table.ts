@@ -13,6 +13,7 @@ import { changeOfDerived } from './change-of-derived.ts';
 import { changeStatedTwice } from './change-stated-twice.ts';
 import { evidenceShowsNothing } from './evidence-shows-nothing.ts';
 import { goalForOtherClub } from './goal-for-other-club.ts';
+import { predictionOfAnotherPlan } from './prediction-of-another-plan.ts';
 import { proofAlreadyMet } from './proof-already-met.ts';
 import { proofCannotBeTold } from './proof-cannot-be-told.ts';
 import { proofProvesNothing } from './proof-proves-nothing.ts';
@@ -44,6 +45,11 @@ import { loftAgainstLean } from './loft-against-lean.ts';
 import { lowPointAgainstAttack } from './low-point-against-attack.ts';
 import { measureNotAllowed } from './measure-not-allowed.ts';
 import { missNotExplained } from './miss-not-explained.ts';
+import { openRemark } from './open-remark.ts';
+import { remarkAboutNothing } from './remark-about-nothing.ts';
+import { remarkOutOfStep } from './remark-out-of-step.ts';
+import { remarkStatedTwice } from './remark-stated-twice.ts';
+import { signOffVoid } from './sign-off-void.ts';
 import { missingDirection } from './missing-direction.ts';
 import { missingKey } from './missing-key.ts';
 import { missingUncertainty } from './missing-uncertainty.ts';
@@ -179,9 +185,15 @@ export const checks: readonly Check[] = [
   goalOutOfReach,
   planLoadsInjury,
   planLeadsAway,
+  predictionOfAnotherPlan,
   tooManyChanges,
   unknownReason,
   consentAndPrivacy,
+  remarkStatedTwice,
+  remarkAboutNothing,
+  remarkOutOfStep,
+  signOffVoid,
+  openRemark,
   silenceWithoutReason,
   unknownCode,
   unusedSilence,

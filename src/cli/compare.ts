@@ -51,7 +51,7 @@ function ofRecords(first: ComparedRecord, second: ComparedRecord, format: Compar
 
 function ofTemplate(record: ComparedRecord, template: Side, format: ComparisonFormat): string {
   const comparison = compareWithTemplate(record.analysis, template.analysis)!;
-  if (format === 'html') return templatePage(record, template.name, comparison);
+  if (format === 'html') return templatePage(record, template, comparison);
   return format === 'json'
     ? templateJson(record.name, template.name, comparison)
     : templateText(record, template.name, comparison);

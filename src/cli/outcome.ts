@@ -1,13 +1,15 @@
 // The `outcome` command: what became of the plan of one record, and of the plan before it, as text or JSON.
 import pc from 'picocolors';
-import { courseOf, lastPlanOf, type Course, type HeldPlan } from '../analysis/courses.ts';
+import { courseOf, lastPlanOf, type Course, type HeldPlan, type LastPlan } from '../analysis/courses.ts';
 import { findLessons, type Lesson } from '../analysis/lessons.ts';
 import {
+  changeNumbers,
   changeWords,
   courseInShort,
-  dayOf,
-  outcomeInShort,
+  lastPlanInShort,
+  predictionNumbers,
   predictionWords,
+  proofNumbers,
   proofWords,
 } from '../analysis/outcome-words.ts';
 import type { ChangeOutcome } from '../judgement/changed.ts';
@@ -40,11 +42,9 @@ function alone(analysis: Lesson['analysis']): Lesson {
   return { uri, analysis, date: document.date?.value, club: document.club?.value };
 }
 
-function text(course: Course | undefined, last: HeldPlan | undefined): string {
+function text(course: Course | undefined, last: LastPlan | undefined): string {
   const blocks = [
-    ...(last === undefined
-      ? []
-      : [heldText(`Last plan (${dayOf(last.plan)}): ${outcomeInShort(last.outcome)}`, last, last.plan)]),
+    ...(last === undefined ? [] : [lastText(last)]),
     ...(course === undefined
       ? []
       : [heldText(`This plan. ${courseInShort(course)}`, course.held, course.held?.next)]),
@@ -65,11 +65,30 @@ function heldText(title: string, held: HeldPlan | undefined, other: Lesson | und
   return [pc.bold(printable(title)), ...rows.map(printable)].join('\n');
 }
 
+/** At a lesson after the one that decided the plan only numbers are told: a second verdict would stand against the first. */
+function lastText(last: LastPlan): string {
+  const title = lastPlanInShort(last);
+  const { decided, plan } = last;
+  if (decided === undefined) return heldText(title, last, plan);
+  const { changes, proofs, predictions } = last.outcome;
+  const rows = [
+    `  ${toPath(plan.uri)}`,
+    `  ${toPath(decided.next.uri)}`,
+    '  Later, in this lesson, which decides nothing anew',
+    ...changes.map((one) => `    Change ${one.quantity.id}: ${changeNumbers(one)}`),
+    ...proofs.map((one) => `    Proof ${one.proof.value}: ${proofNumbers(one)}`),
+    ...predictions.map(
+      (one) => `    Prediction of ${one.entry.id}${originWords(one)}: ${predictionNumbers(one)}`,
+    ),
+  ];
+  return [pc.bold(printable(title)), ...rows.map(printable)].join('\n');
+}
+
 function originWords({ origin }: PredictionOutcome): string {
   return origin === 'not said' ? '' : ` by ${origin}`;
 }
 
-function json(own: Lesson, course: Course | undefined, last: HeldPlan | undefined): string {
+function json(own: Lesson, course: Course | undefined, last: LastPlan | undefined): string {
   const shown = {
     format: 1,
     file: toPath(own.uri),
@@ -87,8 +106,9 @@ function json(own: Lesson, course: Course | undefined, last: HeldPlan | undefine
         ? null
         : {
             plan: lessonJson(last.plan),
-            summary: outcomeInShort(last.outcome),
-            outcome: outcomeJson(last.outcome),
+            summary: lastPlanInShort(last),
+            decidedBy: last.decided === undefined ? null : lessonJson(last.decided.next),
+            outcome: outcomeJson((last.decided ?? last).outcome),
           },
   };
   return `${JSON.stringify(shown, null, 2)}\n`;

@@ -5,6 +5,7 @@ import { notUnderstoodIn, type NotUnderstood } from '../analysis/not-understood.
 import { askedFor, forecastOf, goalsWith, proposalOf } from '../analysis/plan.ts';
 import type { Forecast, GoalForecast } from '../judgement/forecast.ts';
 import { foremostOf, goalWords, keptWords, needWords, outlookWords } from '../checks/forecast-words.ts';
+import { edit } from '../checks/block-edits.ts';
 import { planEdits } from '../checks/plan-edits.ts';
 import { predictedEdits } from '../checks/predicted-edits.ts';
 import { changeWords, leftOutWords, nothingWords, whyWords } from '../checks/proposal-words.ts';
@@ -63,18 +64,25 @@ export async function plan(path: string, request: PlanRequest, signal: AbortSign
     );
     return 2;
   }
-  return await write(analysis.uri, document.text, editsOf(analysis, document, forecast, proposal));
+  const edits = editsOf(analysis, document, forecast, proposal);
+  if (proposal !== undefined && edits.length === 0) {
+    process.stderr.write(
+      `swingwright: \`${printable(path)}\` has no place where a plan would read back as meant, and nothing was written.\n`,
+    );
+    return 2;
+  }
+  return await write(analysis.uri, document.text, edits);
 }
 
 function editsOf(
-  { uri, subject }: Analysis,
+  { subject }: Analysis,
   document: SwingRecord,
   forecast: Forecast,
   proposal: Proposal | undefined,
 ): readonly TextEdit[] {
   const coverage = subject.workspace?.document.coverage ?? 1;
   if (proposal === undefined)
-    return predictedEdits(uri, document, {
+    return predictedEdits(subject, document, {
       prediction: forecast.whole,
       further: askedFor(subject, forecast),
       coverage,
@@ -96,9 +104,7 @@ function furtherOf(subject: Subject, forecast: Forecast, proposal: Proposal | un
 }
 
 async function write(uri: string, text: string, edits: readonly TextEdit[]): Promise<number> {
-  const made = [...edits]
-    .sort((a, b) => b.span.start - a.span.start)
-    .reduce((done, { span, text: put }) => done.slice(0, span.start) + put + done.slice(span.end), text);
+  const made = edit(text, edits);
   const path = toPath(uri);
   try {
     const file = URI.parse(uri).fsPath;

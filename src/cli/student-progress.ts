@@ -141,10 +141,11 @@ function clubJson({
         chance: chance === undefined ? null : Number(chance.toFixed(4)),
       })),
     })),
-    plans: held.map(({ lesson, plan, outcome }) => ({
-      date: lesson.date,
-      planOf: plan.date,
-      summary: outcomeInShort(outcome),
+    plans: held.map((one) => ({
+      date: one.lesson.date,
+      planOf: one.plan.date,
+      decidedOn: (one.decided?.next ?? one.lesson).date,
+      summary: outcomeInShort((one.decided ?? one).outcome),
     })),
     conflicts: conflicts.map(({ lesson, count }) => ({ date: lesson.date, count })),
   };

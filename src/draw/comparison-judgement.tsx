@@ -3,6 +3,7 @@ import {
   faultStates,
   faultWords,
   goalName,
+  heldTitle,
   judgedWords,
   standingWords,
 } from '../analysis/comparison-words.ts';
@@ -103,12 +104,12 @@ export function Goals({ goals }: Comparison): Picture | null {
   );
 }
 
-export function Held({ plan, outcome: { changes, proofs, predictions } }: HeldBetween): Picture {
-  const [from, to] = plan === 'first' ? ['A', 'B'] : ['B', 'A'];
+export function Held(held: HeldBetween): Picture {
+  const { changes, proofs, predictions } = held.outcome;
   return (
     <>
       <h2>What became of the plan</h2>
-      <p class="soft">{`The plan of ${from}, held against what ${to} measured.`}</p>
+      <p class="soft">{heldTitle(held)}</p>
       <ScrolledTable name="What became of the plan">
         <Head titles={['Of the plan', 'Quantity', 'What came']} />
         <tbody>

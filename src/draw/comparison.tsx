@@ -10,6 +10,7 @@ import type { Comparison } from '../analysis/comparison.ts';
 import type { RecordAnalysis } from '../analysis/compare.ts';
 import { nameWithin } from '../checks/agreement.ts';
 import { OverlaidAbove } from './overlaid-above.tsx';
+import { FiguresOverlaid } from './compared-figures.tsx';
 import { OverlaidFlight } from './overlaid-flight.tsx';
 import { OverlaidFront } from './overlaid-front.tsx';
 import { Goals, Held, Judgement, Plans } from './comparison-judgement.tsx';
@@ -79,6 +80,7 @@ export function comparisonPage(
                 <OverlaidFlight {...both} />
               </figure>
             </div>
+            <FiguresOverlaid {...both} />
           </>
         )}
         {entries.length > 0 && (

@@ -23,7 +23,6 @@ import { LabelColumn, labelsHeight } from './label-column.tsx';
 import { Frame, lineStyle, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
-const name = 'figure-down-the-line';
 const field = { width: 366, ground: 392 };
 const column = { x: field.width + 14, width: 220, top: 14 };
 /** Where the ball is across the field, from the player's side. */
@@ -33,10 +32,13 @@ export function FigureDownTheLine({
   analysis,
   theme,
   checkpoint,
+  name = 'figure-down-the-line',
 }: {
   readonly analysis: Analysis;
   readonly theme: Theme;
   readonly checkpoint: Checkpoint;
+  /** Another one where a page holds several. */
+  readonly name?: string;
 }): Picture {
   const { registry } = analysis.subject;
   const stand = standOf(analysis, checkpoint);

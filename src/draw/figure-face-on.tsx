@@ -28,7 +28,6 @@ import { LabelColumn, labelsHeight } from './label-column.tsx';
 import { Frame, lineStyle, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
-const name = 'figure-face-on';
 const field = { width: 476, ground: 392 };
 const column = { x: field.width + 14, width: 220, top: 14 };
 /** Across the field from the side away from the target to the ball, since clubs reach farther back than through. */
@@ -38,10 +37,13 @@ export function FigureFaceOn({
   analysis,
   theme,
   checkpoint,
+  name = 'figure-face-on',
 }: {
   readonly analysis: Analysis;
   readonly theme: Theme;
   readonly checkpoint: Checkpoint;
+  /** Another one where a page holds several. */
+  readonly name?: string;
 }): Picture {
   const { registry } = analysis.subject;
   const stand = standOf(analysis, checkpoint);

@@ -14,12 +14,23 @@ export interface PictureProps {
   readonly width: number;
   readonly height: number;
   readonly theme: Theme;
+  /** Families of letters; a picture outside of a page knows no variable of it. */
+  readonly font?: string;
   readonly children: ComponentChildren;
 }
 
 export type Picture = JSX.Element;
 
-export function Frame({ name, title, words, width, height, theme, children }: PictureProps): Picture {
+export function Frame({
+  name,
+  title,
+  words,
+  width,
+  height,
+  theme,
+  font = 'var(--sw-font, system-ui, sans-serif)',
+  children,
+}: PictureProps): Picture {
   return (
     <svg
       xmlns="http://www.w3.org/2000/svg"
@@ -28,7 +39,7 @@ export function Frame({ name, title, words, width, height, theme, children }: Pi
       height={fixed(height)}
       role="img"
       aria-labelledby={`${name}-title ${name}-words`}
-      font-family="var(--sw-font, system-ui, sans-serif)"
+      font-family={font}
       font-size="12"
       fill="none"
       stroke-linecap="round"

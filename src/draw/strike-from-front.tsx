@@ -85,7 +85,12 @@ export function StrikeFromFront({
         {ahead && radius && inclination && (
           <ArcLine {...{ ahead, depth, radius, inclination, attack, at, theme }} />
         )}
-        {ahead && <LowPoint {...{ ahead, depth, at, theme }} />}
+        {ahead && (
+          <LowPoint
+            {...{ ahead, depth, at, theme }}
+            text={Math.abs(ahead.value) < reach - 0.04 ? 'low point' : undefined}
+          />
+        )}
       </g>
       <circle
         cx={origin.x}

@@ -57,11 +57,14 @@ export function ArcLine({
 export function LowPoint({
   ahead,
   depth,
+  text,
   at,
   theme,
 }: {
   readonly ahead: Value;
   readonly depth: Value | undefined;
+  /** Below it; none where undefined. */
+  readonly text: string | undefined;
   readonly at: At;
   readonly theme: Theme;
 }): Picture {
@@ -84,14 +87,8 @@ export function LowPoint({
       )}
       <path d={lineThrough([low, { x: low.x, y: at(0, 0).y + 34 }])} stroke={theme[kind]} stroke-width="1" />
       <circle cx={fixed(low.x)} cy={fixed(low.y)} r="4.5" fill={theme[kind]} data-part="low-point" />
-      {Math.abs(ahead.value) < reach - 0.04 && (
-        <Label
-          at={{ x: low.x, y: at(0, 0).y + 46 }}
-          text="low point"
-          anchor="middle"
-          tone="ink"
-          theme={theme}
-        />
+      {text !== undefined && (
+        <Label at={{ x: low.x, y: at(0, 0).y + 46 }} text={text} anchor="middle" tone="ink" theme={theme} />
       )}
     </g>
   );

@@ -1,23 +1,35 @@
 // A record held against a template as a page that stands alone: each window with the number of the record in it; compares nothing.
 import { figureWords, outsideWords, templateSummary, windowWords } from '../analysis/comparison-words.ts';
+import type { Analysis } from '../analysis/result.ts';
 import type { TemplateComparison, WindowRow } from '../analysis/comparison.ts';
 import { nameWithin } from '../checks/agreement.ts';
 import { strictnessOf } from '../judgement/template.ts';
+import { FiguresInWindows } from './compared-figures.tsx';
+import type { ComparedRecord } from './comparison.tsx';
 import { fixed } from './geometry.ts';
 import { pageOf, ScrolledTable } from './page.tsx';
 import { areaStyle, HatchDefinition, type Picture } from './picture.tsx';
-import { Sides, sideTitle, type ComparedSide } from './sides.tsx';
+import { Sides, sideTitle } from './sides.tsx';
 import { cssTheme as theme } from './theme.ts';
 
+interface NamedAnalysis {
+  readonly name: string;
+  readonly analysis: Analysis;
+}
+
 /** The whole page as HTML text. */
-export function templatePage(record: ComparedSide, template: string, comparison: TemplateComparison): string {
-  const title = comparison.title ?? template;
+export function templatePage(
+  record: ComparedRecord,
+  template: NamedAnalysis,
+  comparison: TemplateComparison,
+): string {
+  const title = comparison.title ?? template.name;
   return pageOf({
     title: `${sideTitle(record)} against ${title}`,
     children: (
       <>
         <h1>Against the template</h1>
-        <Sides first={record} second={{ name: template, club: title }} />
+        <Sides first={record} second={{ name: template.name, club: title }} />
         {templateSummary(comparison).map((sentence, i) => (
           <p key={i} class="lead">
             {sentence}
@@ -49,6 +61,7 @@ export function templatePage(record: ComparedSide, template: string, comparison:
             </tbody>
           </ScrolledTable>
         )}
+        <FiguresInWindows record={record.analysis} template={template.analysis} theme={theme} />
         <footer>
           <p>
             u is one standard uncertainty of the number in the record. A firm window is left from 1 u outside

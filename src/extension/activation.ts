@@ -23,6 +23,7 @@ import { registerSample } from './sample.ts';
 import { registerNewFiles } from './new-files.ts';
 import { registerStatus } from './status.ts';
 import { registerStatusBar } from './status-bar.ts';
+import { registerTheme, themeInFront } from './theme.ts';
 
 export const language = 'swing-yaml';
 
@@ -33,18 +34,20 @@ export async function runClient(
 ): Promise<void> {
   const output = vscode.window.createOutputChannel('Swingwright', { log: true });
   const watchers = filePatterns.map((pattern) => vscode.workspace.createFileSystemWatcher(pattern));
-  const initializationOptions: InitializationOptions = {
+  // Asked for at each start, since the theme may have changed meanwhile.
+  const initializationOptions = (): InitializationOptions => ({
     reads: true,
     lists: true,
     watches: true,
     asksAgain: true,
     sheets: true,
+    hoverPictures: themeInFront(),
     explanations: `command:${explainCommand}?${encodeURIComponent('["')}{code}${encodeURIComponent('"]')}`,
     quantities: `command:${whyCommand}?{arguments}`,
     pages: pageAddress,
     opener: openCommand,
     proposer: proposeCommand,
-  };
+  });
   const client = await createClient({
     documentSelector: [{ language }],
     synchronize: { fileEvents: watchers },
@@ -72,6 +75,7 @@ export async function runClient(
     registerNextEmpty(),
     registerStatus(client),
     registerStatusBar(client),
+    registerTheme(client),
     vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),
     vscode.commands.registerCommand('swingwright.showOutput', () => output.show()),
   );

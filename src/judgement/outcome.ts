@@ -7,13 +7,15 @@ import { chanceOf } from './chance.ts';
 import { judgeChanges, wide95, type ChangeOutcome } from './changed.ts';
 import { compileExpression } from './expression.ts';
 import type { Measured, MeasuredValue } from './measured.ts';
+import { verdictOf, type Verdict } from './verdict.ts';
 
-export type ProofState = 'met' | 'not met' | 'not measured' | 'unreadable';
+/** `cannot tell`: measured, and near enough to the limit for both. */
+export type ProofState = 'met' | 'not met' | 'cannot tell' | 'not measured' | 'unreadable';
 
 export interface ProofOutcome {
   readonly proof: Located<string>;
   readonly state: ProofState;
-  /** That it is met; undefined where it cannot be told. */
+  /** That it is met; undefined where it was not measured. */
   readonly probability: number | undefined;
   readonly values: readonly { readonly quantity: Quantity; readonly value: MeasuredValue }[];
   readonly missing: readonly Quantity[];
@@ -93,9 +95,6 @@ function followedIn(changes: readonly ChangeOutcome[]): Followed {
   return has('not measured', 'cannot tell') ? 'not known' : 'as planned';
 }
 
-/** A proof is as likely to be met as not at the limit; how sure that is stands with it. */
-const evenChance = 0.5;
-
 function judgeProof(proof: Located<string>, after: Measured, registry: Registry): ProofOutcome {
   const { expression } = compileExpression(proof.value, registry);
   const nothing = { proof, probability: undefined, values: [], missing: [] };
@@ -110,10 +109,17 @@ function judgeProof(proof: Located<string>, after: Measured, registry: Registry)
   return { proof, state: proofState(probability), probability, values, missing };
 }
 
+/** By the limits of a verdict: at even chances a proof shows nothing. */
 function proofState(probability: number | undefined): ProofState {
   if (probability === undefined) return 'not measured';
-  return probability >= evenChance ? 'met' : 'not met';
+  return proofStates[verdictOf(probability)];
 }
+
+const proofStates: Readonly<Record<Verdict, ProofState>> = {
+  supported: 'met',
+  contradicted: 'not met',
+  'cannot tell': 'cannot tell',
+};
 
 /**
  * The difference d of measurement and prediction against u = √(u²(measured) + u²(predicted)): inside where |d| ≤ 1.96 u, so that

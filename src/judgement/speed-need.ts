@@ -1,5 +1,5 @@
 // Which club speed a wanted distance or ball speed needs, where a plan does not reach it, and what the fastest players make of it; knows no file.
-import { intervene } from '../model/intervention.ts';
+import { intervene, type Effect } from '../model/intervention.ts';
 import { practiceWith } from '../registry/registry.ts';
 import { changesOf, type Foreseer, type Made } from './foreseer.ts';
 import type { Standing, Wanted } from './goal-standing.ts';
@@ -7,6 +7,8 @@ import type { Standing, Wanted } from './goal-standing.ts';
 export interface Need {
   /** SI; undefined where no club speed that is possible at all gives as much. */
   readonly speed: number | undefined;
+  /** How well the model knows that speed: what is not known of the distance, over how far each unit of speed carries. Undefined with `speed`. */
+  readonly uSpeed: number | undefined;
   readonly planned: number;
   readonly uPlanned: number;
   /** The fastest that is seen with this kind of club, SI, and what it gives of the wanted quantity; undefined where the need lies below it. */
@@ -41,10 +43,11 @@ export function speedNeeded(
   const uPlanned = own?.u ?? now?.u ?? undefined;
   if (planned === undefined || uPlanned === undefined) return undefined;
   const others = changes.filter(({ id }) => id !== speedId);
-  const givenBy = (speed: number): number | undefined => {
+  const effectOf = (speed: number): Effect | undefined => {
     const set = { id: speedId, kind: 'to', amount: speed, u: 0 } as const;
-    return intervene(account, [...others, set])?.effects.get(quantity.id)?.value ?? undefined;
+    return intervene(account, [...others, set])?.effects.get(quantity.id);
   };
+  const givenBy = (speed: number): number | undefined => effectOf(speed)?.value ?? undefined;
   const most = speedQuantity.bounds.max;
   const middle = (min + max) / 2;
   if (planned >= most) return undefined;
@@ -59,10 +62,13 @@ export function speedNeeded(
   const start: Point = isSeen || gives === undefined ? [planned, then.value] : [seen, gives];
   const speed = atEnd < middle ? undefined : speedFor(middle, start, [end, atEnd], givenBy);
   if (speed !== undefined && speed - planned <= farOff * uPlanned) return undefined;
-  if (speed !== undefined && speed <= seen) return { speed, planned, uPlanned, fastest: undefined };
+  const uThere = speed === undefined ? undefined : effectOf(speed)?.u;
+  const uSpeed = uThere && (uThere * (speed! - planned)) / (middle - then.value);
+  const need = { speed, uSpeed: uSpeed ?? undefined, planned, uPlanned };
+  if (speed !== undefined && speed <= seen) return { ...need, fastest: undefined };
   const fastest = gives ?? givenBy(seen);
   if (fastest === undefined) return undefined;
-  return { speed, planned, uPlanned, fastest: { speed: seen, gives: fastest, clubKind } };
+  return { ...need, fastest: { speed: seen, gives: fastest, clubKind } };
 }
 
 type Point = readonly [speed: number, given: number];

@@ -27,7 +27,7 @@ export function comparePage(first: Named, second: Named): string | undefined {
     );
   if (!isRecord(a)) return isRecord(b) ? comparePage(second, first) : undefined;
   const comparison = compareWithTemplate(a, b);
-  return comparison && templatePage(comparedRecord(first.name, a), second.name, comparison);
+  return comparison && templatePage(comparedRecord(first.name, a), second, comparison);
 }
 
 function isBefore(one: RecordAnalysis, other: RecordAnalysis): boolean {

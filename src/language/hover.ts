@@ -2,6 +2,7 @@
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
 import type { Lesson } from '../analysis/lessons.ts';
 import type { Analysis } from '../analysis/result.ts';
+import type { ThemeName } from '../draw/theme.ts';
 import type { Span } from '../measure/measure.ts';
 import { hoverOnCode } from './hover-code.ts';
 import { hoverOnEntry } from './hover-entry.ts';
@@ -10,6 +11,7 @@ import { hoverOnFaultBook } from './hover-fault-book.ts';
 import { hoverOnGoal } from './hover-goal.ts';
 import { hoverOnKey } from './hover-key.ts';
 import { hoverOnOutcome, isInPlan } from './hover-outcome.ts';
+import { hoverPicture } from './hover-picture.ts';
 import { hoverOnPlan } from './hover-plan.ts';
 import { hoverOnReference } from './hover-reference.ts';
 import { hoverOnShots } from './shots.ts';
@@ -54,8 +56,13 @@ export const mostLines = 12;
 /** So many stay above a table that is too long. */
 const fewLines = 4;
 
-/** Gives the address of the page that says why a quantity is what it is; undefined in editors that have no place for one. */
-export type WhyAddress = (id: string) => string | undefined;
+/** What a hover may hold beyond what every editor shows. */
+export interface HoverRoom {
+  /** The address of the page that says why a quantity is what it is; undefined in editors that have no place for one. */
+  readonly whyAddress?: (id: string) => string | undefined;
+  /** The colours of pictures; undefined where the editor shows none. */
+  readonly pictures?: ThemeName | undefined;
+}
 
 /** Whether a hover here has something to say of the student's other records, so that they are worth looking for. */
 export function wantsLessons(analysis: Analysis, position: Position): boolean {
@@ -69,7 +76,7 @@ export function wantsLessons(analysis: Analysis, position: Position): boolean {
 export function findHover(
   analysis: Analysis,
   position: Position,
-  whyAddress: WhyAddress = () => undefined,
+  { whyAddress, pictures }: HoverRoom = {},
   lessons?: readonly Lesson[],
 ): Hover | undefined {
   const table = lineTableOf(analysis.document.text);
@@ -78,17 +85,25 @@ export function findHover(
   for (const place of [...places, () => outcome]) {
     const remark = joined(place(analysis, offset, lessons), outcome);
     if (remark === undefined) continue;
-    const address = remark.why === undefined ? undefined : whyAddress(remark.why);
+    const address = remark.why === undefined ? undefined : whyAddress?.(remark.why);
     const rows = remark.table?.slice(0, mostLines - Math.min(remark.lines.length, fewLines)) ?? [];
     const most = mostLines - rows.filter((row) => /[^-| ]/.test(row)).length;
     const lines =
       address === undefined
         ? remark.lines.slice(0, most)
         : [...remark.lines.slice(0, most - 1), `[Why?](${address})`];
-    const value = [lines.join('  \n'), ...(rows.length === 0 ? [] : [rows.join('\n')])].join('\n\n');
+    const picture = remark.why && pictures ? hoverPicture(analysis, remark.why, pictures) : undefined;
+    const value = [...pictured(lines, picture), ...(rows.length === 0 ? [] : [rows.join('\n')])].join('\n\n');
     return { contents: { kind: 'markdown', value }, range: rangeOf(table, remark.span) };
   }
   return undefined;
+}
+
+/** Below the number that it is drawn of, since a long hover is cut at its end. */
+function pictured([first, ...others]: readonly string[], picture: string | undefined): readonly string[] {
+  const rest = others.join('  \n');
+  if (picture === undefined) return [[first, ...others].join('  \n')];
+  return [first ?? '', picture, rest].filter((block) => block !== '');
 }
 
 /** What became of it comes first: the next lesson knows better. */

@@ -6,6 +6,7 @@ export { findDiagnostics } from './diagnostics.ts';
 export { findFoldingRanges } from './folding.ts';
 export { findHints, type HintSwitches } from './hints.ts';
 export { findHover, wantsLessons } from './hover.ts';
+export { themeNamed, type ThemeName } from './hover-picture.ts';
 export { findLenses } from './lenses.ts';
 export { findLinks } from './links.ts';
 export { findHighlights, findMention, findOccurrences } from './occurrences.ts';

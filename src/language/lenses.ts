@@ -1,7 +1,7 @@
 // The lenses of a record: what became of its plan, and of the plan before it, each leading to the other record; computes nothing itself.
 import { courseOf, lastPlanOf } from '../analysis/courses.ts';
 import type { Lesson } from '../analysis/lessons.ts';
-import { courseInShort, dayOf, outcomeInShort } from '../analysis/outcome-words.ts';
+import { courseInShort, lastPlanInShort } from '../analysis/outcome-words.ts';
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
 import type { Analysis, TextRange } from '../analysis/result.ts';
 import type { Span } from '../measure/measure.ts';
@@ -28,7 +28,7 @@ export function findLenses(analysis: Analysis, lessons: readonly Lesson[]): read
       : [
           {
             range: rangeAt(analysis, measuredKeys),
-            title: `Last plan (${dayOf(last.plan)}): ${outcomeInShort(last.outcome)}`,
+            title: lastPlanInShort(last),
             opens: placeIn(last.plan, planKeys),
           },
         ]),

@@ -1,5 +1,6 @@
 // The edits that put keys without a value into a record, in block or flow style, each at the end of the mapping that it belongs to.
 import type { OutlineNode, SwingRecord } from '../record/document.ts';
+import { documentEnd } from '../record/document-end.ts';
 import { indentAt, lineEnd, lineStart } from '../record/lines.ts';
 import type { RewriteEdit } from './rewrite.ts';
 
@@ -46,8 +47,9 @@ function newPart({ text, outline }: SwingRecord, part: string, below: Keys): Rew
   const last = before.toSorted((a, b) => a.nameSpan.start - b.nameSpan.start).at(-1);
   if (last !== undefined)
     return put(lineEnd(text, endOf(text, last)), lines.map((line) => feed + line).join(''));
-  const gap = text === '' || text.endsWith('\n') ? '' : feed;
-  return put(text.length, gap + lines.map((line) => line + feed).join(''));
+  const end = documentEnd(text);
+  const gap = end === 0 || text[end - 1] === '\n' ? '' : feed;
+  return put(end, gap + lines.map((line) => line + feed).join(''));
 }
 
 /** One edit for each place, so that what goes to the same place comes in order. */

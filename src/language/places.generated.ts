@@ -80,34 +80,36 @@ const p67: Place = { holds: 'mapping', below: { "title": p1, "explanation": p1, 
 const p68: Place = { holds: 'mapping', below: { "*": p67 } };
 const p69: Place = { holds: 'mapping', below: { "faults": p0, "title": p1, "extends": p1, "book": p68, "notes": p1 } };
 const p70: Place = { holds: 'value', words: ["open","answered","settled"] };
-const p71: Place = { holds: 'mapping', below: { "author": p1, "time": p1, "text": p1 } };
+const p71: Place = { holds: 'mapping', below: { "author": p1, "time": p1, "state": p70, "text": p1, "suggests": p1 } };
 const p72: Place = { holds: 'list', below: { "[]": p71 } };
-const p73: Place = { holds: 'mapping', below: { "id": p1, "about": p1, "value": p1, "author": p1, "time": p1, "state": p70, "text": p1, "replies": p72 } };
+const p73: Place = { holds: 'mapping', below: { "id": p1, "about": p1, "value": p1, "author": p1, "time": p1, "state": p70, "text": p1, "suggests": p1, "replies": p72 } };
 const p74: Place = { holds: 'list', below: { "[]": p73 } };
-const p75: Place = { holds: 'mapping', below: { "review": p0, "of": p1, "threads": p74, "notes": p1 } };
-const p76: Place = { holds: 'value', words: ["error","warning","information","hint","off"] };
-const p77: Place = { holds: 'mapping', below: { "*": p76 } };
-const p78: Place = { holds: 'mapping', below: { "length": p1, "angle": p1, "speed": p1, "rotation": p1, "time": p1, "mass": p1, "inertia": p1, "temperature": p1, "pressure": p1, "fraction": p1, "ratio": p1 } };
-const p79: Place = { holds: 'mapping', below: { "meaning": p1, "uncertainty": p78 } };
-const p80: Place = { holds: 'mapping', below: { "eye": p79, "video": p79, "tape": p79, "ruler": p79, "alignment stick": p79, "goniometer": p79, "inclinometer": p79, "radar": p79, "camera": p79, "motion capture": p79, "pressure mat": p79, "force plate": p79, "ball mark": p79, "scale": p79, "loft and lie gauge": p79, "specification": p79, "rangefinder": p79, "pacing": p79, "map": p79, "stopwatch": p79, "weather report": p79, "anemometer": p79, "thermometer": p79, "barometer": p79, "hygrometer": p79, "*": p79 } };
-const p81: Place = { holds: 'value', words: ["positive","negative"] };
-const p82: Place = { holds: 'mapping', below: { "*": p81 } };
-const p83: Place = { holds: 'value', below: { "otherwise": p1, "eye": p1, "video": p1, "tape": p1, "ruler": p1, "alignment stick": p1, "goniometer": p1, "inclinometer": p1, "radar": p1, "camera": p1, "motion capture": p1, "pressure mat": p1, "force plate": p1, "ball mark": p1, "scale": p1, "loft and lie gauge": p1, "specification": p1, "rangefinder": p1, "pacing": p1, "map": p1, "stopwatch": p1, "weather report": p1, "anemometer": p1, "thermometer": p1, "barometer": p1, "hygrometer": p1, "*": p1 } };
-const p84: Place = { holds: 'mapping', below: { "like": p1, "title": p1, "meaning": p1, "from": p1, "to": p1, "unit": p1, "decimals": p1, "directions": p82, "lateral": p3, "bounds": p1, "practice": p1, "source": p1, "at": p58, "uncertainty": p83 } };
-const p85: Place = { holds: 'mapping', below: { "*": p84 } };
-const p86: Place = { holds: 'mapping', below: { "is": p1, "like": p1, "title": p1, "meaning": p1, "from": p1, "to": p1, "unit": p1, "decimals": p1, "directions": p82, "lateral": p3, "bounds": p1, "practice": p1, "source": p1, "uncertainty": p83 } };
+const p75: Place = { holds: 'mapping', below: { "by": p1, "time": p1, "hash": p1 } };
+const p76: Place = { holds: 'list', below: { "[]": p75 } };
+const p77: Place = { holds: 'mapping', below: { "review": p0, "of": p1, "threads": p74, "signed_off": p76, "notes": p1 } };
+const p78: Place = { holds: 'value', words: ["error","warning","information","hint","off"] };
+const p79: Place = { holds: 'mapping', below: { "*": p78 } };
+const p80: Place = { holds: 'mapping', below: { "length": p1, "angle": p1, "speed": p1, "rotation": p1, "time": p1, "mass": p1, "inertia": p1, "temperature": p1, "pressure": p1, "fraction": p1, "ratio": p1 } };
+const p81: Place = { holds: 'mapping', below: { "meaning": p1, "uncertainty": p80 } };
+const p82: Place = { holds: 'mapping', below: { "eye": p81, "video": p81, "tape": p81, "ruler": p81, "alignment stick": p81, "goniometer": p81, "inclinometer": p81, "radar": p81, "camera": p81, "motion capture": p81, "pressure mat": p81, "force plate": p81, "ball mark": p81, "scale": p81, "loft and lie gauge": p81, "specification": p81, "rangefinder": p81, "pacing": p81, "map": p81, "stopwatch": p81, "weather report": p81, "anemometer": p81, "thermometer": p81, "barometer": p81, "hygrometer": p81, "*": p81 } };
+const p83: Place = { holds: 'value', words: ["positive","negative"] };
+const p84: Place = { holds: 'mapping', below: { "*": p83 } };
+const p85: Place = { holds: 'value', below: { "otherwise": p1, "eye": p1, "video": p1, "tape": p1, "ruler": p1, "alignment stick": p1, "goniometer": p1, "inclinometer": p1, "radar": p1, "camera": p1, "motion capture": p1, "pressure mat": p1, "force plate": p1, "ball mark": p1, "scale": p1, "loft and lie gauge": p1, "specification": p1, "rangefinder": p1, "pacing": p1, "map": p1, "stopwatch": p1, "weather report": p1, "anemometer": p1, "thermometer": p1, "barometer": p1, "hygrometer": p1, "*": p1 } };
+const p86: Place = { holds: 'mapping', below: { "like": p1, "title": p1, "meaning": p1, "from": p1, "to": p1, "unit": p1, "decimals": p1, "directions": p84, "lateral": p3, "bounds": p1, "practice": p1, "source": p1, "at": p58, "uncertainty": p85 } };
 const p87: Place = { holds: 'mapping', below: { "*": p86 } };
-const p88: Place = { holds: 'mapping', below: { "says": p1, "because": p1 } };
+const p88: Place = { holds: 'mapping', below: { "is": p1, "like": p1, "title": p1, "meaning": p1, "from": p1, "to": p1, "unit": p1, "decimals": p1, "directions": p84, "lateral": p3, "bounds": p1, "practice": p1, "source": p1, "uncertainty": p85 } };
 const p89: Place = { holds: 'mapping', below: { "*": p88 } };
-const p90: Place = { holds: 'value', words: ["error","warning","information","hint"] };
-const p91: Place = { holds: 'mapping', below: { "when": p1, "message": p1, "severity": p90, "at": p1, "because": p1 } };
-const p92: Place = { holds: 'mapping', below: { "*": p91 } };
-const p93: Place = { holds: 'mapping', below: { "*": p1 } };
-const p94: Place = { holds: 'value', below: { "quantity": p1, "unit": p1, "by": p1 } };
-const p95: Place = { holds: 'mapping', below: { "*": p94 } };
-const p96: Place = { holds: 'mapping', below: { "by": p1, "columns": p95 } };
-const p97: Place = { holds: 'mapping', below: { "drag": p1, "lift": p1, "correlation": p1, "shots": p1, "ball_speed": p1 } };
-const p98: Place = { holds: 'mapping', below: { "swingwright": p0, "coverage": p1, "most_changes": p1, "language": p2, "severities": p77, "methods": p80, "quantities": p85, "derived": p87, "relations": p89, "checks": p92, "show": p93, "shots": p96, "calibration": p97, "notes": p1 } };
+const p90: Place = { holds: 'mapping', below: { "says": p1, "because": p1 } };
+const p91: Place = { holds: 'mapping', below: { "*": p90 } };
+const p92: Place = { holds: 'value', words: ["error","warning","information","hint"] };
+const p93: Place = { holds: 'mapping', below: { "when": p1, "message": p1, "severity": p92, "at": p1, "because": p1 } };
+const p94: Place = { holds: 'mapping', below: { "*": p93 } };
+const p95: Place = { holds: 'mapping', below: { "*": p1 } };
+const p96: Place = { holds: 'value', below: { "quantity": p1, "unit": p1, "by": p1 } };
+const p97: Place = { holds: 'mapping', below: { "*": p96 } };
+const p98: Place = { holds: 'mapping', below: { "by": p1, "columns": p97 } };
+const p99: Place = { holds: 'mapping', below: { "drag": p1, "lift": p1, "correlation": p1, "shots": p1, "ball_speed": p1 } };
+const p100: Place = { holds: 'mapping', below: { "swingwright": p0, "coverage": p1, "most_changes": p1, "language": p2, "severities": p79, "methods": p82, "quantities": p87, "derived": p89, "relations": p91, "checks": p94, "show": p95, "shots": p98, "calibration": p99, "notes": p1 } };
 
 /** By kind of file, from the whole file down. */
 export const places = {
@@ -115,6 +117,6 @@ export const places = {
   student: p43,
   template: p57,
   faults: p69,
-  review: p75,
-  workspace: p98,
+  review: p77,
+  workspace: p100,
 } as const;

@@ -1,5 +1,6 @@
 // A rewrite at the cursor, and the proof that it says the same as before: the edited text is read again; knows no rewrite by name.
 import type { Analysis } from '../analysis/result.ts';
+import { edit } from '../checks/block-edits.ts';
 import type { Measure, Span, Window } from '../measure/measure.ts';
 import type { SwingwrightDocument } from '../record/document.ts';
 import { parseDocument } from '../record/parse.ts';
@@ -27,19 +28,12 @@ export function keysKept(analysis: Analysis, edits: readonly RewriteEdit[]): boo
   return saysTheSame(analysis, edits, undefined, isSameMeasured);
 }
 
-/** The text with the edits made; they do not overlap. */
-function applyEdits(text: string, edits: readonly RewriteEdit[]): string {
-  return [...edits]
-    .sort((a, b) => b.span.start - a.span.start)
-    .reduce((done, { span, text: put }) => done.slice(0, span.start) + put + done.slice(span.end), text);
-}
-
 /** The edited text read as a file of the same kind, with the same registry. */
 export function readEdited(
   { document, subject }: Analysis,
   edits: readonly RewriteEdit[],
 ): SwingwrightDocument {
-  return parseDocument(document.kind, applyEdits(document.text, edits), registryOf(document.kind, subject));
+  return parseDocument(document.kind, edit(document.text, edits), registryOf(document.kind, subject));
 }
 
 /**

@@ -10,7 +10,7 @@ import type { TextRange } from './shapes.ts';
 
 /** Offered in `plan`, on `predicted`, and on the record's first key where nothing is kept yet. */
 export function storePrediction(
-  { uri, document, subject, account }: Analysis,
+  { document, subject, account }: Analysis,
   table: LineTable,
   range: TextRange,
 ): readonly Rewrite[] {
@@ -27,7 +27,7 @@ export function storePrediction(
   const isHere = places.some((place) => touches(rangeOf(table, place), range));
   const forecast = isHere ? forecastOf(subject, account) : undefined;
   if (forecast === undefined || forecast.changes.length === 0) return [];
-  const edits = predictedEdits(uri, document, {
+  const edits = predictedEdits(subject, document, {
     prediction: forecast.whole,
     further: askedFor(subject, forecast),
     coverage: subject.workspace?.document.coverage ?? 1,

@@ -1,7 +1,7 @@
 // Writes what was tried into the plan of a record, as the smallest edit: a number in the place of a number, or items behind the last; predicts nothing.
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
 import type { Analysis } from '../analysis/result.ts';
-import { blockEdits } from '../checks/forecast-words.ts';
+import { blockEdits } from '../checks/block-edits.ts';
 import { proofHalfWay } from '../judgement/proposed-proof.ts';
 import { showValue } from '../measure/show.ts';
 import type { PlannedChange, SwingRecord } from '../record/document.ts';

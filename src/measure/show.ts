@@ -4,17 +4,21 @@ import type { DirectionWord, Notation } from './measure.ts';
 import { differenceFromSI, differenceToSI, findUnit, fromSI } from './units.ts';
 
 const noValue = 'no value';
+/** An uncertainty whose first digit stands further behind than this, counted from the notation's last decimal, is shown as none. */
+const mostFurtherDecimals = 2;
 
 /**
  * "2.3 deg right ± 0.4 deg"; `value` and the standard uncertainty `u` in SI, `unit` instead of the quantity's own. The
- * value has the decimals of `u`, or the notation's where `u` is missing or not positive. "no value" where the value is
- * not finite. Throws RangeError only if `notation.unit` is not in the unit table.
+ * value has the decimals of `u`, or the notation's where `u` is missing, not positive or too small for anybody to care.
+ * "no value" where the value is not finite. Throws RangeError only if `notation.unit` is not in the unit table.
  */
 export function showValue(notation: Notation, value: number, u?: number | null, unit?: string): string {
   const shown = unitToShow(unit, notation);
   const usual = usualDecimals(notation, shown);
   const spread = u === undefined || u === null ? NaN : differenceFromSI(u, shown);
-  const decimals = Math.min(decimalsOf(spread) ?? usual, usual + 3, 15);
+  const decimals = Math.min(decimalsOf(spread) ?? usual, 15);
+  const isExact = decimals > usual + mostFurtherDecimals;
+  if (isExact) return showValue(notation, value, undefined, unit);
   const side = showSide(notation, fromSI(value, shown), decimals);
   if (side === undefined) return noValue;
   const spreadText = fixed(spread, decimals);

@@ -1,5 +1,6 @@
 // What a client says of itself when it introduces itself, with what holds where it says nothing.
 import type { ClientCapabilities, InitializeParams } from 'vscode-languageserver';
+import { themeNamed, type ThemeName } from '../language/index.ts';
 import type { InitializationOptions } from './protocol.ts';
 
 /** What is known of the client once it has introduced itself. */
@@ -15,6 +16,8 @@ export interface Client {
   readonly proposesSnippets: boolean;
   readonly asksAgain: boolean;
   readonly sheets: boolean;
+  /** The colours of the pictures in hovers; undefined where it shows none. */
+  readonly hoverPictures: ThemeName | undefined;
   readonly explanations: string | undefined;
   readonly quantities: string | undefined;
   readonly pages: string | undefined;
@@ -42,6 +45,7 @@ export function introduced({
     proposesSnippets: textDocument?.completion?.completionItem?.snippetSupport === true,
     asksAgain: said.asksAgain === true,
     sheets: said.sheets === true,
+    hoverPictures: themeNamed(said.hoverPictures),
     explanations: typeof said.explanations === 'string' ? said.explanations : undefined,
     quantities: typeof said.quantities === 'string' ? said.quantities : undefined,
     pages: typeof said.pages === 'string' ? said.pages : undefined,

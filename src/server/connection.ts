@@ -17,12 +17,9 @@ import {
   findCompletions,
   findDiagnostics,
   findHints,
-  findHover,
   findLinks,
   findSymbols,
   nextSymbols,
-  wantsLessons,
-  type HintSwitches,
 } from '../language/index.ts';
 import { actionKinds, serveActions } from './actions.ts';
 import { createDesk, type Result } from './desk.ts';
@@ -36,6 +33,7 @@ import { surroundingsOf } from './completion.ts';
 import { signalOf } from './signal.ts';
 import { serveBesidePages } from './beside-pages.ts';
 import { serveExplanations } from './explain.ts';
+import { serveHover } from './hover.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
 import { refreshLenses, serveOutcome } from './outcome.ts';
 import { serveProposals } from './propose.ts';
@@ -50,7 +48,8 @@ import {
   type CalibrateParams,
   type FileState,
 } from './protocol.ts';
-import { defaultHints, hintsSection, readHints } from './settings.ts';
+import { createSettingCache } from './setting-cache.ts';
+import { hintsSection, hoversSection, readHints, readHovers } from './settings.ts';
 
 /** How files are read and found where the client does not answer `swingwright/read` and `swingwright/list`. */
 export interface Disk {
@@ -67,7 +66,11 @@ export function serve(connection: Connection, disk: Disk): void {
   const documents = new TextDocuments(TextDocument);
   /** Open documents by the one spelling of their URI that the analysis knows; clients may use others. */
   const open = new Map<string, TextDocument>();
-  const hints = new Map<string, Promise<HintSwitches>>();
+  const isAnswered = (): boolean => client.configuration;
+  const settings = {
+    hints: createSettingCache(connection, isAnswered, hintsSection, readHints),
+    hovers: createSettingCache(connection, isAnswered, hoversSection, readHovers),
+  };
 
   const files = createFiles({
     openText: (uri) => open.get(uri)?.getText(),
@@ -79,10 +82,6 @@ export function serve(connection: Connection, disk: Disk): void {
   const roots = createRoots(connection, normal);
   const explanation = (code: string): string | undefined =>
     client.explanations?.replace('{code}', encodeURIComponent(code));
-  const whyAddress =
-    (uri: string) =>
-    (id: string): string | undefined =>
-      client.quantities?.replace('{arguments}', encodeURIComponent(JSON.stringify([uri, id])));
   const desk = createDesk({
     files,
     versionOf: (uri) => open.get(uri)?.version,
@@ -116,7 +115,7 @@ export function serve(connection: Connection, disk: Disk): void {
     roots.listen();
     if (client.registersConfiguration)
       connection.client
-        .register(DidChangeConfigurationNotification.type, { section: hintsSection })
+        .register(DidChangeConfigurationNotification.type, { section: [hintsSection, hoversSection] })
         .catch(report);
     if (client.registersWatchers)
       connection.client
@@ -134,7 +133,7 @@ export function serve(connection: Connection, disk: Disk): void {
   documents.onDidClose(({ document }) => {
     const uri = normal(document.uri);
     open.delete(uri);
-    hints.delete(uri);
+    for (const cache of Object.values(settings)) cache.forget(uri);
     files.forget(uri);
     desk.closed(uri);
     void connection.sendDiagnostics({ uri: document.uri, diagnostics: [] });
@@ -149,20 +148,10 @@ export function serve(connection: Connection, disk: Disk): void {
     refreshLenses(connection, client).catch(report);
   });
   connection.onDidChangeConfiguration(() => {
-    hints.clear();
+    for (const cache of Object.values(settings)) cache.forgetAll();
     if (client.refreshesHints) connection.languages.inlayHint.refresh().catch(report);
   });
 
-  connection.onHover(async ({ textDocument: { uri }, position }, token) => {
-    const isWanted = await answer(uri, token, ({ analysis }) => wantsLessons(analysis, position));
-    const lessons =
-      isWanted === true ? await desk.lessons(normal(uri), signalOf(token)).catch(() => undefined) : undefined;
-    return answer(
-      uri,
-      token,
-      ({ analysis }) => findHover(analysis, position, whyAddress(uri), lessons) ?? null,
-    );
-  });
   connection.onCompletion(async ({ textDocument, position }, token) => {
     const result = await answer(textDocument.uri, token, (found) => found);
     if (result === null) return null;
@@ -180,7 +169,7 @@ export function serve(connection: Connection, disk: Disk): void {
     answer(textDocument.uri, token, ({ analysis }) => findLinks(analysis)),
   );
   connection.languages.inlayHint.on(async ({ textDocument, range }, token) => {
-    const switches = await hintsFor(textDocument.uri);
+    const switches = await settings.hints.of(normal(textDocument.uri));
     return answer(textDocument.uri, token, ({ analysis }) => mutable(findHints(analysis, range, switches)));
   });
   serveExplanations({ connection, openUris: () => open.keys(), answer });
@@ -190,6 +179,7 @@ export function serve(connection: Connection, disk: Disk): void {
   );
 
   const serving = { connection, files, desk, client: () => client, answer, signalOf };
+  serveHover({ ...serving, settings: settings.hovers, normal });
   serveActions({ ...serving, normal, explanation });
   serveOutcome(serving);
   serveBesidePages({ ...serving, normal });
@@ -240,17 +230,6 @@ export function serve(connection: Connection, disk: Disk): void {
       if (!token.isCancellationRequested) throw error;
       throw new ResponseError(LSPErrorCodes.RequestCancelled, 'Cancelled.');
     }
-  }
-
-  function hintsFor(uri: string): Promise<HintSwitches> {
-    if (!client.configuration) return Promise.resolve(defaultHints);
-    const asked =
-      hints.get(normal(uri)) ??
-      connection.workspace
-        .getConfiguration({ scopeUri: uri, section: hintsSection })
-        .then(readHints, () => defaultHints);
-    hints.set(normal(uri), asked);
-    return asked;
   }
 
   function report(error: unknown): void {

@@ -1,6 +1,7 @@
 // What client and server say to each other beyond the language server protocol; plain names and shapes, nothing of either side.
 import type { LessonState, StateItem } from '../analysis/lesson-state.ts';
 import type { FileState, TextRange } from '../analysis/result.ts';
+import type { ThemeName } from '../language/index.ts';
 import type { ProposedChange } from '../language/proposed-plan.ts';
 
 export type { FileState, LessonState, ProposedChange, StateItem };
@@ -32,7 +33,6 @@ export interface WhyParams {
   readonly id: string;
 }
 
-/** What a client may say of itself when it starts the server; an editor that says nothing gets the plain protocol. */
 /** What is watched and listed: Swingwright's own files, and tables that may hold shots. */
 export const filePatterns: readonly string[] = [
   '**/*.{swing,student,template,faults,review}.yaml',
@@ -40,6 +40,7 @@ export const filePatterns: readonly string[] = [
   '**/*.{csv,tsv}',
 ];
 
+/** What a client may say of itself when it starts the server; an editor that says nothing gets the plain protocol. */
 export interface InitializationOptions {
   /** True where the client answers `swingwright/read`. */
   readonly reads?: boolean;
@@ -51,6 +52,8 @@ export interface InitializationOptions {
   readonly asksAgain?: boolean;
   /** True where the client wants to hear of each new analysis, since it shows sheets. */
   readonly sheets?: boolean;
+  /** The theme in front, where the client shows images that stand in a hover's Markdown as data. */
+  readonly hoverPictures?: ThemeName;
   /** The address of explanations with `{code}` in it. */
   readonly explanations?: string;
   /** The address of pages on quantities, with `{arguments}` in it: the record's URI and the quantity's id, as JSON. */
@@ -64,6 +67,12 @@ export interface InitializationOptions {
   readonly proposer?: string;
   /** The command that opens a record at a place: its arguments are the URI and the range. */
   readonly opener?: string;
+}
+
+/** Client to server: the theme in front has changed. */
+export const themeNotification = 'swingwright/theme';
+export interface ThemeParams {
+  readonly theme: ThemeName;
 }
 
 /** Client to server: the changes that bring the goals of an open record inside their windows; null where there is no record to read. */

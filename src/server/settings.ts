@@ -13,13 +13,18 @@ export const defaultHints: HintSwitches = {
   faults: true,
 };
 
+export const hoversSection = 'swingwright.hovers';
+
+export interface HoverSettings {
+  /** Whether hovers hold pictures, in editors that show them. */
+  readonly pictures: boolean;
+}
+
+export const defaultHovers: HoverSettings = { pictures: true };
+
 /** Whatever an editor sends: anything but a switch is taken as not said. */
 export function readHints(sent: unknown): HintSwitches {
-  const said = typeof sent === 'object' && sent !== null ? (sent as Record<string, unknown>) : {};
-  const or = (name: keyof HintSwitches): boolean => {
-    const value = said[name];
-    return typeof value === 'boolean' ? value : defaultHints[name];
-  };
+  const or = (name: keyof HintSwitches): boolean => switchIn(sent, name) ?? defaultHints[name];
   return {
     units: or('units'),
     faceToPath: or('faceToPath'),
@@ -29,4 +34,14 @@ export function readHints(sent: unknown): HintSwitches {
     windows: or('windows'),
     faults: or('faults'),
   };
+}
+
+export function readHovers(sent: unknown): HoverSettings {
+  return { pictures: switchIn(sent, 'pictures') ?? defaultHovers.pictures };
+}
+
+function switchIn(sent: unknown, name: string): boolean | undefined {
+  const said = typeof sent === 'object' && sent !== null ? (sent as Record<string, unknown>) : {};
+  const value = said[name];
+  return typeof value === 'boolean' ? value : undefined;
 }

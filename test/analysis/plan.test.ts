@@ -1,7 +1,8 @@
 // What a plan leads to, through the model and through beliefs, how goals stand, and what is proposed.
 import assert from 'node:assert/strict';
 import { forecastOf, proposalOf } from '../../src/analysis/plan.ts';
-import { blockEdits, predictedText } from '../../src/checks/forecast-words.ts';
+import { blockEdits } from '../../src/checks/block-edits.ts';
+import { predictedText } from '../../src/checks/forecast-words.ts';
 import { planText } from '../../src/checks/proposal-words.ts';
 import type { SwingRecord } from '../../src/record/document.ts';
 import { analyseFiles, applied } from '../checks/files.ts';

@@ -68,9 +68,13 @@ describe('the progress of a student', () => {
     assert.deepEqual(
       club!.held.map(({ lesson, plan, outcome }) => [lesson.date, plan.date, outcome.proofs[0]?.state]),
       [
-        ['2026-05-15', '2026-05-01', 'not met'],
+        ['2026-05-15', '2026-05-01', 'cannot tell'],
         ['2026-06-12', '2026-05-01', 'met'],
       ],
+    );
+    assert.deepEqual(
+      club!.held.map(({ decided }) => decided?.next.date),
+      [undefined, '2026-05-15'],
     );
     assert.deepEqual(
       club!.conflicts.map(({ count }) => count),

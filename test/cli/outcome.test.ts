@@ -42,10 +42,10 @@ describe('swingwright outcome', () => {
       assert.equal(code, 0);
       assert.equal(
         out,
-        `This plan. Next lesson 2026-06-02: 1 of 1 change made, 1 of 2 proofs met (1 uncertain, 1 not measured), 1 of 2 predictions inside (1 not measured)
+        `This plan. Next lesson 2026-06-02: 1 of 1 change made, 1 proof cannot be told (1 not measured), 1 of 2 predictions inside (1 not measured)
   next.swing.yaml
   Change checkpoints.address.stance_width: made: 47.0 cm ± 0.7 cm before, 41.5 cm ± 0.7 cm now, asked for 41 cm
-  Proof checkpoints.impact.lead_pressure > 70 %: met (75 % sure): pressure in the lead foot at impact 72 % ± 3 %
+  Proof checkpoints.impact.lead_pressure > 70 %: cannot tell (met with 75 %): pressure in the lead foot at impact 72 % ± 3 %
   Proof delivery.face < 0 deg: not measured: no face direction
   Prediction of flight.carry by model: outside: predicted 178 m ± 4 m, came 165.0 m ± 2.0 m; 13 m less, 2.9 standard uncertainties of the difference
   Prediction of delivery.path by belief: inside: predicted 2.0 deg right ± 1.0 deg, came 2.5 deg right ± 1.0 deg; 0.5 deg further right, 0.4 standard uncertainties of the difference
@@ -73,6 +73,44 @@ describe('swingwright outcome', () => {
         [carry?.state, carry?.predicted, carry?.measured, carry?.miss],
         ['outside', { value: 178, u: 4 }, { value: 165, u: 2, how: 'entered', fitsItsRecord: true }, -13],
       );
+    });
+  });
+
+  it('decides a plan by the first later lesson alone, and shows later ones without a verdict', () => {
+    const later = next.replace('2026-06-02', '2026-06-20').replace('165 m', '177 m');
+    withFolder({ ...files, 'later.swing.yaml': later }, (folder) => {
+      const verdict =
+        /1 of 1 change made, 1 proof cannot be told \(1 not measured\), 1 of 2 predictions inside/;
+      const { out } = swingwright(['outcome', 'later.swing.yaml'], folder);
+      assert.match(out, /^Last plan \(2026-05-14\), decided on 2026-06-02: 1 of 1 change made/);
+      assert.match(out, verdict);
+      assert.match(out, /Later, in this lesson, which decides nothing anew\n {4}Change .*: 47\.0 cm/);
+      assert.match(out, /flight\.carry by model: predicted 178 m ± 4 m, came 177\.0 m ± 2\.0 m\n/);
+      assert.doesNotMatch(out, /: (made|met|inside|outside)/);
+      const progress = swingwright(['progress', 'ines.student.yaml'], folder).out;
+      assert.match(
+        progress,
+        /2026-06-20 {2}a later lesson: the plan of 2026-05-14 was decided on 2026-06-02\n/,
+      );
+      assert.equal(progress.match(/predictions inside/g)?.length, 1);
+      const { lastPlan } = JSON.parse(
+        swingwright(['outcome', 'later.swing.yaml', '--format', 'json'], folder).out,
+      ) as { lastPlan: { decidedBy: { file: string }; outcome: { predictions: { state: string }[] } } };
+      assert.equal(lastPlan.decidedBy.file, 'next.swing.yaml');
+      assert.equal(lastPlan.outcome.predictions[0]?.state, 'outside');
+    });
+  });
+
+  it('counts what cannot be told on its own', () => {
+    const changed = {
+      ...files,
+      'next.swing.yaml': next.replace('41.5 cm by tape', '44 cm ± 4 cm').replace('72 % ± 3 %', '70 % ± 3 %'),
+    };
+    withFolder(changed, (folder) => {
+      const { out } = swingwright(['outcome', 'plan.swing.yaml'], folder);
+      assert.match(out, /: 1 change cannot be told, 1 proof cannot be told \(1 not measured\), /);
+      assert.match(out, /Proof checkpoints.impact.lead_pressure > 70 %: cannot tell \(met with 50 %\)/);
+      assert.doesNotMatch(out, /0 of 1 change/);
     });
   });
 

@@ -90,7 +90,16 @@ describe('proofs', () => {
     assert.equal(met.state, 'met');
     // Φ(1), from a table: 0.8413.
     assert.ok(Math.abs(met.probability! - 0.8413) < 1e-4);
-    assert.equal(judged('delivery.path < 2 deg', next).state, 'not met');
+    assert.equal(judged('delivery.path < 1 deg', next).state, 'not met');
+  });
+
+  it('cannot be told between the limits of a verdict', () => {
+    const next = 'delivery: { path: 3 deg right ± 1 deg }\n';
+    // Φ(0.84) = 0.7995 and Φ(−1.28) = 0.1003, from a table.
+    const states = ['3.85', '3.83', '3', '1.73', '1.7'].map(
+      (limit) => judged(`delivery.path < ${limit} deg`, next).state,
+    );
+    assert.deepEqual(states, ['met', 'cannot tell', 'cannot tell', 'cannot tell', 'not met']);
   });
 
   it('take left and right as the player sees them, for both hands', () => {

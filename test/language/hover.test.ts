@@ -74,7 +74,7 @@ describe('a hover', () => {
   it('ends with the way to the page that says why, where the editor has one', () => {
     const { text, position } = marked('swing: 1\ndelivery:\n  at$0tack: 4 deg down\n');
     const analysis = analysed(text, { files });
-    const value = findHover(analysis, position, (id) => `command:why?${id}`)!.contents.value;
+    const value = findHover(analysis, position, { whyAddress: (id) => `command:why?${id}` })!.contents.value;
     assert.match(value, /\n\[Why\?\]\(command:why\?delivery\.attack\)$/);
     assert.doesNotMatch(hoverIn('swing: 1\ndelivery:\n  at$0tack: 4 deg down\n'), /Why/);
   });

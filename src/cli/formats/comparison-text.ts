@@ -7,6 +7,7 @@ import {
   faultWords,
   figureWords,
   goalName,
+  heldTitle,
   judgedWords,
   nameOf,
   outsideWords,
@@ -77,7 +78,7 @@ export function comparisonText(first: ComparedSide, second: ComparedSide, compar
     ),
     held === undefined
       ? ''
-      : block(`What became of the plan of ${held.plan === 'first' ? 'A' : 'B'}`, [
+      : block(heldTitle(held), [
           ...held.outcome.changes.map((one) => ['Change', one.quantity.id, madeWords(one)]),
           ...held.outcome.proofs.map((one) => ['Proof', one.proof.value, proofWords(one)]),
           ...held.outcome.predictions.map((one) => ['Prediction', one.entry.id, predictionWords(one)]),

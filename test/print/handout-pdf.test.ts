@@ -1,17 +1,12 @@
 // A handout as PDF: as many pages as promised, the same words, pictures of lines, and the same bytes twice.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { resolve } from 'node:path';
+import { create } from 'fontkit';
 import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { handoutPdf } from '../../src/print/handout-pdf.ts';
 import { isPrintable, printed } from '../../src/print/letters.ts';
 import { handoutFrom, handoutOfFiles, lesson, sampleRecords } from '../analysis/handouts.ts';
-
-/** As much as is asked of the package, which comes without types. */
-interface Fontkit {
-  readonly create: (bytes: Buffer) => { readonly hasGlyphForCodePoint: (code: number) => boolean };
-}
 
 interface Read {
   readonly pages: number;
@@ -114,7 +109,6 @@ describe('a handout as PDF', function () {
 
 describe('the letters of print', () => {
   it('are those that the font has', () => {
-    const { create } = createRequire(import.meta.url)('fontkit') as Fontkit;
     const file = resolve(import.meta.dirname, '../../node_modules/pdfmake/fonts/Roboto/Roboto-Regular.ttf');
     const font = create(readFileSync(file));
     for (let code = 0x20; code < 0xffff; code++)

@@ -30,3 +30,4 @@ export {
   proposedPlanEdits,
   whyNothing,
 } from './proposed-plan.ts';
+export { handoutPage } from '../draw/handout/page.tsx';

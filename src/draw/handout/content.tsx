@@ -211,7 +211,7 @@ function nextOf({ proofs, analysis, next }: Handout, { proof, placed }: Speech):
   const { registry } = analysis.subject;
   const agreed = proofs.map((text) => shortened(proof(text, registry), most.proof));
   const further = next
-    .filter(({ reason }) => reason === 'goals')
+    .filter(({ reason, quantity: { id } }) => reason === 'goals' && !proofs.some((text) => text.includes(id)))
     .slice(0, agreed.length > 0 ? 2 : 3)
     .map(({ quantity }) => placed(quantity));
   return [...new Set([...agreed, ...further])].slice(0, most.next);

@@ -50,18 +50,30 @@ plan:
   describe('on the page', () => {
     before(needsStage);
 
-    for (const theme of ['light', 'dark'] as const)
-      it(`keeps nobody out in ${theme}`, async () => {
-        await vscode.window.showTextDocument(at('a.swing.yaml'));
-        await stage.theme(theme);
-        await vscode.commands.executeCommand('swingwright.showHandout', at('a.swing.yaml'), {
-          audience: 'file',
+    it('is shown beside the record', async function () {
+      this.timeout(120_000);
+      await vscode.window.showTextDocument(at('a.swing.yaml'));
+      await vscode.commands.executeCommand('swingwright.showHandout', at('a.swing.yaml'), {
+        audience: 'file',
+      });
+      await until(async () =>
+        /Two things to change.*What was measured/s.test(await stage.webviewText().catch(() => '')),
+      );
+      await stage.screenshot('handout-light', 'light');
+    });
+
+    for (const audience of ['student', 'file'] as const)
+      it(`keeps nobody out, for the ${audience}`, async function () {
+        this.timeout(120_000);
+        const to = at(`${audience}.html`);
+        await vscode.commands.executeCommand('swingwright.writeHandout', at('a.swing.yaml'), {
+          audience,
+          format: 'html',
+          to,
         });
-        await until(async () =>
-          /Two things to change.*What was measured/s.test(await stage.webviewText().catch(() => '')),
-        );
-        assert.deepEqual(await stage.webviewFaults(), []);
-        await stage.screenshot(`handout-${theme}`, theme);
+        const page = new TextDecoder().decode(await vscode.workspace.fs.readFile(to));
+        for (const scheme of ['light', 'dark'] as const)
+          assert.deepEqual(await stage.pageFaults(page, scheme), []);
       });
   });
 });

@@ -92,6 +92,9 @@ function licences() {
     const text = file === undefined ? '' : readFileSync(join(root, folder, file), 'utf8').trim();
     return `${name} ${version} (${license})\n\n${text}\n`;
   });
+  // The letters of PDF come with pdfmake and have a licence of their own, which is the one that pdfjs-dist stands under too.
+  const apache = readFileSync(join(root, 'node_modules/pdfjs-dist/LICENSE'), 'utf8').trim();
+  texts.push(`Roboto (Apache-2.0)\n\n${apache}\n`);
   return texts.join(`\n${'-'.repeat(80)}\n\n`);
 }
 

@@ -128,6 +128,30 @@ const windows = [
     ],
   },
   {
+    file: 'bram/2026-05-02-driver.swing.yaml',
+    size: { width: 1000, height: 720 },
+    scale: 1.5,
+    ready: async ({ page, tools }) => {
+      await page.locator('.review-widget .author').first().waitFor();
+      await tools.palette('View: Toggle Primary Side Bar Visibility');
+      // The list of comments opens with the first file that has some.
+      await page.locator('.part.panel .composite-title', { hasText: 'Comments' }).waitFor();
+      await tools.palette('View: Toggle Panel Visibility');
+    },
+    pictures: [
+      {
+        name: 'review',
+        folder: 'media',
+        themes: lightAndDark,
+        part: '.part.editor',
+        show: async ({ page, tools }) => {
+          await tools.goToLine(26);
+          await page.locator('.review-widget .review-comment').first().hover();
+        },
+      },
+    ],
+  },
+  {
     file: mistakes,
     size: { width: 1000, height: 480 },
     scale: 1.5,

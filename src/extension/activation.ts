@@ -10,6 +10,7 @@ import {
   type ReadParams,
 } from '../server/protocol.ts';
 import type { HandoutFormat } from '../server/handout-protocol.ts';
+import { listenForAnalyses } from './analysed.ts';
 import { registerBesidePages } from './beside-pages.ts';
 import { registerHandouts } from './handout.ts';
 import { registerCalibration } from './calibration.ts';
@@ -19,6 +20,8 @@ import { registerNextEmpty } from './next-empty.ts';
 import { openCommand, registerPredictions } from './predictions.ts';
 import { proposeCommand, registerProposals } from './propose.ts';
 import { registerLessons } from './lessons.ts';
+import { listenForReviewChanges } from './review-changes.ts';
+import { registerReviewComments } from './review-comments.ts';
 import { registerRevisions } from './revisions.ts';
 import { registerSheet } from './sheet.ts';
 import { registerSample } from './sample.ts';
@@ -61,10 +64,14 @@ export async function runClient(
   });
   client.onRequest(listRequest, ({ folder }: ListParams) => listFiles(vscode.Uri.parse(folder, true)));
   client.onRequest(readRequest, ({ uri }: ReadParams) => readFile(vscode.Uri.parse(uri, true)));
+  const analyses = listenForAnalyses(client);
+  const reviewChanges = listenForReviewChanges(analyses);
   context.subscriptions.push(
     output,
     ...watchers,
     client,
+    analyses,
+    reviewChanges,
     registerCalibration(client),
     registerExplanations(client),
     registerPredictions(client),
@@ -72,13 +79,14 @@ export async function runClient(
     registerHandouts(client, handoutFormats),
     registerRevisions(client),
     registerProposals(client),
-    registerSheet(client, context.extensionUri),
+    registerSheet(client, analyses, context.extensionUri),
+    registerReviewComments(client, reviewChanges),
     registerLessons(client, watchers),
     registerSample(context.extensionUri),
     registerNewFiles(client),
     registerNextEmpty(),
     registerStatus(client),
-    registerStatusBar(client),
+    registerStatusBar(client, reviewChanges),
     registerTheme(client),
     vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),
     vscode.commands.registerCommand('swingwright.showOutput', () => output.show()),

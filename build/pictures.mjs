@@ -131,12 +131,11 @@ const windows = [
     file: 'bram/2026-05-02-driver.swing.yaml',
     size: { width: 1000, height: 720 },
     scale: 1.5,
+    // Else the list of comments opens with the first file that has some.
+    more: { 'comments.openView': 'never' },
     ready: async ({ page, tools }) => {
       await page.locator('.review-widget .author').first().waitFor();
       await tools.palette('View: Toggle Primary Side Bar Visibility');
-      // The list of comments opens with the first file that has some.
-      await page.locator('.part.panel .composite-title', { hasText: 'Comments' }).waitFor();
-      await tools.palette('View: Toggle Panel Visibility');
     },
     pictures: [
       {
@@ -213,8 +212,8 @@ try {
   await rm(copy, { recursive: true, force: true });
 }
 
-async function takeAll({ file, size, scale, ready }, pictures) {
-  const settings = { 'editor.stickyScroll.enabled': false };
+async function takeAll({ file, size, scale, more, ready }, pictures) {
+  const settings = { 'editor.stickyScroll.enabled': false, ...more };
   const setting = { folder: practice, file: join(practice, file), extension: root, size, scale, settings };
   await again(file, () =>
     withVSCode(setting, async (page, tools) => {

@@ -46,7 +46,7 @@ ${plan}`,
       ],
       [
         'carry: 300 yd',
-        /no club speed that anybody reaches gives carry 274 m; the fastest seen with a hybrid is 55\.0 m\/s/,
+        /no club speed that anybody reaches gives carry 300 yd; the fastest seen with a hybrid is 55\.0 m\/s/,
       ],
       ['carry: 490 m', /no club speed that anybody reaches gives carry 490 m/],
       ['total: 400 m', /no club speed that anybody reaches gives total distance 400 m/],

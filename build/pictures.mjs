@@ -113,6 +113,21 @@ const windows = [
     pictures: [{ name: 'sheet', folder: 'media', themes: lightAndDark, show: () => undefined }],
   },
   {
+    file: 'runa/2026-08-03-six-iron.swing.yaml',
+    size: { width: 1500, height: 1180 },
+    scale: 1.5,
+    ready: async ({ page, tools }) => {
+      await page.keyboard.press('Control+b');
+      await tools.palette('Swingwright: Show a Handout to the Side…');
+      await page.locator('.quick-input-widget .monaco-list-row', { hasText: 'For the student' }).waitFor();
+      await tools.press('Enter');
+      await page.locator('.tab', { hasText: 'Handout of Runa' }).waitFor();
+    },
+    pictures: [
+      { name: 'handout', folder: 'media', themes: { light: 'light' }, show: ({ tools }) => tools.settle() },
+    ],
+  },
+  {
     file: 'bram/2026-05-02-driver.swing.yaml',
     size: { width: 1000, height: 720 },
     scale: 1.5,

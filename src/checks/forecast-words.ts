@@ -6,7 +6,7 @@ import { showValue, showWindow } from '../measure/show.ts';
 import type { GoalForecast } from '../judgement/forecast.ts';
 
 /** Of 95 % of a normal distribution, in standard uncertainties. */
-const coverage95 = 1.959964;
+export const coverage95 = 1.959964;
 
 /** What a plan is made for; other quantities move too, and are left for whoever asks. */
 const foremost = [

@@ -9,8 +9,10 @@ import {
   type ListParams,
   type ReadParams,
 } from '../server/protocol.ts';
+import type { HandoutFormat } from '../server/handout-protocol.ts';
 import { listenForAnalyses } from './analysed.ts';
 import { registerBesidePages } from './beside-pages.ts';
+import { registerHandouts } from './handout.ts';
 import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { listFiles, readFile } from './files.ts';
@@ -34,6 +36,7 @@ export const language = 'swing-yaml';
 export async function runClient(
   context: vscode.ExtensionContext,
   createClient: (options: LanguageClientOptions) => Promise<BaseLanguageClient>,
+  handoutFormats: readonly HandoutFormat[],
 ): Promise<void> {
   const output = vscode.window.createOutputChannel('Swingwright', { log: true });
   const watchers = filePatterns.map((pattern) => vscode.workspace.createFileSystemWatcher(pattern));
@@ -73,6 +76,7 @@ export async function runClient(
     registerExplanations(client),
     registerPredictions(client),
     registerBesidePages(client),
+    registerHandouts(client, handoutFormats),
     registerRevisions(client),
     registerProposals(client),
     registerSheet(client, analyses, context.extensionUri),

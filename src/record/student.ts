@@ -25,6 +25,7 @@ export function readStudent(tree: Tree, reader: Reader): StudentParts {
       hand !== undefined && (side === 'left' || side === 'right')
         ? { value: side, span: hand.span }
         : undefined,
+    language: wordAt(tree, 'language'),
     bodyTable: wordAt(tree, 'body_table'),
     born: readBirth(valueAt(tree, 'born'), reader),
     injuries: readInjuries(

@@ -49,8 +49,9 @@ export function cardLayout(points: Setting['points']): Block {
     hLineColor: (row: number) => (row === 0 ? ink.goal : ink.faint),
     vLineWidth: () => 0.9,
     vLineColor: () => ink.faint,
-    paddingLeft: () => points(8),
-    paddingRight: () => points(8),
+    // Every second column is the gap between two cards.
+    paddingLeft: (column: number) => (column % 2 === 0 ? points(8) : 0),
+    paddingRight: (column: number) => (column % 2 === 0 ? points(8) : 0),
     paddingTop: () => points(6),
     paddingBottom: () => points(7),
   };

@@ -1,6 +1,7 @@
 // How a handout is set on A4, as pdfmake's description of a document; says nothing of its own.
 import type { Content } from '../draw/handout/content.tsx';
 import type { Table } from '../draw/handout/file-tables.ts';
+import { widthOf } from '../draw/lettering.ts';
 import { printed } from './letters.ts';
 import { cardLayout, changes } from './handout-cards.ts';
 import { printedPicture } from './picture.ts';
@@ -34,16 +35,22 @@ export function handoutSheets(content: Content, size: number): Block {
   };
 }
 
+/** Of day and club, beside the name. */
+const facing = 220;
+
 function head({ points, content: { title, facts, wish, speech, audience } }: Setting): readonly Block[] {
+  const wide = width - facing - 16;
+  // A name that is long is set smaller: it has no place to break at.
+  const size = Math.min(points(25), Math.max(6, wide / widthOf(title, 1)));
   return [
     {
       columns: [
-        line(title, { fontSize: points(title.length > 28 ? 17 : 25), bold: true, width: '*', lineHeight: 1 }),
+        line(title, { fontSize: size, bold: true, width: wide, lineHeight: 1 }),
         line(facts.join(' \u00b7 '), {
           color: ink.soft,
-          width: 'auto',
+          width: facing,
           alignment: 'right',
-          margin: [0, points(title.length > 28 ? 5 : 12), 0, 0],
+          margin: [0, Math.max(0, size / 2 - points(1)), 0, 0],
         }),
       ],
       columnGap: 16,

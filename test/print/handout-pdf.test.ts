@@ -12,6 +12,8 @@ interface Read {
   readonly pages: number;
   readonly words: string;
   readonly operators: readonly number[];
+  /** How far to the right any text reaches, in points. */
+  readonly right: number;
 }
 
 async function read(bytes: Uint8Array): Promise<Read> {
@@ -19,15 +21,19 @@ async function read(bytes: Uint8Array): Promise<Read> {
     .promise;
   const words: string[] = [];
   const operators: number[] = [];
+  let right = 0;
   for (let n = 1; n <= document.numPages; n++) {
     const page = await document.getPage(n);
     const { items } = await page.getTextContent();
+    // Where each line of text ends, in points from the left edge.
+    for (const item of items)
+      if ('str' in item) right = Math.max(right, Number(item.transform[4]) + item.width);
     words.push(...items.map((item) => ('str' in item ? item.str : '')));
     operators.push(...(await page.getOperatorList()).fnArray);
   }
   const pages = document.numPages;
   await document.destroy();
-  return { pages, words: words.join(' ').replace(/\s+/g, ' '), operators };
+  return { pages, words: words.join(' ').replace(/\s+/g, ' '), operators, right };
 }
 
 const raster = [OPS.paintImageXObject, OPS.paintInlineImageXObject, OPS.paintImageMaskXObject];
@@ -95,7 +101,9 @@ describe('a handout as PDF', function () {
       ['file', 2],
     ] as const) {
       const { bytes, isWhole } = await handoutPdf(handoutOfFiles(files), audience);
-      assert.equal((await read(bytes)).pages, pages);
+      const found = await read(bytes);
+      assert.equal(found.pages, pages);
+      assert.ok(found.right <= 595.28 - 40 + 0.5, `text reaches ${found.right} points`);
       assert.equal(isWhole, false);
     }
   });

@@ -223,18 +223,18 @@ function careOf(
   audience: Audience,
   { say, part }: Speech,
 ): readonly string[] {
-  const loads = changes.flatMap(({ loads: parts }, i) =>
-    parts.length === 0
-      ? []
-      : [
-          say('careLoads', {
-            number: String(i + 1),
-            parts: parts
-              .slice(0, most.parts)
-              .map((one) => shortened(part(one.part.value, one.place), most.word))
-              .join(', '),
-          }),
-        ],
+  const byParts = new Map<string, string[]>();
+  for (const [i, { loads: parts }] of changes.entries()) {
+    const names = parts
+      .slice(0, most.parts)
+      .map((one) => shortened(part(one.part.value, one.place), most.word));
+    if (names.length > 0)
+      byParts.set(names.join(', '), [...(byParts.get(names.join(', ')) ?? []), String(i + 1)]);
+  }
+  const loads = [...byParts].map(([parts, numbers]) =>
+    numbers.length === 1
+      ? say('careLoads', { number: numbers[0]!, parts })
+      : say('careLoadsSeveral', { numbers: numbers.join(', '), parts }),
   );
   const noted = injuries.map(({ part: { value }, place, note }) => {
     const name = shortened(part(value, place), most.word);

@@ -39,6 +39,7 @@ export const de: Texts = {
   atMost: '{name}: höchstens {value}',
   care: 'Pass auf dich auf',
   careLoads: 'Änderung {number} belastet: {parts}. Hör auf, wenn es weh tut.',
+  careLoadsSeveral: 'Änderungen {numbers} belasten: {parts}. Hör auf, wenn es weh tut.',
   careGeneral:
     'Hör auf, sobald etwas weh tut. Dieses Blatt ist kein ärztlicher Rat: Geh mit Schmerzen oder einer Verletzung erst zu Arzt oder Physiotherapie.',
   careNoted: 'Vermerkt, wie verlangt: {notes}.',

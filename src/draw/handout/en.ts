@@ -39,6 +39,7 @@ export const en = {
   atMost: '{name}: {value} or less',
   care: 'Take care',
   careLoads: 'Change {number} loads: {parts}. Stop if it hurts.',
+  careLoadsSeveral: 'Changes {numbers} load: {parts}. Stop if it hurts.',
   careGeneral:
     'Stop if anything hurts. This page is no medical advice: with pain or an injury, see a physician or physiotherapist first.',
   careNoted: 'Noted, as asked for: {notes}.',

@@ -31,7 +31,7 @@ describe('a handout as a page', () => {
       'Pressure in the lead foot, impact: over 70 %',
       'Attack angle: over 2° down',
       'Face to path: under 4° right',
-      'Change 1 loads: lead knee, lower back. Stop if it hurts.',
+      'Changes 1, 2, 3 load: lead knee, lower back. Stop if it hurts.',
       'see a physician or physiotherapist first.',
     ])
       assert.ok(words.includes(said), said);
@@ -66,7 +66,7 @@ describe('a handout as a page', () => {
       'von 47 cm auf 41 cm',
       'Druck auf dem vorderen Fuß, im Treffmoment: über 70 %',
       'Eintreffwinkel: über 2° abwärts',
-      'belastet: Knie (vorn), unterer Rücken.',
+      'Änderungen 1, 2, 3 belasten: Knie (vorn), unterer Rücken.',
       '47,0 cm',
     ])
       assert.ok(words.includes(said), said);

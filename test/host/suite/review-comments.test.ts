@@ -67,6 +67,7 @@ describe('the review of a record', function () {
   });
 
   it('begins with a remark, whose author is asked once where nobody knows the name', async () => {
+    await settings().update('author', undefined, vscode.ConfigurationTarget.Global);
     const document = await open('begun');
     await remark(document, 'path');
     await stage.type('Sure?');

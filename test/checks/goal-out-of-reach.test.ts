@@ -50,7 +50,10 @@ ${plan}`,
       ],
       ['carry: 490 m', /no club speed that anybody reaches gives carry 490 m/],
       ['total: 400 m', /no club speed that anybody reaches gives total distance 400 m/],
-      ['ball_speed: 70 m/s', /ball speed 70\.0 m\/s needs 5\d\.\d m\/s ± \d\.\d m\/s of club speed; this plan/],
+      [
+        'ball_speed: 70 m/s',
+        /ball speed 70\.0 m\/s needs 5\d\.\d m\/s ± \d\.\d m\/s of club speed; this plan/,
+      ],
     ] as const) {
       const analysis = analyseFiles({
         'lesson.swing.yaml': `${head}goals: [{ ${goal} }]\n${plan}`,

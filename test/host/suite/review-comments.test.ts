@@ -70,7 +70,7 @@ describe('the review of a record', function () {
     await settings().update('author', undefined, vscode.ConfigurationTarget.Global);
     const document = await open('begun');
     await remark(document, 'path');
-    await stage.type('Sure?');
+    await say('Sure?');
     await stage.click(button('Add Remark'));
     await stage.waitFor('.quick-input-widget input.input');
     await stage.type('Ida');
@@ -94,7 +94,7 @@ describe('the review of a record', function () {
     await open('talk', review.replace('one.swing', 'talk.swing'));
     await until(async () => (await labels()).length === 1);
     await stage.click('.review-thread-reply-button');
-    await stage.type('Yes, by eye.');
+    await say('Yes, by eye.');
     await stage.click(button('Reply'));
     await until(async () => /^delivery\.face · answered/.test((await labels())[0] ?? ''));
     assert.match(await saved('talk'), /author: Ida\n.*\n {8}state: answered\n {8}text: Yes, by eye\.\n/);
@@ -107,7 +107,7 @@ describe('the review of a record', function () {
     await named();
     const document = await open('offer');
     await remark(document, 'face');
-    await stage.type('Measured anew.');
+    await say('Measured anew.');
     await stage.click(button('Suggest a Value…'));
     await stage.waitFor('.quick-input-widget input.input');
     await stage.type('2 kg');
@@ -164,8 +164,18 @@ async function remark(document: vscode.TextDocument, key: string): Promise<void>
   vscode.window.activeTextEditor!.selection = new vscode.Selection(place, place);
   await until(async () => (await counted('.comment-diff-added')) > 0);
   await vscode.commands.executeCommand('workbench.action.addComment');
-  await stage.waitFor('.review-widget .comment-form .monaco-editor');
+}
+
+/** Types into the form of a comment, which takes the keys only once it is drawn and in focus. */
+async function say(words: string): Promise<void> {
+  const form = '.review-widget .comment-form .monaco-editor';
+  await stage.waitFor(form);
   await stage.settle();
+  await stage.click(form);
+  await until(() =>
+    stage.evaluate<boolean>(`document.activeElement?.closest(${JSON.stringify(form)}) != null`),
+  );
+  await stage.type(words);
 }
 
 async function put(document: vscode.TextDocument, from: string, to: string): Promise<void> {

@@ -3,7 +3,7 @@ import * as fs from 'node:fs';
 import { findSourceMap } from 'node:module';
 import Mocha from 'mocha';
 
-const TEST_LIMIT_MS = 30_000;
+const TEST_LIMIT_MS = 90_000;
 /** A page that was not drawn in time, or a host that stood still, is tried once more; what is wrong fails again. */
 const RETRIES = 1;
 

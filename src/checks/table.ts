@@ -8,6 +8,8 @@ import { beliefAgainstPhysics } from './belief-against-physics.ts';
 import { caution } from './caution.ts';
 import type { Check } from './check.ts';
 import { changeAgainstBook } from './change-against-book.ts';
+import { changeChangesNothing } from './change-changes-nothing.ts';
+import { changesDoNotFit } from './changes-do-not-fit.ts';
 import { changeInTwoWays } from './change-in-two-ways.ts';
 import { changeOfOutcome } from './change-of-outcome.ts';
 import { effectBothWays } from './effect-both-ways.ts';
@@ -16,6 +18,7 @@ import { changeOfDerived } from './change-of-derived.ts';
 import { changeStatedTwice } from './change-stated-twice.ts';
 import { evidenceShowsNothing } from './evidence-shows-nothing.ts';
 import { goalForOtherClub } from './goal-for-other-club.ts';
+import { goalsContradict } from './goals-contradict.ts';
 import { predictionOfAnotherPlan } from './prediction-of-another-plan.ts';
 import { proofAlreadyMet } from './proof-already-met.ts';
 import { proofCannotBeTold } from './proof-cannot-be-told.ts';
@@ -188,10 +191,13 @@ export const checks: readonly Check[] = [
   changeOfDerived,
   changeOfOutcome,
   changeAgainstBook,
+  changeChangesNothing,
+  changesDoNotFit,
   proofProvesNothing,
   proofCannotBeTold,
   proofAlreadyMet,
   goalForOtherClub,
+  goalsContradict,
   goalOutOfReach,
   planLoadsInjury,
   planLeadsAway,

@@ -128,13 +128,13 @@ function quantityAt(
     dimension: unit.dimension,
     unit: unit.name,
     directions: directionsOf(valueAt(value, 'directions'), reader) ?? (isAlike ? like.directions : []),
-    decimals: decimalsOf(value) ?? (isAlike ? like.decimals : 1),
+    decimals: decimalsOf(value, reader) ?? (isAlike ? like.decimals : 1),
   };
   const source = wordsAt(value, 'source');
   const bounds = rangeAt('bounds', value, notation, source, reader) ?? (isAlike ? like.bounds : undefined);
   const practice = practiceWithin(bounds, value, notation, source, reader);
   const uncertainty = uncertaintyAt(value, notation, reader) ?? (isAlike ? like.uncertainty : undefined);
-  const words = wordsAt(value, 'title') ?? key.replaceAll('_', ' ');
+  const words = titleOf(value, reader) ?? key.replaceAll('_', ' ');
   if (bounds === undefined && !valueAt(value, 'bounds'))
     missing('bounds', 'the window that is possible', pair, reader);
   const isComputed = kind === 'derived' && !valueAt(value, 'uncertainty');
@@ -209,9 +209,36 @@ function unitOf(
   return unit;
 }
 
-function decimalsOf(value: Tree): number | undefined {
-  const plain = valueAt(value, 'decimals')?.plain;
-  return typeof plain === 'number' && plain >= 0 && plain <= 6 ? Math.round(plain) : undefined;
+function decimalsOf(value: Tree, reader: Reader): number | undefined {
+  const tree = valueAt(value, 'decimals');
+  const plain = tree?.plain;
+  if (typeof plain !== 'number') return undefined;
+  if (Number.isInteger(plain) && plain >= 0 && plain <= mostDecimals) return plain;
+  // Beyond its limits the schema speaks of it.
+  if (!Number.isInteger(plain))
+    reader.problems.push({
+      code: 'number-out-of-range',
+      span: tree!.span,
+      found: quote(String(plain)),
+      expected: `a whole number from 0 to ${mostDecimals}`,
+    });
+  return undefined;
+}
+
+const mostDecimals = 6;
+
+/** Undefined, and said to be so, where it has nothing in it. */
+function titleOf(value: Tree, { problems }: Reader): string | undefined {
+  const title = wordsAt(value, 'title');
+  if (title === undefined || title.trim() !== '') return title;
+  const expected = 'what the quantity is called, or no `title`';
+  problems.push({
+    code: 'wrong-shape',
+    span: valueAt(value, 'title')!.span,
+    found: 'an empty title',
+    expected,
+  });
+  return undefined;
 }
 
 function lateralOf(value: Tree): boolean | undefined {

@@ -128,7 +128,7 @@ function quantityAt(
     dimension: unit.dimension,
     unit: unit.name,
     directions: directionsOf(valueAt(value, 'directions'), reader) ?? (isAlike ? like.directions : []),
-    decimals: decimalsOf(value, reader) ?? (isAlike ? like.decimals : 1),
+    decimals: decimalsOf(value) ?? (isAlike ? like.decimals : 1),
   };
   const source = wordsAt(value, 'source');
   const bounds = rangeAt('bounds', value, notation, source, reader) ?? (isAlike ? like.bounds : undefined);
@@ -209,23 +209,10 @@ function unitOf(
   return unit;
 }
 
-function decimalsOf(value: Tree, reader: Reader): number | undefined {
-  const tree = valueAt(value, 'decimals');
-  const plain = tree?.plain;
-  if (typeof plain !== 'number') return undefined;
-  if (Number.isInteger(plain) && plain >= 0 && plain <= mostDecimals) return plain;
-  // Beyond its limits the schema speaks of it.
-  if (!Number.isInteger(plain))
-    reader.problems.push({
-      code: 'number-out-of-range',
-      span: tree!.span,
-      found: quote(String(plain)),
-      expected: `a whole number from 0 to ${mostDecimals}`,
-    });
-  return undefined;
+function decimalsOf(value: Tree): number | undefined {
+  const plain = valueAt(value, 'decimals')?.plain;
+  return typeof plain === 'number' && Number.isInteger(plain) && plain >= 0 && plain <= 6 ? plain : undefined;
 }
-
-const mostDecimals = 6;
 
 /** Undefined, and said to be so, where it has nothing in it. */
 function titleOf(value: Tree, { problems }: Reader): string | undefined {

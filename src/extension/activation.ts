@@ -14,6 +14,7 @@ import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { listFiles, readFile } from './files.ts';
 import { registerNextEmpty } from './next-empty.ts';
+import { createPages } from './pages.ts';
 import { openCommand, registerPredictions } from './predictions.ts';
 import { proposeCommand, registerProposals } from './propose.ts';
 import { registerLessons } from './lessons.ts';
@@ -58,6 +59,7 @@ export async function runClient(
   });
   client.onRequest(listRequest, ({ folder }: ListParams) => listFiles(vscode.Uri.parse(folder, true)));
   client.onRequest(readRequest, ({ uri }: ReadParams) => readFile(vscode.Uri.parse(uri, true)));
+  const pages = createPages(client, context.workspaceState);
   context.subscriptions.push(
     output,
     ...watchers,
@@ -65,8 +67,9 @@ export async function runClient(
     registerCalibration(client),
     registerExplanations(client),
     registerPredictions(client),
-    registerBesidePages(client),
-    registerRevisions(client),
+    pages.restoring,
+    registerBesidePages(client, pages),
+    registerRevisions(client, pages),
     registerProposals(client),
     registerSheet(client, context.extensionUri),
     registerLessons(client, watchers),

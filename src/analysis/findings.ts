@@ -97,6 +97,7 @@ function lineTablesOf(subject: Subject): (uri: string) => LineTable {
 function textAt(subject: Subject, uri: string): string {
   if (uri === subject.uri) return subject.document.text;
   if (uri === subject.shots?.uri) return subject.shots.file?.text ?? '';
-  const others = [subject.student, subject.template, subject.workspace, ...subject.faultBooks];
+  const { student, template, workspace, review, record, faultBooks } = subject;
+  const others = [student, template, workspace, review, record, ...faultBooks];
   return others.find((other) => other?.uri === uri)?.document.text ?? '';
 }

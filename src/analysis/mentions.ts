@@ -95,7 +95,7 @@ function namesIn(uri: string, document: SwingwrightDocument, home: Home): readon
     case 'workspace':
       return inWorkspace(uri, document);
     case 'review':
-      return [];
+      return document.remarks.flatMap(({ about }) => (about === undefined ? [] : quantityNamed(about, home)));
   }
 }
 

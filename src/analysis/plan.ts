@@ -1,5 +1,6 @@
 // What the plan of a record leads to and how its goals stand, now and then; each computed once for an account and a plan, when asked for.
 import type { Account } from '../model/account.ts';
+import { unsureLevers } from '../judgement/candidates.ts';
 import { madeOf, type Foreseer } from '../judgement/foreseer.ts';
 import { standingOf, wantedOf, type Wanted } from '../judgement/goal-standing.ts';
 import { predict, type Prediction } from '../judgement/prediction.ts';
@@ -11,6 +12,7 @@ import { speedNeeded } from '../judgement/speed-need.ts';
 import { beliefAsItStands } from '../judgement/standing-number.ts';
 import type { Forecast, GoalForecast } from '../judgement/forecast.ts';
 import type { Subject } from '../checks/subject.ts';
+import type { Quantity } from '../registry/quantity.ts';
 import type { Goal, SwingRecord } from '../record/document.ts';
 
 export type { Proposal };
@@ -116,6 +118,13 @@ export function proposalOf(
     mostChanges,
     throwIfAborted,
   });
+}
+
+/** What the model could change for a goal, were it known well enough for anybody to tell that it was changed. */
+export function tooUnsureToChange(subject: Known, account: Account | undefined): readonly Quantity[] {
+  return account?.outcome === undefined
+    ? []
+    : unsureLevers(foreseerOf(subject, account), windowsIn(subject, account));
 }
 
 /** Faults that the numbers show and nobody stated, which a proposal may be made of too. */

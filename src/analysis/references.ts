@@ -6,13 +6,16 @@ import type {
   FaultFile,
   FileKind,
   Located,
+  ReviewFile,
   StudentFile,
+  SwingRecord,
   SwingwrightDocument,
   TemplateFile,
 } from '../record/document.ts';
 import { kindOf } from '../record/kind.ts';
 import { resolveReference } from '../record/reference.ts';
 import type { Lookout } from './lookout.ts';
+import { recordBeside, reviewBeside } from './review-beside.ts';
 
 export interface FollowedReferences {
   readonly student: Followed<StudentFile> | undefined;
@@ -21,6 +24,9 @@ export interface FollowedReferences {
   readonly faultBooks: readonly Followed<FaultFile>[];
   /** The file of shots, as text. */
   readonly shotsFile: ShotsText | undefined;
+  /** Of a record the review beside it, of a review the record that it is of. */
+  readonly review: Followed<ReviewFile> | undefined;
+  readonly record: Followed<SwingRecord> | undefined;
   readonly problems: readonly Problem[];
 }
 
@@ -61,8 +67,8 @@ export function followReferences(
     return { ...nothing, faultBooks: chain.books, problems };
   }
   if (document.kind === 'review') {
-    follow(document.of, 'swing');
-    return { ...nothing, problems };
+    const record = follow<SwingRecord>(document.of, 'swing') ?? recordBeside(uri, lookout, parse);
+    return { ...nothing, record, problems };
   }
   if (document.kind !== 'swing') return nothing;
 
@@ -75,12 +81,16 @@ export function followReferences(
     template,
     faultBooks: chainFrom(book, new Set(), lookout, parse).books,
     shotsFile: followText(uri, document.shotsFile, lookout, problems),
+    review: reviewBeside(uri, lookout, parse),
+    record: undefined,
     problems,
   };
 }
 
 const nothing: FollowedReferences = {
   shotsFile: undefined,
+  review: undefined,
+  record: undefined,
   student: undefined,
   club: undefined,
   template: undefined,

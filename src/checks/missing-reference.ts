@@ -4,6 +4,7 @@ import type { Problem } from '../measure/measure.ts';
 import type { Fix } from './check.ts';
 import { replace, textAt } from './fixes.ts';
 import { fromProblems } from './from-problems.ts';
+import { relativePath } from '../record/reference.ts';
 import type { Subject } from './subject.ts';
 
 export const missingReference = fromProblems({
@@ -23,8 +24,17 @@ student: mira.student.yaml`,
     },
     source: 'the file format of this project.',
   }),
-  fixes: turnBackslashes,
+  fixes: (problem, subject) => [...writeRecordBeside(problem, subject), ...turnBackslashes(problem, subject)],
 });
+
+/** A record that was renamed together with its review. */
+function writeRecordBeside({ span }: Problem, subject: Subject): readonly Fix[] {
+  if (subject.document.kind !== 'review' || subject.record === undefined) return [];
+  const path = relativePath(subject.uri, subject.record.uri);
+  // What stands in quotes has no quotes to add.
+  if (path === undefined || !/^[\p{L}\p{N}_][\p{L}\p{N}_ ./-]*$/u.test(path)) return [];
+  return [replace(subject, span, path, `Write \`${path}\``)];
+}
 
 /** Paths within a folder are written with `/` on every system, so that a record can be shared. */
 function turnBackslashes({ span }: Problem, subject: Subject): readonly Fix[] {

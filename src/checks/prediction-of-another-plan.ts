@@ -48,8 +48,8 @@ function differing(
   coverage: number,
 ): RawFinding | undefined {
   const [measure] = readings.map((reading) => reading.measure);
-  const { value, u } = whole.outlooks.get(quantity.id) ?? {};
-  if (measure === undefined || readings.length !== 1 || value == null || u == null) return undefined;
+  const { value = null, u = null } = whole.outlooks.get(quantity.id) ?? {};
+  if (measure === undefined || readings.length !== 1 || value === null || u === null) return undefined;
   if (!origins.some((origin) => origin === measure.method) || measure.stated === undefined) return undefined;
   const uStored = measure.stated / coverage;
   if (Math.abs(measure.value - value) <= uStored) return undefined;

@@ -1,7 +1,9 @@
 // Proposed changes in words, why there are none, and what was left out of the search; shared by editor and command line, searches nothing.
 import type { GoalForecast } from '../judgement/forecast.ts';
-import { enough, type ProposedChange } from '../judgement/proposal.ts';
-import { showValue } from '../measure/show.ts';
+import type { Standing } from '../judgement/goal-standing.ts';
+import { enough, nearOf } from '../judgement/nearness.ts';
+import type { ProposedChange } from '../judgement/proposal.ts';
+import { showValue, showWindow } from '../measure/show.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Subject } from './subject.ts';
 import { percent, placeWords } from './verdict-words.ts';
@@ -38,8 +40,12 @@ export function whyWords({ against, unstated, serves: { wanted, how } }: Propose
   return `the fault book says that it helps against "${name}"${shown}; it ${end}`;
 }
 
-/** Why nothing is proposed, in a sentence. */
-export function nothingWords(goals: readonly GoalForecast[]): string {
+/**
+ * Why nothing is proposed.
+ *
+ * @param unsure what could be changed, were it known well enough for anybody to tell
+ */
+export function nothingWords(goals: readonly GoalForecast[], unsure: readonly Quantity[]): string {
   if (goals.length === 0)
     return 'Nothing to propose: there is no goal; a plan is searched for `goals` of the record or of the student.';
   const known = goals.filter(({ now }) => now.value !== undefined);
@@ -49,7 +55,21 @@ export function nothingWords(goals: readonly GoalForecast[]): string {
     const count = known.length < goals.length ? 'every goal that can be told' : 'every goal';
     return `Nothing to propose: ${count} is more likely met than not with the swing as it is.`;
   }
-  return 'Nothing that the fault book or the model knows of helps.';
+  const reasons = known.flatMap(({ now }) => {
+    const isMet = (now.chance ?? 0) >= enough;
+    return !isMet && nearOf(now, now).stands ? [tooWideWords(now)] : [];
+  });
+  if (unsure.length > 0) {
+    const names = unsure.map((quantity) => placedTitle(quantity)).join(', ');
+    reasons.push(`What is known of ${names} is too unsure for anybody to tell that a change was made.`);
+  }
+  return ['Nothing that the fault book or the model knows of helps.', ...reasons].join(' ');
+}
+
+/** "Carry is known as 132 m ± 21 m only, and 126..138 m is wanted: measure it." */
+function tooWideWords({ wanted: { quantity, min, max }, value, u }: Standing): string {
+  const window = showWindow(quantity, min, max);
+  return `${quantity.title} is known as ${showValue(quantity, value!, u)} only, and ${window} is wanted: measure it.`;
 }
 
 /** What a coach may look for in vain: changes that start from a number which nobody measured, and faults that nobody stated. */

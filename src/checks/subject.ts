@@ -9,7 +9,9 @@ import type { ShotSummary } from '../model/shots.ts';
 import type { Derivation } from '../model/value.ts';
 import type {
   FaultFile,
+  ReviewFile,
   StudentFile,
+  SwingRecord,
   SwingwrightDocument,
   TemplateFile,
   WorkspaceFile,
@@ -48,6 +50,10 @@ export interface Subject {
   /** The fault book and those that it extends, nearest first. */
   readonly faultBooks: readonly Followed<FaultFile>[];
   readonly workspace: Followed<WorkspaceFile> | undefined;
+  /** Only for swing records: the review of the same name beside it. */
+  readonly review: Followed<ReviewFile> | undefined;
+  /** Only for reviews: the record that it is of, or where that is not there the one of the same name. */
+  readonly record: Followed<SwingRecord> | undefined;
   /** What can be measured: the built-in registry with the workspace's own. */
   readonly registry: Registry;
   /** Checks, relations and derived quantities of the workspace's own. */

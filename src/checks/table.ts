@@ -45,6 +45,11 @@ import { loftAgainstLean } from './loft-against-lean.ts';
 import { lowPointAgainstAttack } from './low-point-against-attack.ts';
 import { measureNotAllowed } from './measure-not-allowed.ts';
 import { missNotExplained } from './miss-not-explained.ts';
+import { openRemark } from './open-remark.ts';
+import { remarkAboutNothing } from './remark-about-nothing.ts';
+import { remarkOutOfStep } from './remark-out-of-step.ts';
+import { remarkStatedTwice } from './remark-stated-twice.ts';
+import { signOffVoid } from './sign-off-void.ts';
 import { missingDirection } from './missing-direction.ts';
 import { missingKey } from './missing-key.ts';
 import { missingUncertainty } from './missing-uncertainty.ts';
@@ -184,6 +189,11 @@ export const checks: readonly Check[] = [
   tooManyChanges,
   unknownReason,
   consentAndPrivacy,
+  remarkStatedTwice,
+  remarkAboutNothing,
+  remarkOutOfStep,
+  signOffVoid,
+  openRemark,
   silenceWithoutReason,
   unknownCode,
   unusedSilence,

@@ -1,6 +1,7 @@
 // The `check` command: every file's findings in the format asked for, and the exit code that a pipeline reads.
+import { openRemark } from '../checks/open-remark.ts';
 import { createCache } from '../analysis/cache.ts';
-import type { FileState } from '../analysis/result.ts';
+import type { FileState, Finding } from '../analysis/result.ts';
 import { settle } from '../analysis/settle.ts';
 import { badgeReport } from './formats/badge.ts';
 import { junitReport } from './formats/junit.ts';
@@ -8,6 +9,7 @@ import { linesReport } from './formats/lines.ts';
 import { sarifReport } from './formats/sarif.ts';
 import { printable, textReport } from './formats/text.ts';
 import { findFiles, loadFile, toPath } from '../disk/files.ts';
+import { reviewedBy } from './reviewed.ts';
 import { startProgress } from './progress.ts';
 import { findingJson, type FileReport } from './report.ts';
 
@@ -30,16 +32,24 @@ const writers: Record<Format, (reports: readonly FileReport[]) => string> = {
 
 /**
  * Checks the files at or below `paths` and prints the report.
+ * With `required` reviews, those of the records and the records of the reviews are looked at too, and an open remark is an error.
  * Gives 0 when no finding is an error, 1 when one is, 2 when something that was asked for could not be read.
  */
-export async function check(paths: readonly string[], format: Format, signal: AbortSignal): Promise<number> {
+export async function check(
+  paths: readonly string[],
+  format: Format,
+  signal: AbortSignal,
+  reviews: 'told' | 'required' = 'told',
+): Promise<number> {
   const { uris, unusable } = await findFiles(paths);
+  const together = reviews === 'required' ? await withReviews(uris, signal) : uris;
   const unread = unusable.map(({ path, reason }) => ({ path, reason }));
   const reports: FileReport[] = [];
   const files = new Map<string, FileState>();
   const cache = createCache();
-  const progress = startProgress(uris.length);
-  for (const uri of uris) {
+  const progress = startProgress(together.length);
+  const asked = new Set(uris);
+  for (const uri of together) {
     progress.step(printable(toPath(uri)));
     const own = await loadFile(uri);
     if (own.kind !== 'text') {
@@ -48,7 +58,8 @@ export async function check(paths: readonly string[], format: Format, signal: Ab
     }
     files.set(uri, own);
     const { findings } = await settle(uri, files, loadFile, signal, cache);
-    reports.push({ file: toPath(uri), findings });
+    const wanted = asked.has(uri) ? findings : findings.filter(({ code }) => code === openRemark.code);
+    reports.push({ file: toPath(uri), findings: reviews === 'required' ? wanted.map(required) : wanted });
   }
   progress.end();
   for (const { path, reason } of unread)
@@ -56,4 +67,20 @@ export async function check(paths: readonly string[], format: Format, signal: Ab
   if (reports.length > 0 || format !== 'text') process.stdout.write(writers[format](reports));
   if (unread.length > 0) return 2;
   return reports.some(({ findings }) => findings.some(({ severity }) => severity === 'error')) ? 1 : 0;
+}
+
+function required(finding: Finding): Finding {
+  return finding.code === openRemark.code ? { ...finding, severity: 'error' } : finding;
+}
+
+/** An open remark is told at the value in the record, or in the review where the record cannot show it. */
+async function withReviews(uris: readonly string[], signal: AbortSignal): Promise<readonly string[]> {
+  const all = new Set(uris);
+  for (const uri of uris) {
+    const reviewed = await reviewedBy(uri, signal);
+    if (reviewed === undefined) continue;
+    for (const other of [reviewed.record.uri, ...reviewed.reviews.map((review) => review.uri)])
+      all.add(other);
+  }
+  return [...all].sort();
 }

@@ -46,12 +46,13 @@ program
   .description('find what is wrong in records, students, templates and fault books')
   .argument('[paths...]', 'files, or folders to look through', ['.'])
   .addOption(new Option('--format <format>', 'how to print the findings').choices(formats).default('text'))
+  .option('--reviews', 'an open remark of a review is an error')
   .addHelpText(
     'after',
     '\nExit code: 0 no finding is an error, 1 at least one is, 2 something could not be read.',
   )
-  .action(async (paths: string[], options: { format: Format }) => {
-    process.exitCode = await check(paths, options.format, stop.signal);
+  .action(async (paths: string[], { format, reviews }: { format: Format; reviews?: true }) => {
+    process.exitCode = await check(paths, format, stop.signal, reviews ? 'required' : 'told');
   });
 
 program

@@ -2,7 +2,7 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { URI } from 'vscode-uri';
 import { notUnderstoodIn, type NotUnderstood } from '../analysis/not-understood.ts';
-import { askedFor, forecastOf, goalsWith, proposalOf } from '../analysis/plan.ts';
+import { askedFor, forecastOf, goalsWith, proposalOf, tooUnsureToChange } from '../analysis/plan.ts';
 import type { Forecast, GoalForecast } from '../judgement/forecast.ts';
 import { foremostOf, goalWords, keptWords, needWords, outlookWords } from '../checks/forecast-words.ts';
 import { edit } from '../checks/block-edits.ts';
@@ -120,7 +120,7 @@ async function write(uri: string, text: string, edits: readonly TextEdit[]): Pro
 }
 
 function asText(
-  { subject }: Analysis,
+  { subject, account }: Analysis,
   forecast: Forecast,
   proposal: Proposal | undefined,
   { what }: PlanRequest,
@@ -141,7 +141,7 @@ function asText(
     blocks.push([
       'Proposed',
       ...(proposal === undefined
-        ? [`  ${nothingWords(goals)}`]
+        ? [`  ${nothingWords(goals, tooUnsureToChange(subject, account))}`]
         : [...proposal.changes.map((change) => `  ${changeWords(change)}`), ...effects(proposal.prediction)]),
     ]);
     if (proposal !== undefined)
@@ -149,6 +149,7 @@ function asText(
         'Goals with it',
         ...goalsWith(proposal, forecast).flatMap((goal) => goalLines(goal, 'plan')),
       ]);
+    else if (goals.length > 0) blocks.push(['Goals', ...goals.flatMap((goal) => goalLines(goal, 'record'))]);
     const leftOut = goals.length === 0 ? [] : leftOutWords(subject, proposal?.changes ?? []);
     if (leftOut.length > 0) blocks.push(['Left out', ...leftOut.map((line) => `  ${line}`)]);
   } else {

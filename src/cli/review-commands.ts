@@ -2,6 +2,7 @@
 import { Option, type Command } from 'commander';
 import { auditCommand, auditFormats, type AuditFormat } from './audit.ts';
 import { methodsCommand } from './methods.ts';
+import { reviewCommand, type ReviewOptions } from './review.ts';
 
 export function addReviewCommands(program: Command, signal: AbortSignal): void {
   program
@@ -33,5 +34,28 @@ export function addReviewCommands(program: Command, signal: AbortSignal): void {
       const { quantity, format } = options;
       const keep = options.write ? 'write' : 'print';
       process.exitCode = await methodsCommand(folder, { format, quantity, keep }, signal);
+    });
+
+  program
+    .command('review')
+    .description('list what colleagues remark on a record, reply, settle, suggest a value, sign off')
+    .argument('<file>', 'a swing record, or a review of one')
+    .option('--all', 'settled remarks too')
+    .option('--about <id>', 'remark on this entry, such as delivery.face or faults.low-hands')
+    .option('--reply <id>', 'reply to a remark; of every id the beginning will do')
+    .option('--settle <id>', 'settle a remark')
+    .option('--reopen <id>', 'open a settled remark again')
+    .option('--apply <id>', 'write the value that a remark suggests into the record')
+    .option('--sign-off', 'sign the record off as it stands')
+    .option('--text <text>', 'the words of the remark or the reply')
+    .option('--suggest <value>', 'the value that should stand there instead, as in "2 deg right by radar"')
+    .option('--author <name>', 'who does it; left out, whom git knows here')
+    .addOption(new Option('--format <format>', 'how to print it').choices(['text', 'json']).default('text'))
+    .addHelpText(
+      'after',
+      '\nExit code: 0 listed or done, 1 it cannot be done, 2 something could not be read or written.',
+    )
+    .action(async (file: string, options: ReviewOptions) => {
+      process.exitCode = await reviewCommand(file, options, signal);
     });
 }

@@ -46,6 +46,18 @@ export async function listFolder(folder: string): Promise<readonly string[]> {
   return files.sort().map(toUri);
 }
 
+/** Swingwright's files in the folder at this URI itself, sorted; none where it cannot be read. */
+export async function listBeside(folder: string): Promise<readonly string[]> {
+  const { scheme, fsPath } = URI.parse(folder);
+  if (scheme !== 'file') return [];
+  const names = await readdir(fsPath).catch(() => []);
+  return names
+    .map((name) => join(fsPath, name))
+    .filter(isOurs)
+    .sort()
+    .map(toUri);
+}
+
 function isOurs(path: string): boolean {
   return kindOf(toUri(path)) !== undefined;
 }

@@ -68,6 +68,13 @@ export async function openRevision({ revision, path }: Revisioned): Promise<Revi
   };
 }
 
+/** What git calls whoever works in this folder; undefined where there is no git or it does not say. A repository is not needed. */
+export async function userNameIn(folder: string): Promise<string | undefined> {
+  const there = await nearestFolder(resolve(folder));
+  const name = there === undefined ? undefined : await git(['config', '--get', 'user.name'], there);
+  return name?.kind === 'done' ? name.text.trim() || undefined : undefined;
+}
+
 /** A commit that changed a file. */
 export interface PastCommit {
   readonly commit: string;

@@ -11,7 +11,7 @@ import { exactnessOf, type Foreseer, type Made } from './foreseer.ts';
 import type { Standing } from './goal-standing.ts';
 import { predict } from './prediction.ts';
 import { proofAgainst, proofHalfWay } from './proposed-proof.ts';
-import { heldIn, roomFor, type Windows } from './room.ts';
+import { heldIn, roomFor, type Room, type Windows } from './room.ts';
 import type { FaultVerdict } from './verdict.ts';
 
 /** A fault that the numbers show and nobody stated. */
@@ -50,16 +50,16 @@ export interface Search {
 
 const stages = ['setup', 'backswing', 'downswing'];
 
-/** What a player can set out to change and the model reaches: by how much at a time, in the unit shown. A judgement. */
-const levers: readonly (readonly [id: string, step: number, stage: number])[] = [
-  ['delivery.arc.direction', 1, 0],
-  ['checkpoints.impact.lead_shoulder', 2, 2],
-  ['checkpoints.impact.shaft_lean', 2, 2],
-  ['delivery.attack', 1, 2],
-  ['delivery.path', 1, 2],
-  ['delivery.face_to_path', 1, 2],
+/** What a player can set out to change and the model reaches: by how much at a time, in the unit shown, and how far before the next lesson. A judgement. */
+const levers: readonly (readonly [id: string, step: number, steps: number, stage: number])[] = [
+  ['delivery.arc.direction', 1, 6, 0],
+  ['checkpoints.impact.lead_shoulder', 2, 3, 2],
+  ['checkpoints.impact.shaft_lean', 2, 3, 2],
+  ['delivery.attack', 1, 4, 2],
+  ['delivery.path', 1, 6, 2],
+  ['delivery.face', 1, 6, 2],
+  ['delivery.face_to_path', 1, 6, 2],
 ];
-const mostSteps = 4;
 
 /** @param now how each goal of which the record says enough stands, in whose order effects are given */
 export function candidatesFor(search: Search, now: readonly Standing[]): readonly Scored[] {
@@ -141,15 +141,11 @@ function fromLevers(
   { foreseer, windows, throwIfAborted }: Search,
   now: readonly Standing[],
 ): readonly Scored[] {
-  const { account, registry } = foreseer;
-  return levers.flatMap(([id, step, stage]): Scored[] => {
+  const { account } = foreseer;
+  return leversIn(foreseer, windows).flatMap(({ quantity, from, step, stage, room, aims }): Scored[] => {
     throwIfAborted();
-    const quantity = registry.find(id);
-    const value = account.derivation.values.get(id);
-    if (quantity === undefined || value === undefined || value.kind === 'expected') return [];
-    const from = value.value;
+    const { id } = quantity;
     const unit = differenceToSI(step, quantity.unit);
-    const room = roomFor(quantity, account.situation, windows);
     // The flight does not answer in proportion: it is asked on the side where the changes will lie.
     const probe = 2 * unit * (from > (room.min + room.max) / 2 ? -1 : 1);
     const set = {
@@ -158,16 +154,12 @@ function fromLevers(
       amount: from + probe,
       u: exactnessOf(quantity, from, from + probe),
     } as const;
-    const effects = intervene(account, withFaceHeld([set]))?.effects;
+    const effects = intervene(account, withFaceHeld(account, [set]))?.effects;
     const seen = now.map(({ wanted }) => effects?.get(wanted.quantity.id));
     if (effects === undefined || seen.some((effect) => effect?.value === null)) return [];
     const spreads = seen.map((effect, i) => (effect === undefined ? 0 : effect.u! ** 2 - now[i]!.u! ** 2));
-    const first = Math.round(differenceFromSI(from, quantity.unit) / step);
-    const aims = Array.from({ length: 2 * mostSteps + 1 }, (_, n) =>
-      toSI((first + n - mostSteps) * step, quantity.unit),
-    );
     return aims.flatMap((to): Scored[] => {
-      if (heldIn(room, from, to) !== to || !isMeasurable(quantity, from, to, foreseer)) return [];
+      if (!isMeasurable(quantity, from, to, foreseer)) return [];
       const share = (to - from) / probe;
       const moves = seen.map((effect) => share * (effect?.difference ?? 0));
       if (!servesOf(quantity, now, moves)) return [];
@@ -187,6 +179,42 @@ function fromLevers(
       return [{ candidate: found, origin: 'lever', moves, spreads, effort: Math.abs(2 * share) }];
     });
   });
+}
+
+interface Lever {
+  readonly quantity: Quantity;
+  readonly from: number;
+  readonly step: number;
+  readonly stage: number;
+  readonly room: Room;
+  readonly aims: readonly number[];
+}
+
+/** A face that was measured is set itself: with the path beside it the two add up, where face-to-path would turn the face with the path. */
+function leversIn({ account, registry }: Foreseer, windows: Windows): readonly Lever[] {
+  const measuredIn = (id: string): number | undefined => {
+    const value = account.derivation.values.get(id);
+    return value === undefined || value.kind === 'expected' ? undefined : value.value;
+  };
+  return levers.flatMap(([id, step, steps, stage]): Lever[] => {
+    const quantity = registry.find(id);
+    const from = measuredIn(id);
+    if (quantity === undefined || from === undefined) return [];
+    if (id === 'delivery.face_to_path' && measuredIn('delivery.face') !== undefined) return [];
+    const room = roomFor(quantity, account.situation, windows);
+    const first = Math.round(differenceFromSI(from, quantity.unit) / step);
+    const aims = Array.from({ length: 2 * steps + 1 }, (_, n) =>
+      toSI((first + n - steps) * step, quantity.unit),
+    ).filter((to) => heldIn(room, from, to) === to);
+    return [{ quantity, from, step, stage, room, aims }];
+  });
+}
+
+/** What the model could change, were it known well enough for anybody to tell that it was changed. */
+export function unsureLevers(foreseer: Foreseer, windows: Windows): readonly Quantity[] {
+  return leversIn(foreseer, windows).flatMap(({ quantity, from, aims }) =>
+    aims.length > 0 && aims.every((to) => !isMeasurable(quantity, from, to, foreseer)) ? [quantity] : [],
+  );
 }
 
 /** What turns the club to a side is there for goals that lie at a side, and what leads it down or forward for the others. */

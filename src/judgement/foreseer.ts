@@ -1,7 +1,7 @@
 // What predictions of a plan are made from: the account of the record, the faults that it states, and each change as a number; predicts nothing.
 import type { Measure, Window } from '../measure/measure.ts';
 import type { Account } from '../model/account.ts';
-import { faceIds, withFaceHeld } from '../model/held-face.ts';
+import { withFaceHeld } from '../model/held-face.ts';
 import type { Change } from '../model/intervention.ts';
 import type { PlannedChange } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
@@ -32,17 +32,24 @@ export function changeOf({ quantity, to, u }: Made): Change {
 }
 
 /** What the model is asked: the changes with the face kept where they say nothing of it, and what comes with them besides. */
-export function changesOf(made: readonly Made[], further: readonly Change[] = []): readonly Change[] {
-  const own = made.map(changeOf);
-  const isFaceSpokenOf = further.some(({ id }) => faceIds.includes(id));
-  return [...(isFaceSpokenOf ? own : withFaceHeld(own)), ...further];
+export function changesOf(
+  made: readonly Made[],
+  account: Account,
+  further: readonly Change[] = [],
+): readonly Change[] {
+  return withFaceHeld(account, [...made.map(changeOf), ...further]);
 }
 
 /** A change is made to a quarter of how far it goes, where nothing else is said: a judgement. */
 const exactness = 0.25;
 
-export function exactnessOf(quantity: Quantity, from: number | undefined, to: number): number {
-  return from === undefined ? quantity.uncertainty.otherwise : exactness * Math.abs(to - from);
+/** Nobody knows that a change was made better than the best way of measuring it reads. */
+export function exactnessOf({ uncertainty }: Quantity, from: number | undefined, to: number): number {
+  if (from === undefined) return uncertainty.otherwise;
+  return Math.max(
+    exactness * Math.abs(to - from),
+    Math.min(uncertainty.otherwise, ...Object.values(uncertainty.by)),
+  );
 }
 
 /** A window is as likely in all of it (JCGM 100:2008, 4.3.7). */

@@ -27,9 +27,9 @@ export interface Outlook {
 }
 
 export interface Prediction {
-  /** What moves, but for what is changed itself; by id. Through a belief as soon as one takes part. */
+  /** What moves, but for what is changed itself; by id. Through a belief where one has a noticeable part in it. */
   readonly outlooks: ReadonlyMap<string, Outlook>;
-  /** What is held where it is while the path is changed: the face. */
+  /** What is held where it is while the path moves: the face. */
   readonly kept: readonly Outlook[];
   /** What is known of everything once the changes are made, for goals and proofs. */
   readonly belief: Belief;
@@ -39,29 +39,23 @@ export interface Prediction {
 
 /** An effect that is believed in without a number of its own is good to half of itself (a judgement). */
 const unsureShare = 0.5;
+const leastBelieved = 0.1;
 
 export function predict(made: readonly Made[], foreseer: Foreseer): Prediction {
   const { account, registry } = foreseer;
-  const changes = changesOf(made);
-  const plain = intervene(account, changes);
+  const plain = intervene(account, changesOf(made, account));
   const believed = made.flatMap((one) => believedEffects(one, foreseer, made));
-  const whole = believed.length === 0 ? plain : intervene(account, changesOf(made, believed));
+  const changes = changesOf(made, account, believed);
+  const whole = believed.length === 0 ? plain : intervene(account, changes);
   const changed = new Set(made.map(({ quantity }) => quantity.id));
-  const held = believed.some(({ id }) => faceIds.includes(id))
-    ? []
-    : changes.flatMap(({ id, kind }) => (kind === 'kept' ? [id] : []));
+  const held = changes.flatMap(({ id, kind }) => (kind === 'kept' ? [id] : []));
   const outlooks = new Map<string, Outlook>();
   const kept: Outlook[] = [];
   for (const [id, effect] of whole?.effects ?? []) {
     const quantity = registry.find(id);
     if (quantity === undefined || changed.has(id)) continue;
-    const before = plain?.effects.get(id);
-    const isSame = believed.length === 0 || (before !== undefined && before.difference === effect.difference);
-    const outlook: Outlook = {
-      ...asItStands(effect, account),
-      quantity,
-      origin: isSame ? 'model' : 'belief',
-    };
+    const origin = believed.length > 0 && isBelieved(effect, plain?.effects.get(id)) ? 'belief' : 'model';
+    const outlook: Outlook = { ...asItStands(effect, account), quantity, origin };
     if (held.includes(id)) kept.push(outlook);
     else outlooks.set(id, outlook);
   }
@@ -88,6 +82,12 @@ export function predict(made: readonly Made[], foreseer: Foreseer): Prediction {
   };
 }
 
+/** Whether a belief has more than a tenth in how far it moves; what is less than that is the model's word. */
+function isBelieved({ difference }: Effect, before: Effect | undefined): boolean {
+  if (difference === null || before === undefined || before.difference === null) return true;
+  return Math.abs(difference - before.difference) > leastBelieved * Math.abs(difference);
+}
+
 /** From the number that stands for it in the record, by as far as it moves; a formula of the workspace's own is kept to the letter. */
 function asItStands(effect: Effect, account: Account): Effect {
   if (account.situation.own?.rules.some(({ outputs }) => outputs.includes(effect.id)) === true) return effect;
@@ -102,15 +102,17 @@ interface Believed extends Change {
 }
 
 /**
- * A fault that the change is for, and whose `changes` name the quantity, goes as far as the change goes of what the book says
- * that it takes; with it go the effects that it tends to. Only those that the model does not know from the change itself.
+ * A fault that the change is for, or any stated one where its reasons name none, and whose `changes` name the quantity, goes as far
+ * as the change goes of what the book says that it takes; with it go the effects that it tends to. Only those that the model does
+ * not know from the change itself.
  */
 function believedEffects(one: Made, foreseer: Foreseer, all: readonly Made[]): readonly Believed[] {
   const { account, faults } = foreseer;
   const set = new Set(all.map(({ quantity }) => quantity.id));
   const found = new Map<string, Believed>();
-  for (const fault of faults) {
-    if (one.because.length > 0 && !one.because.includes(fault.fault.id.value)) continue;
+  const meant = faults.filter(({ fault }) => one.because.includes(fault.id.value));
+  const withHeld = changesOf([one], account);
+  for (const fault of meant.length > 0 ? meant : faults) {
     const share = shareOf(one, fault, account);
     if (!(share > 0)) continue;
     for (const effect of fault.fault.tendsTo) {
@@ -118,9 +120,9 @@ function believedEffects(one: Made, foreseer: Foreseer, all: readonly Made[]): r
       if (quantity === undefined || sign === undefined || set.has(quantity.id)) continue;
       if (found.has(quantity.id)) continue;
       // Of a face that is only kept since nobody says anything of it, a belief says something.
-      const asked = faceIds.includes(quantity.id) ? [changeOf(one)] : changesOf([one]);
+      const asked = faceIds.includes(quantity.id) ? [changeOf(one)] : withHeld;
       const known = intervene(account, asked)?.effects.get(quantity.id);
-      const isCarried = one.quantity.id === 'delivery.path' && quantity.id === 'delivery.face';
+      const isCarried = withHeld.length > 1 && quantity.id === 'delivery.face';
       if ((known?.difference ?? null) !== null && !isCarried) continue;
       const size = sizeOf(effect, fault, foreseer);
       if (size === undefined) continue;

@@ -4,6 +4,7 @@ import { speedNeeded, type Need } from './speed-need.ts';
 import { candidatesFor, type Candidate, type Scored, type Search } from './candidates.ts';
 import type { Foreseer } from './foreseer.ts';
 import { chanceIn, chanceOfAll, standingOf, type Standing, type Wanted } from './goal-standing.ts';
+import { goalsReached, isHarmed, nearOf, outsideBy, type Near } from './nearness.ts';
 import { predict, type Prediction } from './prediction.ts';
 
 export type { Candidate, Unstated } from './candidates.ts';
@@ -29,8 +30,6 @@ export interface Wish extends Search {
   readonly mostChanges: number;
 }
 
-/** So likely, and a goal counts as brought inside. */
-export const enough = 0.5;
 /** One more change must bring so much of a goal to be worth a student's attention. */
 const worth = 0.15;
 /** Less than this of a goal is not what a change is there for. */
@@ -53,6 +52,7 @@ interface Grown {
   readonly proposal: Proposal;
   readonly goals: number;
   readonly rank: number;
+  readonly isDone: boolean;
 }
 
 /**
@@ -66,11 +66,14 @@ export function propose(wish: Wish): Proposal | undefined {
   const player = foreseer.account.situation;
   const belief = beliefAsItStands(foreseer.account, foreseer.hand);
   const now = wanted.map((one) => standingOf(one, belief, player)).filter(({ value }) => value !== undefined);
-  if (now.every(isInside)) return undefined;
+  if (now.every(standsAlready)) return undefined;
   const scored = candidatesFor(wish, now);
   let best: readonly Rated[] = [{ set: [], score: 0 }];
   let found: Proposal | undefined;
-  let last = goalsIn(now);
+  let last = goalsReached(
+    now.map((one) => nearOf(one, one)),
+    now,
+  );
   for (let size = 1; size <= mostChanges; size++) {
     best = best
       .flatMap(({ set }) =>
@@ -88,22 +91,13 @@ export function propose(wish: Wish): Proposal | undefined {
     }
     if (grown === undefined || grown.goals < last + worth) continue;
     [found, last] = [grown.proposal, grown.goals];
-    if (found.standings.every((one) => one.value === undefined || isInside(one))) break;
+    if (grown.isDone) break;
   }
   return found && { ...withReasons(found, now, foreseer), needs: needsOf(found, foreseer) };
 }
 
 function needsOf({ standings, changes }: Proposal, foreseer: Foreseer): Proposal['needs'] {
   return standings.map((one) => speedNeeded(one.wanted, one, changes, foreseer));
-}
-
-function isInside({ chance }: Standing): boolean {
-  return (chance ?? 0) >= enough;
-}
-
-/** How many goals are expected to be met. */
-function goalsIn(standings: readonly Standing[]): number {
-  return standings.reduce((sum, { chance }) => sum + (chance ?? 0), 0);
 }
 
 /** The same changes found in another order are one set. */
@@ -120,34 +114,33 @@ function distinct(rated: readonly Rated[]): readonly Rated[] {
 function isTwin({ candidate: { quantity: a } }: Scored, { candidate: { quantity: b } }: Scored): boolean {
   const families = [
     ['delivery.arc.direction', 'delivery.path'],
+    ['delivery.face', 'delivery.face_to_path'],
     ['checkpoints.impact.lead_shoulder', 'checkpoints.impact.shaft_lean', 'delivery.attack'],
   ];
   return a.id === b.id || families.some((family) => family.includes(a.id) && family.includes(b.id));
 }
 
-/** The chance of each goal with these changes, their effects added up. */
-function chancesWith(set: readonly Scored[], now: readonly Standing[]): readonly number[] {
-  return now.map(({ wanted, value, u }, i) => {
+/** How near each goal comes with these changes, their effects added up. */
+function reachedWith(set: readonly Scored[], now: readonly Standing[]): readonly Near[] {
+  return now.map((one, i) => {
+    const { wanted, value, u } = one;
     const moved = set.reduce((sum, { moves }) => sum + moves[i]!, value!);
     const variance = set.reduce((sum, { spreads }) => sum + spreads[i]!, u! ** 2);
-    return chanceIn(wanted, moved, Math.sqrt(Math.max(variance, 0.01 * u! ** 2)));
+    const chance = chanceIn(wanted, moved, Math.sqrt(Math.max(variance, 0.01 * u! ** 2)));
+    return nearOf({ chance, value: moved }, one);
   });
 }
 
 /** A goal far off gives no chance to compare by, but a change that leads toward it may be half of what it takes. */
 function scoreOf(set: readonly Scored[], now: readonly Standing[]): number {
-  const chances = chancesWith(set, now);
-  const away = now.reduce((sum, { wanted: { min, max }, value, u }, i) => {
-    const moved = set.reduce((total, { moves }) => total + moves[i]!, value!);
-    return sum + Math.min(20, Math.max(min - moved, moved - max, 0) / Math.max(u!, 1e-9));
-  }, 0);
-  return rankOf(chances, now) - handicapOf(set) - 0.005 * away;
+  const then = reachedWith(set, now);
+  const away = now.reduce((sum, one, i) => sum + Math.min(20, outsideBy(one, then[i]!.value)), 0);
+  const harmed = now.filter((one, i) => isHarmed(one, then[i]!)).length;
+  return rankOf(then, now) - handicapOf(set) - 0.005 * away - harmed;
 }
 
-function rankOf(chances: readonly number[], now: readonly Standing[]): number {
-  const spoilt = now.filter((one, i) => isInside(one) && chances[i]! < enough).length;
-  const isDone = chances.every((chance) => chance >= enough);
-  return chances.reduce((sum, chance) => sum + chance, 0) - spoilt + (isDone ? 0.5 : 0);
+function rankOf(then: readonly Near[], now: readonly Standing[]): number {
+  return goalsReached(then, now) + (then.every(({ stands }) => stands) ? 0.5 : 0);
 }
 
 function handicapOf(set: readonly Scored[]): number {
@@ -160,7 +153,7 @@ function handicapOf(set: readonly Scored[]): number {
 
 function grownOf(set: readonly Scored[], now: readonly Standing[], wish: Wish): Grown | undefined {
   const { foreseer, wanted } = wish;
-  const open = now.find((one) => !isInside(one))!.wanted;
+  const open = now.find((one) => !standsAlready(one))!.wanted;
   const changes = set
     .map(({ candidate }): ProposedChange => ({
       ...candidate,
@@ -170,15 +163,20 @@ function grownOf(set: readonly Scored[], now: readonly Standing[], wish: Wish): 
     .toSorted((a, b) => a.stage - b.stage);
   const { prediction, standings, chance } = outcomeOf(changes, wanted, foreseer);
   const then = now.map((one) => standings.find((each) => each.wanted === one.wanted)!);
-  // A goal that nobody could tell any more is not brought inside, and one that stands is not given away.
+  // A goal that nobody could tell any more is not brought inside.
   if (then.some(({ value }) => value === undefined)) return undefined;
-  if (now.some((one, i) => isInside(one) && !isInside(then[i]!))) return undefined;
-  const chances = then.map((one) => one.chance ?? 0);
+  const reached = then.map((one, i) => nearOf(one, now[i]!));
+  if (now.some((one, i) => isHarmed(one, reached[i]!))) return undefined;
   return {
     proposal: { changes, prediction, standings, needs: [], chance },
-    goals: goalsIn(then),
-    rank: rankOf(chances, now) - handicapOf(set),
+    goals: goalsReached(reached, now),
+    rank: rankOf(reached, now) - handicapOf(set),
+    isDone: reached.every(({ stands }) => stands),
   };
+}
+
+function standsAlready(now: Standing): boolean {
+  return nearOf(now, now).stands;
 }
 
 function outcomeOf(changes: readonly Candidate[], wanted: readonly Wanted[], foreseer: Foreseer) {
@@ -192,16 +190,19 @@ function outcomeOf(changes: readonly Candidate[], wanted: readonly Wanted[], for
 /** By leaving each out in turn: the goal that loses most without it, first of those that do not stand, which alone are a reason. */
 function withReasons(found: Proposal, now: readonly Standing[], foreseer: Foreseer): Proposal {
   const wanted = now.map((one) => one.wanted);
-  const chancesOf = (standings: readonly Standing[]): readonly number[] =>
-    wanted.map((one) => standings.find((each) => each.wanted === one)?.chance ?? 0);
-  const all = chancesOf(found.standings);
+  const nearIn = (standings: readonly Standing[]): readonly number[] =>
+    now.map((one) => {
+      const then = standings.find((each) => each.wanted === one.wanted);
+      return nearOf(then ?? { chance: undefined, value: undefined }, one).near;
+    });
+  const all = nearIn(found.standings);
   const places = [...now.keys()];
   const changes = found.changes.map((change): ProposedChange => {
     const others = found.changes.filter((other) => other !== change);
-    const without = chancesOf(others.length === 0 ? now : outcomeOf(others, wanted, foreseer).standings);
+    const without = nearIn(others.length === 0 ? now : outcomeOf(others, wanted, foreseer).standings);
     const gain = (i: number): number => all[i]! - without[i]!;
     const best = (of: readonly number[]): number => of.reduce((a, b) => (gain(b) > gain(a) ? b : a));
-    const open = best(places.filter((i) => !isInside(now[i]!)));
+    const open = best(places.filter((i) => !standsAlready(now[i]!)));
     const strongest = best(places);
     const isKeeper = gain(open) < leastGain && gain(strongest) > gain(open);
     const because = change.against === undefined ? [wanted[open]!.key] : change.because;

@@ -36,7 +36,7 @@ export function speedNeeded(
   const speedQuantity = registry.find(speedId);
   if (!ofSpeed.has(quantity.id) || speedQuantity === undefined) return undefined;
   if (then.value === undefined || (then.chance ?? 1) >= leastChance || then.value > max) return undefined;
-  const changes = changesOf(made);
+  const changes = changesOf(made, account);
   const now = account.derivation.values.get(speedId);
   const own = changes.find(({ id }) => id === speedId);
   const planned = own?.amount ?? now?.value;

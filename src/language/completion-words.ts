@@ -1,4 +1,6 @@
 // Proposes the words that may stand for a value: clubs of the bag, faults of the books, shapes, misses, parts of the body, ids, dates; measurements and expressions are another's.
+import { harmless } from '../measure/quote.ts';
+import { anchorsOf } from '../record/anchor.ts';
 import { wordBeside } from '../record/cursor.ts';
 import { bodyWords } from '../registry/body.ts';
 import { contacts, misses } from '../registry/generated.ts';
@@ -75,8 +77,9 @@ function wordsFor(desire: Desire, key: string, first: unknown, path: Path): read
       return bodyWords.map((word) => ({ word }));
     case 'change':
     case 'effect':
-    case 'about':
       return ids(desire).map(({ id, title }) => ({ word: id, detail: title }));
+    case 'about':
+      return placesOfRecord(desire);
     case 'direction': {
       const about = quantityBeside(text, cursor, subject.registry);
       if (kind !== 'faults') return [];
@@ -102,6 +105,14 @@ function wordsFor(desire: Desire, key: string, first: unknown, path: Path): read
       }));
     }
   }
+}
+
+/** What a remark may be about: what the record holds, in its order, else any quantity. */
+function placesOfRecord(desire: Desire): readonly Word[] {
+  const { record } = desire.analysis.subject;
+  const known = record === undefined ? [] : [...anchorsOf(record.document).values()];
+  if (known.length > 0) return known.map(({ about, value }) => ({ word: about, detail: harmless(value) }));
+  return ids(desire).map(({ id, title }) => ({ word: id, detail: title }));
 }
 
 /** Quantities, those that somebody asks for and those that the record has first. */

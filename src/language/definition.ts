@@ -4,6 +4,7 @@ import { homeOf, mentionAt, mentionsIn, type Mention } from '../analysis/mention
 import type { Analysis } from '../analysis/result.ts';
 import type { Span } from '../measure/measure.ts';
 import type { Located, SwingwrightDocument } from '../record/document.ts';
+import { anchorsOf } from '../record/anchor.ts';
 import { holds, offsetAt } from './places.ts';
 import type { LocationLink, Position } from './shapes.ts';
 
@@ -131,6 +132,8 @@ function inWorkspaceFile(
 function entryOf({ thing: { name: id }, role }: Mention, analysis: Analysis): readonly Place[] {
   const { uri, document, subject } = analysis;
   if (role === 'entry' && subject.registry.own.some((own) => own.id === id)) return [];
+  const { record } = subject;
+  if (document.kind === 'review') return record === undefined ? [] : entryIn(id, record);
   const entries = mentionsIn(uri, document, homeOf(analysis)).filter(
     ({ thing, role }) => role === 'entry' && thing.kind === 'quantity' && thing.name === id,
   );
@@ -141,6 +144,19 @@ function entryOf({ thing: { name: id }, role }: Mention, analysis: Analysis): re
   return [
     { uri, document, whole: { ...whole, start: Math.min(whole.start, first.span.start) }, name: first.span },
   ];
+}
+
+/** What a remark is about. */
+function entryIn(
+  id: string,
+  { uri, document }: NonNullable<Analysis['subject']['record']>,
+): readonly Place[] {
+  const anchor = anchorsOf(document).get(id);
+  if (anchor === undefined) return [];
+  const { start } = anchor.span;
+  const key = id.slice(id.lastIndexOf('.') + 1);
+  const name = document.text.startsWith(key, start) ? { start, end: start + key.length } : anchor.span;
+  return [{ uri, document, whole: anchor.span, name }];
 }
 
 /** The stated faults that lead to the miss, in their books. */

@@ -11,6 +11,7 @@ export { findLenses } from './lenses.ts';
 export { findLinks } from './links.ts';
 export { findHighlights, findMention, findOccurrences } from './occurrences.ts';
 export { findRename, findRenamed, prepareRename, type Refusal } from './rename.ts';
+export { actOnReview, findReview } from './review.ts';
 export { findSelectionRanges } from './selection.ts';
 export { changeSummary, comparePage, recordAudit, studentPage } from './beside-pages.ts';
 export { predictionsPage } from './predictions-page.ts';

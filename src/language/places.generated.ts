@@ -79,34 +79,36 @@ const p66: Place = { holds: 'mapping', below: { "title": p1, "explanation": p1, 
 const p67: Place = { holds: 'mapping', below: { "*": p66 } };
 const p68: Place = { holds: 'mapping', below: { "faults": p0, "title": p1, "extends": p1, "book": p67, "notes": p1 } };
 const p69: Place = { holds: 'value', words: ["open","answered","settled"] };
-const p70: Place = { holds: 'mapping', below: { "author": p1, "time": p1, "text": p1 } };
+const p70: Place = { holds: 'mapping', below: { "author": p1, "time": p1, "state": p69, "text": p1, "suggests": p1 } };
 const p71: Place = { holds: 'list', below: { "[]": p70 } };
-const p72: Place = { holds: 'mapping', below: { "id": p1, "about": p1, "value": p1, "author": p1, "time": p1, "state": p69, "text": p1, "replies": p71 } };
+const p72: Place = { holds: 'mapping', below: { "id": p1, "about": p1, "value": p1, "author": p1, "time": p1, "state": p69, "text": p1, "suggests": p1, "replies": p71 } };
 const p73: Place = { holds: 'list', below: { "[]": p72 } };
-const p74: Place = { holds: 'mapping', below: { "review": p0, "of": p1, "threads": p73, "notes": p1 } };
-const p75: Place = { holds: 'value', words: ["error","warning","information","hint","off"] };
-const p76: Place = { holds: 'mapping', below: { "*": p75 } };
-const p77: Place = { holds: 'mapping', below: { "length": p1, "angle": p1, "speed": p1, "rotation": p1, "time": p1, "mass": p1, "inertia": p1, "temperature": p1, "pressure": p1, "fraction": p1, "ratio": p1 } };
-const p78: Place = { holds: 'mapping', below: { "meaning": p1, "uncertainty": p77 } };
-const p79: Place = { holds: 'mapping', below: { "eye": p78, "video": p78, "tape": p78, "ruler": p78, "alignment stick": p78, "goniometer": p78, "inclinometer": p78, "radar": p78, "camera": p78, "motion capture": p78, "pressure mat": p78, "force plate": p78, "ball mark": p78, "scale": p78, "loft and lie gauge": p78, "specification": p78, "rangefinder": p78, "pacing": p78, "map": p78, "stopwatch": p78, "weather report": p78, "anemometer": p78, "thermometer": p78, "barometer": p78, "hygrometer": p78, "*": p78 } };
-const p80: Place = { holds: 'value', words: ["positive","negative"] };
-const p81: Place = { holds: 'mapping', below: { "*": p80 } };
-const p82: Place = { holds: 'value', below: { "otherwise": p1, "eye": p1, "video": p1, "tape": p1, "ruler": p1, "alignment stick": p1, "goniometer": p1, "inclinometer": p1, "radar": p1, "camera": p1, "motion capture": p1, "pressure mat": p1, "force plate": p1, "ball mark": p1, "scale": p1, "loft and lie gauge": p1, "specification": p1, "rangefinder": p1, "pacing": p1, "map": p1, "stopwatch": p1, "weather report": p1, "anemometer": p1, "thermometer": p1, "barometer": p1, "hygrometer": p1, "*": p1 } };
-const p83: Place = { holds: 'mapping', below: { "like": p1, "title": p1, "meaning": p1, "from": p1, "to": p1, "unit": p1, "decimals": p1, "directions": p81, "lateral": p2, "bounds": p1, "practice": p1, "source": p1, "at": p57, "uncertainty": p82 } };
-const p84: Place = { holds: 'mapping', below: { "*": p83 } };
-const p85: Place = { holds: 'mapping', below: { "is": p1, "like": p1, "title": p1, "meaning": p1, "from": p1, "to": p1, "unit": p1, "decimals": p1, "directions": p81, "lateral": p2, "bounds": p1, "practice": p1, "source": p1, "uncertainty": p82 } };
+const p74: Place = { holds: 'mapping', below: { "by": p1, "time": p1, "hash": p1 } };
+const p75: Place = { holds: 'list', below: { "[]": p74 } };
+const p76: Place = { holds: 'mapping', below: { "review": p0, "of": p1, "threads": p73, "signed_off": p75, "notes": p1 } };
+const p77: Place = { holds: 'value', words: ["error","warning","information","hint","off"] };
+const p78: Place = { holds: 'mapping', below: { "*": p77 } };
+const p79: Place = { holds: 'mapping', below: { "length": p1, "angle": p1, "speed": p1, "rotation": p1, "time": p1, "mass": p1, "inertia": p1, "temperature": p1, "pressure": p1, "fraction": p1, "ratio": p1 } };
+const p80: Place = { holds: 'mapping', below: { "meaning": p1, "uncertainty": p79 } };
+const p81: Place = { holds: 'mapping', below: { "eye": p80, "video": p80, "tape": p80, "ruler": p80, "alignment stick": p80, "goniometer": p80, "inclinometer": p80, "radar": p80, "camera": p80, "motion capture": p80, "pressure mat": p80, "force plate": p80, "ball mark": p80, "scale": p80, "loft and lie gauge": p80, "specification": p80, "rangefinder": p80, "pacing": p80, "map": p80, "stopwatch": p80, "weather report": p80, "anemometer": p80, "thermometer": p80, "barometer": p80, "hygrometer": p80, "*": p80 } };
+const p82: Place = { holds: 'value', words: ["positive","negative"] };
+const p83: Place = { holds: 'mapping', below: { "*": p82 } };
+const p84: Place = { holds: 'value', below: { "otherwise": p1, "eye": p1, "video": p1, "tape": p1, "ruler": p1, "alignment stick": p1, "goniometer": p1, "inclinometer": p1, "radar": p1, "camera": p1, "motion capture": p1, "pressure mat": p1, "force plate": p1, "ball mark": p1, "scale": p1, "loft and lie gauge": p1, "specification": p1, "rangefinder": p1, "pacing": p1, "map": p1, "stopwatch": p1, "weather report": p1, "anemometer": p1, "thermometer": p1, "barometer": p1, "hygrometer": p1, "*": p1 } };
+const p85: Place = { holds: 'mapping', below: { "like": p1, "title": p1, "meaning": p1, "from": p1, "to": p1, "unit": p1, "decimals": p1, "directions": p83, "lateral": p2, "bounds": p1, "practice": p1, "source": p1, "at": p57, "uncertainty": p84 } };
 const p86: Place = { holds: 'mapping', below: { "*": p85 } };
-const p87: Place = { holds: 'mapping', below: { "says": p1, "because": p1 } };
+const p87: Place = { holds: 'mapping', below: { "is": p1, "like": p1, "title": p1, "meaning": p1, "from": p1, "to": p1, "unit": p1, "decimals": p1, "directions": p83, "lateral": p2, "bounds": p1, "practice": p1, "source": p1, "uncertainty": p84 } };
 const p88: Place = { holds: 'mapping', below: { "*": p87 } };
-const p89: Place = { holds: 'value', words: ["error","warning","information","hint"] };
-const p90: Place = { holds: 'mapping', below: { "when": p1, "message": p1, "severity": p89, "at": p1, "because": p1 } };
-const p91: Place = { holds: 'mapping', below: { "*": p90 } };
-const p92: Place = { holds: 'mapping', below: { "*": p1 } };
-const p93: Place = { holds: 'value', below: { "quantity": p1, "unit": p1, "by": p1 } };
-const p94: Place = { holds: 'mapping', below: { "*": p93 } };
-const p95: Place = { holds: 'mapping', below: { "by": p1, "columns": p94 } };
-const p96: Place = { holds: 'mapping', below: { "drag": p1, "lift": p1, "correlation": p1, "shots": p1, "ball_speed": p1 } };
-const p97: Place = { holds: 'mapping', below: { "swingwright": p0, "coverage": p1, "most_changes": p1, "severities": p76, "methods": p79, "quantities": p84, "derived": p86, "relations": p88, "checks": p91, "show": p92, "shots": p95, "calibration": p96, "notes": p1 } };
+const p89: Place = { holds: 'mapping', below: { "says": p1, "because": p1 } };
+const p90: Place = { holds: 'mapping', below: { "*": p89 } };
+const p91: Place = { holds: 'value', words: ["error","warning","information","hint"] };
+const p92: Place = { holds: 'mapping', below: { "when": p1, "message": p1, "severity": p91, "at": p1, "because": p1 } };
+const p93: Place = { holds: 'mapping', below: { "*": p92 } };
+const p94: Place = { holds: 'mapping', below: { "*": p1 } };
+const p95: Place = { holds: 'value', below: { "quantity": p1, "unit": p1, "by": p1 } };
+const p96: Place = { holds: 'mapping', below: { "*": p95 } };
+const p97: Place = { holds: 'mapping', below: { "by": p1, "columns": p96 } };
+const p98: Place = { holds: 'mapping', below: { "drag": p1, "lift": p1, "correlation": p1, "shots": p1, "ball_speed": p1 } };
+const p99: Place = { holds: 'mapping', below: { "swingwright": p0, "coverage": p1, "most_changes": p1, "severities": p78, "methods": p81, "quantities": p86, "derived": p88, "relations": p90, "checks": p93, "show": p94, "shots": p97, "calibration": p98, "notes": p1 } };
 
 /** By kind of file, from the whole file down. */
 export const places = {
@@ -114,6 +116,6 @@ export const places = {
   student: p42,
   template: p56,
   faults: p68,
-  review: p74,
-  workspace: p97,
+  review: p76,
+  workspace: p99,
 } as const;

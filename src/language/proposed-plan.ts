@@ -1,5 +1,5 @@
 // A proposed plan in words to pick from, and the edits that write what was picked into the record; searches nothing.
-import { askedFor, forecastOf, goalsWith, predictionOf } from '../analysis/plan.ts';
+import { askedFor, forecastOf, goalsWith, predictionOf, tooUnsureToChange } from '../analysis/plan.ts';
 import { lineTableOf, rangeOf, type LineTable } from '../analysis/positions.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { effectsInShort, goalInShort, keptWords } from '../checks/forecast-words.ts';
@@ -58,7 +58,7 @@ export function whyNothing({ subject, account }: Analysis): string {
   const forecast = forecastOf(subject, account);
   return forecast === undefined
     ? 'Nothing to propose: the record says too little to predict anything.'
-    : nothingWords(forecast.goals);
+    : nothingWords(forecast.goals, tooUnsureToChange(subject, account));
 }
 
 /** How many changes the record plans already. */

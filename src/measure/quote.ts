@@ -16,6 +16,15 @@ export function collapseSpaces(text: string): string {
   return text.trim().split(/\s+/).join(' ');
 }
 
+/** Controls but line breaks and tabs, and marks that turn the writing direction: what could steer an editor or a terminal. */
+// eslint-disable-next-line no-control-regex
+const steering = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/g;
+
+/** What another person wrote, line breaks kept, with a sign in the place of each that could steer whoever shows it. */
+export function harmless(text: string): string {
+  return text.replace(/\r\n?/g, '\n').replace(steering, '\u{fffd}');
+}
+
 /** "`ahead` or `behind`", "`eye`, `video` or `tape`"; at most eight, then "…". */
 export function quoteList(words: readonly string[]): string {
   if (words.length > 8) return `${words.slice(0, 8).map(quote).join(', ')}, …`;

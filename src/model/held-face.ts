@@ -1,11 +1,31 @@
-// What a player keeps without being told to: a face that points where it did while the path is changed; knows no plan and no belief.
-import type { Change } from './intervention.ts';
+// What a player keeps without being told to: a face that points where it did while the path moves; knows no plan and no belief.
+import type { Account } from './account.ts';
+import { intervene, type Change } from './intervention.ts';
 
 export const faceIds: readonly string[] = ['delivery.face', 'delivery.face_to_path'];
 
-/** As set out: face-to-path gives way, to the same face as before. It is kept as exactly as the path is changed (a judgement). */
-export function withFaceHeld(changes: readonly Change[]): readonly Change[] {
-  const path = changes.find(({ id }) => id === 'delivery.path');
-  if (path === undefined || changes.some(({ id }) => faceIds.includes(id))) return changes;
-  return [...changes, { id: 'delivery.face', kind: 'kept', amount: 0, u: path.u }];
+/** Who turns the whole set-up turns the face with it. */
+const turnsAll: readonly string[] = [
+  'checkpoints.address.stance_direction',
+  'checkpoints.address.shoulder_direction',
+];
+
+/** A face is kept to a quarter of how far the path goes: a judgement, as for every change. */
+const exactness = 0.25;
+
+/**
+ * The changes, and besides a face that is kept where they move the path, by themselves or by way of attack or arc, and say nothing of
+ * the face: face-to-path gives way. A planned path keeps it as exactly as it is changed itself.
+ */
+export function withFaceHeld(
+  account: Pick<Account, 'outcome' | 'situation'>,
+  changes: readonly Change[],
+): readonly Change[] {
+  if (changes.length === 0 || changes.some(({ id }) => faceIds.includes(id) || turnsAll.includes(id)))
+    return changes;
+  const path = intervene(account, changes)?.effects.get('delivery.path');
+  if (path === undefined || path.difference === 0) return changes;
+  const planned = changes.find(({ id }) => id === 'delivery.path');
+  const u = planned?.u ?? exactness * Math.abs(path.difference ?? path.u ?? 0);
+  return [...changes, { id: 'delivery.face', kind: 'kept', amount: 0, u }];
 }

@@ -4,6 +4,9 @@ import type { BodyPlace } from '../registry/body.ts';
 import type { Method, Quantity } from '../registry/quantity.ts';
 import type { OwnAdditions } from './own-document.ts';
 import type { Fault } from './fault.ts';
+import type { Remark, Signature } from './remark.ts';
+
+export type { Remark, Signature } from './remark.ts';
 
 export type {
   BelievedEffect,
@@ -213,6 +216,8 @@ export interface FaultFile extends DocumentBase {
 export interface ReviewFile extends DocumentBase {
   readonly kind: 'review';
   readonly of: Located<string> | undefined;
+  readonly remarks: readonly Remark[];
+  readonly signatures: readonly Signature[];
 }
 
 export type SeverityName = 'error' | 'warning' | 'information' | 'hint' | 'off';

@@ -59,29 +59,31 @@ const k50: KeyTree = {"[]":k49};
 const k51: KeyTree = {"title":k0,"explanation":k0,"at":k23,"evidence":k46,"tends_to":k48,"changes":k50,"cautions":k23,"drills":k23};
 const k52: KeyTree = {"*":k51};
 const k53: KeyTree = {"faults":k0,"title":k0,"extends":k0,"book":k52,"notes":k0};
-const k54: KeyTree = {"author":k0,"time":k0,"text":k0};
+const k54: KeyTree = {"author":k0,"time":k0,"state":k0,"text":k0,"suggests":k0};
 const k55: KeyTree = {"[]":k54};
-const k56: KeyTree = {"id":k0,"about":k0,"value":k0,"author":k0,"time":k0,"state":k0,"text":k0,"replies":k55};
+const k56: KeyTree = {"id":k0,"about":k0,"value":k0,"author":k0,"time":k0,"state":k0,"text":k0,"suggests":k0,"replies":k55};
 const k57: KeyTree = {"[]":k56};
-const k58: KeyTree = {"review":k0,"of":k0,"threads":k57,"notes":k0};
-const k59: KeyTree = {"*":k0};
-const k60: KeyTree = {"length":k0,"angle":k0,"speed":k0,"rotation":k0,"time":k0,"mass":k0,"inertia":k0,"temperature":k0,"pressure":k0,"fraction":k0,"ratio":k0};
-const k61: KeyTree = {"meaning":k0,"uncertainty":k60};
-const k62: KeyTree = {"eye":k61,"video":k61,"tape":k61,"ruler":k61,"alignment stick":k61,"goniometer":k61,"inclinometer":k61,"radar":k61,"camera":k61,"motion capture":k61,"pressure mat":k61,"force plate":k61,"ball mark":k61,"scale":k61,"loft and lie gauge":k61,"specification":k61,"rangefinder":k61,"pacing":k61,"map":k61,"stopwatch":k61,"weather report":k61,"anemometer":k61,"thermometer":k61,"barometer":k61,"hygrometer":k61,"*":k61};
-const k63: KeyTree = {"otherwise":k0,"eye":k0,"video":k0,"tape":k0,"ruler":k0,"alignment stick":k0,"goniometer":k0,"inclinometer":k0,"radar":k0,"camera":k0,"motion capture":k0,"pressure mat":k0,"force plate":k0,"ball mark":k0,"scale":k0,"loft and lie gauge":k0,"specification":k0,"rangefinder":k0,"pacing":k0,"map":k0,"stopwatch":k0,"weather report":k0,"anemometer":k0,"thermometer":k0,"barometer":k0,"hygrometer":k0,"*":k0};
-const k64: KeyTree = {"like":k0,"title":k0,"meaning":k0,"from":k0,"to":k0,"unit":k0,"decimals":k0,"directions":k59,"lateral":k0,"bounds":k0,"practice":k0,"source":k0,"at":k23,"uncertainty":k63};
-const k65: KeyTree = {"*":k64};
-const k66: KeyTree = {"is":k0,"like":k0,"title":k0,"meaning":k0,"from":k0,"to":k0,"unit":k0,"decimals":k0,"directions":k59,"lateral":k0,"bounds":k0,"practice":k0,"source":k0,"uncertainty":k63};
+const k58: KeyTree = {"by":k0,"time":k0,"hash":k0};
+const k59: KeyTree = {"[]":k58};
+const k60: KeyTree = {"review":k0,"of":k0,"threads":k57,"signed_off":k59,"notes":k0};
+const k61: KeyTree = {"*":k0};
+const k62: KeyTree = {"length":k0,"angle":k0,"speed":k0,"rotation":k0,"time":k0,"mass":k0,"inertia":k0,"temperature":k0,"pressure":k0,"fraction":k0,"ratio":k0};
+const k63: KeyTree = {"meaning":k0,"uncertainty":k62};
+const k64: KeyTree = {"eye":k63,"video":k63,"tape":k63,"ruler":k63,"alignment stick":k63,"goniometer":k63,"inclinometer":k63,"radar":k63,"camera":k63,"motion capture":k63,"pressure mat":k63,"force plate":k63,"ball mark":k63,"scale":k63,"loft and lie gauge":k63,"specification":k63,"rangefinder":k63,"pacing":k63,"map":k63,"stopwatch":k63,"weather report":k63,"anemometer":k63,"thermometer":k63,"barometer":k63,"hygrometer":k63,"*":k63};
+const k65: KeyTree = {"otherwise":k0,"eye":k0,"video":k0,"tape":k0,"ruler":k0,"alignment stick":k0,"goniometer":k0,"inclinometer":k0,"radar":k0,"camera":k0,"motion capture":k0,"pressure mat":k0,"force plate":k0,"ball mark":k0,"scale":k0,"loft and lie gauge":k0,"specification":k0,"rangefinder":k0,"pacing":k0,"map":k0,"stopwatch":k0,"weather report":k0,"anemometer":k0,"thermometer":k0,"barometer":k0,"hygrometer":k0,"*":k0};
+const k66: KeyTree = {"like":k0,"title":k0,"meaning":k0,"from":k0,"to":k0,"unit":k0,"decimals":k0,"directions":k61,"lateral":k0,"bounds":k0,"practice":k0,"source":k0,"at":k23,"uncertainty":k65};
 const k67: KeyTree = {"*":k66};
-const k68: KeyTree = {"says":k0,"because":k0};
+const k68: KeyTree = {"is":k0,"like":k0,"title":k0,"meaning":k0,"from":k0,"to":k0,"unit":k0,"decimals":k0,"directions":k61,"lateral":k0,"bounds":k0,"practice":k0,"source":k0,"uncertainty":k65};
 const k69: KeyTree = {"*":k68};
-const k70: KeyTree = {"when":k0,"message":k0,"severity":k0,"at":k0,"because":k0};
+const k70: KeyTree = {"says":k0,"because":k0};
 const k71: KeyTree = {"*":k70};
-const k72: KeyTree = {"quantity":k0,"unit":k0,"by":k0};
+const k72: KeyTree = {"when":k0,"message":k0,"severity":k0,"at":k0,"because":k0};
 const k73: KeyTree = {"*":k72};
-const k74: KeyTree = {"by":k0,"columns":k73};
-const k75: KeyTree = {"drag":k0,"lift":k0,"correlation":k0,"shots":k0,"ball_speed":k0};
-const k76: KeyTree = {"swingwright":k0,"coverage":k0,"most_changes":k0,"severities":k59,"methods":k62,"quantities":k65,"derived":k67,"relations":k69,"checks":k71,"show":k59,"shots":k74,"calibration":k75,"notes":k0};
+const k74: KeyTree = {"quantity":k0,"unit":k0,"by":k0};
+const k75: KeyTree = {"*":k74};
+const k76: KeyTree = {"by":k0,"columns":k75};
+const k77: KeyTree = {"drag":k0,"lift":k0,"correlation":k0,"shots":k0,"ball_speed":k0};
+const k78: KeyTree = {"swingwright":k0,"coverage":k0,"most_changes":k0,"severities":k61,"methods":k64,"quantities":k67,"derived":k69,"relations":k71,"checks":k73,"show":k61,"shots":k76,"calibration":k77,"notes":k0};
 
 /** By kind of file, from its top-level keys on. */
 export const knownKeys = {
@@ -89,6 +91,6 @@ export const knownKeys = {
   student: k32,
   template: k44,
   faults: k53,
-  review: k58,
-  workspace: k76,
+  review: k60,
+  workspace: k78,
 } as const;

@@ -22,12 +22,14 @@ export interface Merged {
 /** Undefined where one of the texts cannot be cut into keys; lines are then all there is to go by. Never throws. */
 export function merge({ base, ours, theirs, names, markLength }: MergeWish): Merged | undefined {
   const [b, o, t] = [base, ours, theirs].map(piecesOf);
-  if (b === undefined || o === undefined || t === undefined) return undefined;
+  // Two people may begin the same file, such as a review.
+  const isNew = base.trim() === '';
+  if ((b === undefined && !isNew) || o === undefined || t === undefined) return undefined;
   const marks = (own: string, other: string): string =>
     `${'<'.repeat(markLength)} ${names[0]}\n${own}${'='.repeat(markLength)}\n${other}${'>'.repeat(markLength)} ${names[1]}\n`;
   const context: Context = { side: 'both', marks, tally: { conflicts: 0 } };
-  const root = mergeBlock(b.root, o.root, t.root, o.root.indent, context).text;
-  const end = chooseText(b.end, o.end, t.end, context);
+  const root = mergeBlock(b?.root, o.root, t.root, o.root.indent, context).text;
+  const end = chooseText(b?.end ?? '', o.end, t.end, context);
   const text = (root + end).replaceAll('\n', o.newline);
   return { text, conflicts: context.tally.conflicts };
 }

@@ -13,8 +13,26 @@ import { isEmpty, type Tree } from './tree.ts';
  * about: comments, spaces, order of keys, units and forms make no difference. What YAML cannot read is given as it is written.
  */
 export function valueLines(kind: FileKind, text: string, registry: Registry = builtIn): readonly string[] {
+  return (
+    valuesIn(kind, text, registry)?.map(({ path, value }) => `${path.join('.')}: ${value}`) ??
+    text.split(/\r?\n/)
+  );
+}
+
+/** One value with the keys and names that lead to it. */
+export interface ValueLine {
+  readonly path: readonly string[];
+  readonly value: string;
+}
+
+/** The same, keys and values apart; undefined where YAML cannot read the text. */
+export function valuesIn(
+  kind: FileKind,
+  text: string,
+  registry: Registry = builtIn,
+): readonly ValueLine[] | undefined {
   const { tree, isDamaged } = readTree(text, headersOf(kind));
-  if (tree === undefined || isDamaged) return text.split(/\r?\n/);
+  if (tree === undefined || isDamaged) return undefined;
   const document = parseDocument(kind, text, registry);
   const entries = document.kind === 'swing' ? document.entries : new Map<string, Entry>();
   const read = [...entries.values()].filter(
@@ -25,7 +43,7 @@ export function valueLines(kind: FileKind, text: string, registry: Registry = bu
       ),
   );
   const known = new Map<number, Entry>(read.map((entry) => [entry.valueSpan.start, entry]));
-  const lines: Line[] = [];
+  const lines: ValueLine[] = [];
   gather(tree, [], known, registry, lines);
   const tops = Object.keys(knownKeys[kind]);
   const ids = registry.quantities.map(({ id }) => id);
@@ -39,12 +57,7 @@ export function valueLines(kind: FileKind, text: string, registry: Registry = bu
   });
   return places
     .sort((a, b) => a.top - b.top || a.place - b.place || compare(a.id, b.id))
-    .map(({ path, value }) => `${path.join('.')}: ${value}`);
-}
-
-interface Line {
-  readonly path: readonly string[];
-  readonly value: string;
+    .map(({ path, value }) => ({ path, value }));
 }
 
 function gather(
@@ -52,7 +65,7 @@ function gather(
   path: readonly string[],
   known: ReadonlyMap<number, Entry>,
   registry: Registry,
-  lines: Line[],
+  lines: ValueLine[],
 ): void {
   const entry = known.get(tree.span.start);
   if (entry !== undefined && entry.readings.length > 0) {
@@ -88,7 +101,8 @@ function readingsOf({ quantity, readings }: Entry): string {
     .join(', ');
 }
 
-function nameOf(item: Tree): string | undefined {
+/** What an item of a list is about, which is what it goes by. */
+export function nameOf(item: Tree): string | undefined {
   if (item.kind !== 'map') return undefined;
   for (const key of ['id', 'fault', 'change', 'miss', 'part', 'effect', 'expression']) {
     const word = item.pairs.get(key)?.value;

@@ -38,6 +38,7 @@ import { navigationCapabilities, serveNavigation } from './navigation.ts';
 import { refreshLenses, serveOutcome } from './outcome.ts';
 import { serveProposals } from './propose.ts';
 import { createRoots } from './roots.ts';
+import { serveReview } from './review.ts';
 import { serveSheet } from './sheet.ts';
 import { analysedNotification, type AnalysedParams } from './sheet-protocol.ts';
 import {
@@ -185,6 +186,7 @@ export function serve(connection: Connection, disk: Disk): void {
   serveBesidePages({ ...serving, normal });
   serveProposals(serving);
   serveSheet(serving);
+  serveReview(serving);
   serveNavigation({
     connection,
     files,

@@ -62,6 +62,7 @@ describe('analyse', () => {
       'file:///swingwright.yaml',
       'file:///lessons/mira.student.yaml',
       'file:///lessons/2026/shots.csv',
+      'file:///lessons/2026/lesson.review.yaml',
     ]);
     assert.deepEqual(codesOf(analysis), []);
   });

@@ -5,7 +5,7 @@ import { keptWords } from '../../src/checks/forecast-words.ts';
 import { planEdits } from '../../src/checks/plan-edits.ts';
 import { leftOutWords, nothingWords, whyWords } from '../../src/checks/proposal-words.ts';
 import { compileExpression } from '../../src/judgement/expression.ts';
-import { enough } from '../../src/judgement/proposal.ts';
+import { enough } from '../../src/judgement/nearness.ts';
 import { practiceWith } from '../../src/registry/registry.ts';
 import { analyseFiles, applied, type Files } from '../checks/files.ts';
 import { samples } from '../samples.ts';
@@ -168,11 +168,52 @@ describe('proposed changes', () => {
     });
   }
 
-  it('teach a slicer another path and keep the face, and say so', () => {
-    const { changes, prediction } = found(slicer).proposal!;
-    const path = changes.find(({ quantity }) => quantity.id === 'delivery.path')!;
+  it('teach a slicer another path without opening the face', () => {
+    const { changes } = found(slicer).proposal!;
+    const of = (id: string) => changes.find(({ quantity }) => quantity.id === id);
+    const [path, face] = [of('delivery.path')!, of('delivery.face')];
     assert.ok(path.to > path.from!);
-    assert.match(keptWords(prediction).join(), /^face direction kept at .* right ± .* deg$/);
+    assert.ok(face === undefined || face.to < face.from!);
+  });
+
+  it('keep the face of a player who is taught another path alone, and say so', () => {
+    const plan = 'plan: [{ change: delivery.path, to: 1 deg left, because: slice }]\n';
+    const { whole } = found(`${slicer}${plan}`).forecast;
+    assert.match(keptWords(whole).join(), /^face direction kept at .* right ± .* deg$/);
+  });
+
+  it('never curve a ball the wrong way for where it starts', () => {
+    const straight = slicer.replace(
+      /delivery: .*\nflight: .*\n/,
+      'delivery: { club_speed: 42 m/s by radar, attack: 2 deg down by radar, path: 0 deg by radar, face: 0 deg by radar }\n',
+    );
+    const { proposal } = found(
+      straight.replace(/faults: .*\nmisses: .*\ngoals: .*/, 'goals: [{ shape: push draw }]'),
+    );
+    const then = (id: string) =>
+      proposal!.prediction.outlooks.get(id)?.value ??
+      proposal!.changes.find(({ quantity }) => quantity.id === id)?.to;
+    assert.ok(then('flight.start')! > 0, 'a push starts right');
+    assert.ok(then('flight.curve')! < 0, 'a draw of a right-hander curves left');
+    assert.ok(then('delivery.path')! > then('delivery.face')!);
+  });
+
+  it('never lead away from one goal for another: a short slicer is not told to hit down more', () => {
+    const { changes } = found(slicer.replace('attack: 2 deg down', 'attack: 3 deg down')).proposal!;
+    for (const { quantity, from, to } of changes) assert.ok(quantity.id !== 'delivery.attack' || to > from!);
+  });
+
+  it('say what is too unsure to tell', () => {
+    const { proposal, forecast } = found(
+      slicer
+        .replace(/goals: .*/, 'goals: [{ carry: 176..180 m }]')
+        .replace('carry: 178 m by radar', 'carry: 178 m ± 20 m'),
+    );
+    assert.equal(proposal, undefined);
+    assert.match(
+      nothingWords(forecast.goals, []),
+      /Carry is known as 17\d m ± \d+ m only, and 176\.\.180 m is wanted: measure it\./,
+    );
   });
 
   it('count a fault that the numbers show, say that nobody stated it, and state it where it is picked', () => {
@@ -208,7 +249,7 @@ describe('proposed changes', () => {
     for (const [words, text] of Object.entries(texts)) {
       const { proposal, forecast } = found(text);
       assert.equal(proposal, undefined);
-      assert.ok(nothingWords(forecast.goals).includes(words), nothingWords(forecast.goals));
+      assert.ok(nothingWords(forecast.goals, []).includes(words), nothingWords(forecast.goals, []));
     }
   });
 

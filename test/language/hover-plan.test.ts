@@ -30,7 +30,7 @@ const plan = planRecord(twoChanges);
 describe('the hover on a plan', () => {
   it('says of a change what it leads to, now and then, with the interval and by model', () => {
     const hover = hoverAt(plan.replace('to: 1 deg down', 'to: 1 d$0eg down'));
-    assert.match(hover, /Planned: 1\\\.0 deg down ± 0\\\.5 deg, in this record 3\\\.0 deg down ± 0\\\.5 deg/);
+    assert.match(hover, /Planned: 1\\\.0 deg down ± 0\\\.8 deg, in this record 3\\\.0 deg down ± 0\\\.5 deg/);
     const rows = rowsOf(hover);
     const [lowPoint] = rows;
     assert.equal(lowPoint![0], 'low point');

@@ -138,10 +138,21 @@ describe('a change of a result', () => {
     close(face.uDifference, 0, 1e-9);
     close(face.value, 2 * degree, 1e-3);
     close(effects.get('delivery.face_to_path')!.difference, -2 * degree, 1e-9);
-    assert.deepEqual(withFaceHeld([to('delivery.path', 0, 0.01)])[1], { ...kept, u: 0.01 });
+  });
+
+  it('keeps the face where it points while the path moves, however that comes about, unless the face is spoken of', () => {
+    const account = entered(arc);
+    const kept: Change = { id: 'delivery.face', kind: 'kept', amount: 0, u: 0 };
+    assert.deepEqual(withFaceHeld(account, [to('delivery.path', 0, 0.01)])[1], { ...kept, u: 0.01 });
     for (const id of ['delivery.face', 'delivery.face_to_path'])
-      assert.equal(withFaceHeld([to('delivery.path', 0), to(id, 0)]).length, 2);
-    assert.equal(withFaceHeld([to('delivery.attack', 0)]).length, 1);
+      assert.equal(withFaceHeld(account, [to('delivery.path', 0), to(id, 0)]).length, 2);
+    const steeper = [to('delivery.attack', -6 * degree)];
+    const path = intervene(account, steeper)!.effects.get('delivery.path')!.difference!;
+    assert.ok(path > 0.2 * degree);
+    const held = withFaceHeld(account, steeper);
+    close(held[1]!.u, path / 4, 1e-12);
+    close(intervene(account, held)!.effects.get('delivery.face_to_path')!.difference, -path, 1e-9);
+    assert.equal(withFaceHeld(account, [to('delivery.club_speed', 40)]).length, 1);
   });
 
   it('moves the low point with the attack as the arc does, with an arc that was measured and with a usual one', () => {

@@ -143,7 +143,7 @@ threads:
   {
     title: 'an unknown state and a key that a reply does not have',
     errors: ['/threads/0/state enum', '/threads/0/replies/0 additionalProperties'],
-    text: 'review: 1\nthreads: [{ state: done, replies: [{ state: open }] }]\n',
+    text: 'review: 1\nthreads: [{ state: done, replies: [{ title: x }] }]\n',
   },
 ];
 

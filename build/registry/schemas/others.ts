@@ -143,6 +143,8 @@ export function faultsSchema(): Schema {
 export function reviewSchema(): Schema {
   const author = word('Who wrote it.');
   const time = word('When it was written, as in 2026-05-14T18:30:00Z.');
+  const suggests = text('The value that should stand there instead, as it would be written in the record.');
+  const states = ['open', 'answered', 'settled'];
   return file(
     'review',
     "A colleague's review of one record",
@@ -152,16 +154,36 @@ export function reviewSchema(): Schema {
         'What the colleague remarks.',
         mapping('One remark with its replies.', {
           id: text('A name for the remark that no other one in this file has.'),
-          about: word('The full id of the quantity that it is about.'),
+          about: word(
+            'The full id of the quantity that it is about, or keys joined by dots, as in faults.low-hands.',
+          ),
           value: text('What stood there when the remark was made.'),
           author,
           time,
-          state: oneWordOf('How far it has come.', ['open', 'answered', 'settled']),
+          state: oneWordOf('How far it has come, before its replies.', states),
           text: text('The remark.'),
+          suggests,
           replies: listOf(
-            'The replies, oldest first.',
-            mapping('One reply.', { author, time, text: text('The reply.') }),
+            'The replies, and who settled the remark or opened it again.',
+            mapping('One of them.', {
+              author,
+              time,
+              state: oneWordOf(
+                "How far the remark has come with it; open after its author's word and answered after another's where left out.",
+                states,
+              ),
+              text: text('The reply.'),
+              suggests,
+            }),
           ),
+        }),
+      ),
+      signed_off: listOf(
+        'Who has signed the record off, and what it said then.',
+        mapping('One signature.', {
+          by: word('Who signed.'),
+          time,
+          hash: word('Of all values of the record when it was signed, as in sha256:0a….'),
         }),
       ),
       notes: text('Anything else.'),

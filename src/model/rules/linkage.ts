@@ -19,7 +19,7 @@ const lever: readonly Rule[] = [
   {
     name: 'linkage',
     formula:
-      'tan β′ = tan β · sin i, hands = L_c · sin β′; arm and shaft turn at ω and κω: attack from v, R = |v|³/|v × a|',
+      'tan β′ = tan β · sin i, hands at L_c · sin β′; arm and shaft turn at ω and κω: attack from v, R = |v|³/|v × a|',
     source: 'Kinematics of two levers in a plane; the double pendulum of Jorgensen, The Physics of Golf',
     requires: ['checkpoints.impact.lead_shoulder'],
     inputs: [
@@ -33,7 +33,7 @@ const lever: readonly Rule[] = [
       'linkage.hub_along',
       'linkage.hub_up',
     ],
-    outputs: ['delivery.attack', 'delivery.arc.radius', 'checkpoints.impact.hands'],
+    outputs: ['delivery.attack', 'delivery.arc.radius'],
     compute: ([shoulder, lean, inclination, arm, club, speed, ratio, along, up]) => {
       const at = linkageAtStrike({
         shoulderAhead: shoulder!,
@@ -45,13 +45,25 @@ const lever: readonly Rule[] = [
         releaseRatio: ratio!,
         hub: { along: along!, up: up! },
       });
-      return at && [at.attack, at.radius, at.handsAhead];
+      return at && [at.attack, at.radius];
     },
     discrepancy: {
-      of: (_inputs, [, radius]) => [1 * degree, 0.1 * radius!, 0.012],
+      of: (_inputs, [, radius]) => [1 * degree, 0.1 * radius!],
       reason:
-        'Judgement: rates that are not constant through the strike and a bent shaft, 1° of attack, a tenth of the radius, 1.2 cm at the hands.',
+        'Judgement: rates that are not constant through the strike and a bent shaft, 1° of attack, a tenth of the radius.',
     },
+  },
+  {
+    name: 'hands-at-impact',
+    formula: 'tan β′ = tan β · sin i, hands = L_c · sin β′',
+    source: 'Geometry of a leaning shaft with the head at the ball',
+    requires: ['checkpoints.impact.hands', 'checkpoints.impact.lead_shoulder'],
+    inputs: ['checkpoints.impact.shaft_lean', 'delivery.arc.inclination', 'club.lever'],
+    outputs: ['checkpoints.impact.hands'],
+    compute: handsAhead,
+    discrepancy: constantDiscrepancy([0.012], 'Judgement: a bent shaft, 1.2 cm at the hands.'),
+    // Hands farther ahead of the ball are more lean: the shaft is rigid enough for that.
+    yields: ['checkpoints.impact.shaft_lean'],
   },
   {
     name: 'hands-at-address',
@@ -60,10 +72,7 @@ const lever: readonly Rule[] = [
     requires: ['checkpoints.address.hands'],
     inputs: ['checkpoints.address.shaft_lean', 'checkpoints.address.shaft_inclination', 'club.lever'],
     outputs: ['checkpoints.address.hands'],
-    compute: ([lean, inclination, club]) =>
-      Math.abs(lean!) < Math.PI / 2
-        ? [club! * Math.sin(Math.atan(Math.tan(lean!) * Math.sin(inclination!)))]
-        : undefined,
+    compute: handsAhead,
     discrepancy: constantDiscrepancy(
       [0.02],
       'Judgement: the head is set down a little behind the ball, and not always as far.',
@@ -85,6 +94,11 @@ export function linkageRules(isEntered: (id: string) => boolean): readonly Rule[
     discrepancy: constantDiscrepancy([armLengthUncertainty.value], `3 cm; ${armLengthUncertainty.source}.`),
   };
   return [arm, ...lever];
+}
+
+function handsAhead([lean, inclination, club]: readonly number[]): readonly number[] | undefined {
+  if (Math.abs(lean!) >= Math.PI / 2) return undefined;
+  return [club! * Math.sin(Math.atan(Math.tan(lean!) * Math.sin(inclination!)))];
 }
 
 function single(number: number | undefined): readonly number[] | undefined {

@@ -1,0 +1,273 @@
+// Tests of the `review` command: lists and writes remarks, replies and signatures, with git and without.
+import assert from 'node:assert/strict';
+import { existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { swingwright, withFolder } from './program.ts';
+
+const lesson = `swing: 1
+club: hybrid
+delivery:
+  face: 1 deg right by radar   # held
+  path: { value: 2 deg left, by: radar }
+`;
+const name = 'a.swing.yaml';
+
+interface Listed {
+  readonly threads: readonly {
+    readonly id: string;
+    readonly about: string;
+    readonly state: string;
+    readonly line: number | null;
+    readonly changed: boolean;
+    readonly now: string | null;
+    readonly file: string;
+  }[];
+  readonly signOffs: readonly { readonly by: string; readonly void: boolean }[];
+}
+
+function run(folder: string, ...args: readonly string[]) {
+  return swingwright(['review', ...args], folder);
+}
+
+function done(folder: string, ...args: readonly string[]): string {
+  const { code, out, err } = run(folder, ...args, '--author', 'Ida');
+  assert.deepEqual([code, err], [0, '']);
+  return out;
+}
+
+function listed(folder: string, path = name): Listed {
+  const { code, out, err } = run(folder, path, '--all', '--format', 'json');
+  assert.deepEqual([code, err], [0, '']);
+  return JSON.parse(out) as Listed;
+}
+
+const read = (folder: string, file: string): string => readFileSync(join(folder, file), 'utf8');
+
+describe('swingwright review', () => {
+  it('remarks, replies, settles and opens again, by the beginning of an id', () =>
+    withFolder({ [name]: lesson }, (folder) => {
+      assert.match(
+        done(folder, name, '--about', 'delivery.face', '--text', 'Sure?'),
+        /^Began a\.review\.yaml\.\n$/,
+      );
+      const [{ id, line, state } = assert.fail()] = listed(folder).threads;
+      assert.deepEqual([line, state], [4, 'open']);
+      const reply = run(folder, name, '--reply', id.slice(0, 4), '--text', 'Yes.', '--author', 'Jon');
+      assert.deepEqual([reply.code, reply.err], [0, '']);
+      assert.equal(listed(folder).threads[0]?.state, 'answered');
+      done(folder, name, '--settle', id);
+      assert.equal(listed(folder).threads[0]?.state, 'settled');
+      assert.match(run(folder, name).out, /0 remarks not settled, 1 settled/);
+      done(folder, name, '--reopen', id);
+      assert.equal(listed(folder).threads[0]?.state, 'open');
+      assert.match(run(folder, 'a.review.yaml').out, /a\.swing\.yaml:4 {2}delivery\.face {2}open/);
+    }));
+
+  it('says what stood there and what stands there now, whatever lines came above', () =>
+    withFolder({ [name]: lesson }, (folder) => {
+      done(folder, name, '--about', 'delivery.face', '--text', 'Sure?');
+      writeFileSync(
+        join(folder, name),
+        `# more\n${lesson.replace('1 deg right by radar', '1° right by radar')}`,
+      );
+      assert.equal(listed(folder).threads[0]?.changed, false);
+      writeFileSync(join(folder, name), `# more\n${lesson.replace('1 deg right by radar', '2 right')}`);
+      assert.match(run(folder, name).out, /:5 .*\n {2}then 1 deg right by radar, now 2 deg right\n/);
+      writeFileSync(join(folder, name), 'swing: 1\n');
+      assert.match(run(folder, name).out, /not in the record any more/);
+    }));
+
+  it('applies a suggested value and changes nothing else', () =>
+    withFolder({ [name]: lesson }, (folder) => {
+      done(folder, name, '--about', 'delivery.face', '--text', 'So.', '--suggest', '2 deg right by camera');
+      done(folder, name, '--about', 'delivery.path', '--suggest', '3 deg left', '--text', '');
+      for (const { id } of listed(folder).threads) done(folder, name, '--apply', id);
+      const wanted = lesson.replace('1 deg right by radar', '2 deg right by camera');
+      assert.equal(read(folder, name), wanted.replace('{ value: 2 deg left, by: radar }', '3 deg left'));
+      assert.match(run(folder, name).out, /says what was suggested/);
+    }));
+
+  it('refuses what cannot be done, and writes nothing then', () =>
+    withFolder(
+      { [name]: lesson, 'b.swing.yaml': lesson, 'b.review.yaml': 'review: 1\nthreads: [\n' },
+      (folder) => {
+        const refused = (words: RegExp, code: number, ...args: readonly string[]): void => {
+          const result = run(folder, ...args);
+          assert.deepEqual([result.code, result.out], [code, '']);
+          assert.match(result.err, words);
+        };
+        const ida = ['--author', 'Ida'];
+        refused(
+          /no entry `delivery\.fase`; perhaps `delivery\.face`/,
+          1,
+          name,
+          '--about',
+          'delivery.fase',
+          '--text',
+          'x',
+          ...ida,
+        );
+        refused(/needs a text/, 1, name, '--about', 'delivery.face', ...ida);
+        refused(
+          /cannot stand at/,
+          1,
+          name,
+          '--about',
+          'delivery.face',
+          '--text',
+          'x',
+          '--suggest',
+          '2 kg',
+          ...ida,
+        );
+        refused(
+          /not one value/,
+          1,
+          name,
+          '--about',
+          'delivery.face',
+          '--text',
+          'x',
+          '--suggest',
+          '2\nclub: x',
+          ...ida,
+        );
+        refused(/has a remark `r`/, 1, name, '--settle', 'r', ...ida);
+        refused(/one of them at a time/, 2, name, '--settle', 'r', '--reopen', 'r');
+        refused(/go with/, 2, name, '--text', 'r');
+        refused(/there is no such file/, 2, 'c.swing.yaml');
+        refused(/mend what is found in it/, 1, 'b.swing.yaml', '--sign-off', ...ida);
+        assert.ok(!existsSync(join(folder, 'a.review.yaml')));
+        done(folder, name, '--about', 'delivery.face', '--text', '1');
+        done(folder, name, '--about', 'delivery.face', '--text', '2');
+        refused(/2 remarks begin with `r`/, 1, name, '--settle', 'r', ...ida);
+      },
+    ));
+
+  it('signs off, and says when that is void', () =>
+    withFolder({ [name]: lesson }, (folder) => {
+      done(folder, name, '--sign-off');
+      writeFileSync(join(folder, name), `# a comment\n${lesson}`);
+      assert.deepEqual(
+        listed(folder).signOffs.map((one) => [one.by, one.void]),
+        [['Ida', false]],
+      );
+      writeFileSync(join(folder, name), lesson.replace('hybrid', 'driver'));
+      assert.match(run(folder, name).out, /^Signed off by Ida, .*: void, for values have changed since$/m);
+      const check = swingwright(['check', '.', '--format', 'lines'], folder);
+      assert.match(check.out, /^a\.swing\.yaml:1:1: warning: .*`Ida`.*\[sign-off-void\]$/m);
+      assert.match(check.out, /^a\.review\.yaml:6:11: warning: .*\[sign-off-void\]$/m);
+      done(folder, name, '--sign-off');
+      assert.deepEqual(
+        listed(folder).signOffs.map((one) => one.void),
+        [false],
+      );
+    }));
+
+  it('keeps the reviews of a renamed record, and names it anew with the next word', () =>
+    withFolder({ [name]: lesson, 'other.swing.yaml': 'swing: 1\nclub: hybrid\n' }, (folder) => {
+      done(folder, name, '--about', 'delivery.face', '--text', 'Sure?');
+      renameSync(join(folder, name), join(folder, 'b.swing.yaml'));
+      assert.equal(listed(folder, 'b.swing.yaml').threads.length, 1);
+      assert.equal(listed(folder, 'a.review.yaml').threads[0]?.line, 4);
+      assert.equal(listed(folder, 'other.swing.yaml').threads.length, 0);
+      done(folder, 'b.swing.yaml', '--sign-off');
+      assert.match(read(folder, 'a.review.yaml'), /^of: b\.swing\.yaml$/m);
+      renameSync(join(folder, 'b.swing.yaml'), join(folder, 'c.swing.yaml'));
+      assert.deepEqual(
+        listed(folder, 'c.swing.yaml').signOffs.map((one) => one.void),
+        [false],
+      );
+    }));
+
+  it('reads the reviews of several people, and never writes over that of another record', () =>
+    withFolder(
+      {
+        [name]: lesson,
+        'b.swing.yaml': lesson,
+        'a.review.yaml': 'review: 1\nof: b.swing.yaml\nthreads: [{ id: r1, about: club }]\n',
+        'by-jon.review.yaml': 'review: 1\nof: b.swing.yaml\nthreads: [{ id: r2, about: club }]\n',
+      },
+      (folder) => {
+        assert.deepEqual(
+          listed(folder, 'b.swing.yaml').threads.map(({ id }) => id),
+          ['r1', 'r2'],
+        );
+        done(folder, name, '--sign-off');
+        assert.match(read(folder, 'a-2.review.yaml'), /^of: a\.swing\.yaml$/m);
+        assert.equal(listed(folder).signOffs.length, 1);
+      },
+    ));
+
+  it('needs git for nothing but the name', () =>
+    withFolder({ [name]: lesson }, (folder) => {
+      const env = {
+        HOME: process.env['HOME'],
+        GIT_CONFIG_GLOBAL: process.env['GIT_CONFIG_GLOBAL'],
+        GIT_CONFIG_NOSYSTEM: process.env['GIT_CONFIG_NOSYSTEM'],
+      };
+      try {
+        Object.assign(process.env, {
+          HOME: folder,
+          GIT_CONFIG_GLOBAL: join(folder, 'config'),
+          GIT_CONFIG_NOSYSTEM: '1',
+        });
+        const nobody = run(folder, name, '--sign-off');
+        assert.deepEqual([nobody.code, nobody.out], [1, '']);
+        assert.match(nobody.err, /--author/);
+        writeFileSync(join(folder, 'config'), '[user]\n\tname = Jon\n');
+        assert.equal(run(folder, name, '--sign-off').code, 0);
+        assert.equal(listed(folder).signOffs[0]?.by, 'Jon');
+      } finally {
+        for (const [key, value] of Object.entries(env)) {
+          if (value === undefined) Reflect.deleteProperty(process.env, key);
+          else process.env[key] = value;
+        }
+      }
+    }));
+
+  it('prints nothing that could steer a terminal, and keeps the words in the file', () =>
+    withFolder({ [name]: lesson }, (folder) => {
+      const words = 'a\n\u001b[2J\u202eb: # "c"\u0007';
+      done(folder, name, '--about', 'club', '--text', words);
+      const { out } = run(folder, name);
+      // eslint-disable-next-line no-control-regex
+      assert.doesNotMatch(out, /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/);
+      assert.equal(out.split('\n').length, 6);
+      // eslint-disable-next-line no-control-regex
+      assert.doesNotMatch(read(folder, 'a.review.yaml'), /[\u0000-\u0009\u000b-\u001f\u202e]/);
+    }));
+});
+
+describe('swingwright check --reviews', () => {
+  const review = (state: string, more = ''): string =>
+    `review: 1\nof: a.swing.yaml\nthreads:\n  - { id: r1, about: delivery.face, state: ${state}, author: Ida, text: Sure? }\n${more}`;
+
+  it('fails on an open remark, in every format, whichever file is named', () =>
+    withFolder({ [name]: lesson, 'a.review.yaml': review('open') }, (folder) => {
+      for (const path of ['.', name, 'a.review.yaml']) {
+        assert.equal(swingwright(['check', path], folder).code, 0);
+        const lines = swingwright(['check', path, '--reviews', '--format', 'lines'], folder);
+        assert.equal(lines.code, 1);
+        assert.match(lines.out, /^a\.swing\.yaml:4:3: error: .*`Ida`: `Sure\?`.*\[open-remark\]$/m);
+      }
+      for (const format of ['json', 'sarif', 'junit', 'badge', 'text'])
+        assert.equal(swingwright(['check', '.', '--reviews', '--format', format], folder).code, 1);
+      assert.match(
+        swingwright(['check', '.', '--reviews', '--format', 'sarif'], folder).out,
+        /"level": "error"/,
+      );
+    }));
+
+  it('fails on one in a review of another name too, and on none that is answered or settled', () => {
+    withFolder({ [name]: lesson, 'by-ida.review.yaml': review('open') }, (folder) => {
+      const { code, out } = swingwright(['check', name, '--reviews', '--format', 'lines'], folder);
+      assert.equal(code, 1);
+      assert.match(out, /^by-ida\.review\.yaml:4:\d+: error/m);
+    });
+    for (const state of ['answered', 'settled'])
+      withFolder({ [name]: lesson, 'a.review.yaml': review(state) }, (folder) =>
+        assert.equal(swingwright(['check', '.', '--reviews'], folder).code, 0),
+      );
+  });
+});

@@ -17,6 +17,15 @@ const requireInModule = {
   js: "import { createRequire as requireFrom } from 'node:module'; const require = requireFrom(import.meta.url);",
 };
 
+/** What prints stays out of whatever may print: it is large, and loaded from its own file when somebody does. */
+const printApart = {
+  name: 'print-apart',
+  setup: (/** @type {import('esbuild').PluginBuild} */ bundle) =>
+    bundle.onResolve({ filter: /\/print\/handout-pdf\.ts$/ }, ({ kind }) =>
+      kind === 'dynamic-import' ? { path: './print.cjs', external: true } : undefined,
+    ),
+};
+
 /** @type {readonly (import('esbuild').BuildOptions & { from: string, to: string })[]} */
 const bundles = [
   {
@@ -26,7 +35,8 @@ const bundles = [
     external: ['vscode'],
     ...node,
   },
-  { from: 'src/server/node.ts', to: 'dist/server.cjs', format: 'cjs', ...node },
+  { from: 'src/server/node.ts', to: 'dist/server.cjs', format: 'cjs', plugins: [printApart], ...node },
+  { from: 'src/print/handout-pdf.ts', to: 'dist/print.cjs', format: 'cjs', ...node },
   {
     from: 'src/extension/browser.ts',
     to: 'dist/web/extension.cjs',
@@ -38,7 +48,14 @@ const bundles = [
   // What runs in a panel: its style sheet is bundled beside it.
   { from: 'src/panel/sheet.tsx', to: 'dist/panel/sheet.js', format: 'iife', ...web },
   { from: 'src/panel/sheet.css', to: 'dist/panel/sheet.css' },
-  { from: 'src/cli/main.ts', to: 'dist/cli.js', format: 'esm', banner: requireInModule, ...node },
+  {
+    from: 'src/cli/main.ts',
+    to: 'dist/cli.js',
+    format: 'esm',
+    banner: requireInModule,
+    plugins: [printApart],
+    ...node,
+  },
 ];
 
 const packages = new Set();
@@ -75,6 +92,9 @@ function licences() {
     const text = file === undefined ? '' : readFileSync(join(root, folder, file), 'utf8').trim();
     return `${name} ${version} (${license})\n\n${text}\n`;
   });
+  // The letters of PDF come with pdfmake and have a licence of their own, which is the one that pdfjs-dist stands under too.
+  const apache = readFileSync(join(root, 'node_modules/pdfjs-dist/LICENSE'), 'utf8').trim();
+  texts.push(`Roboto (Apache-2.0)\n\n${apache}\n`);
   return texts.join(`\n${'-'.repeat(80)}\n\n`);
 }
 

@@ -113,6 +113,44 @@ const windows = [
     pictures: [{ name: 'sheet', folder: 'media', themes: lightAndDark, show: () => undefined }],
   },
   {
+    file: 'runa/2026-08-03-six-iron.swing.yaml',
+    size: { width: 1500, height: 1180 },
+    scale: 1.5,
+    ready: async ({ page, tools }) => {
+      await page.keyboard.press('Control+b');
+      await tools.palette('Swingwright: Show a Handout to the Side…');
+      await page.locator('.quick-input-widget .monaco-list-row', { hasText: 'For the student' }).waitFor();
+      await tools.press('Enter');
+      await page.locator('.tab', { hasText: 'Handout of Runa' }).waitFor();
+    },
+    pictures: [
+      { name: 'handout', folder: 'media', themes: { light: 'light' }, show: ({ tools }) => tools.settle() },
+    ],
+  },
+  {
+    file: 'bram/2026-05-02-driver.swing.yaml',
+    size: { width: 1000, height: 720 },
+    scale: 1.5,
+    // Else the list of comments opens with the first file that has some.
+    more: { 'comments.openView': 'never' },
+    ready: async ({ page, tools }) => {
+      await page.locator('.review-widget .author').first().waitFor();
+      await tools.palette('View: Toggle Primary Side Bar Visibility');
+    },
+    pictures: [
+      {
+        name: 'review',
+        folder: 'media',
+        themes: lightAndDark,
+        part: '.part.editor',
+        show: async ({ page, tools }) => {
+          await tools.goToLine(26);
+          await page.locator('.review-widget .review-comment').first().hover();
+        },
+      },
+    ],
+  },
+  {
     file: mistakes,
     size: { width: 1000, height: 480 },
     scale: 1.5,
@@ -174,8 +212,8 @@ try {
   await rm(copy, { recursive: true, force: true });
 }
 
-async function takeAll({ file, size, scale, ready }, pictures) {
-  const settings = { 'editor.stickyScroll.enabled': false };
+async function takeAll({ file, size, scale, more, ready }, pictures) {
+  const settings = { 'editor.stickyScroll.enabled': false, ...more };
   const setting = { folder: practice, file: join(practice, file), extension: root, size, scale, settings };
   await again(file, () =>
     withVSCode(setting, async (page, tools) => {

@@ -8,7 +8,32 @@ export interface Mend {
 }
 
 /** In the order of the findings; `isWanted` says which codes. What has several obvious mends has none. */
-export function mendsOf({ uri, findings }: Analysis, isWanted: (code: string) => boolean): readonly Mend[] {
+export function mendsOf(analysis: Analysis, isWanted: (code: string) => boolean): readonly Mend[] {
+  const waiting = waitingCodes(analysis);
+  return chosenOf(analysis, (code) => isWanted(code) && !waiting.has(code));
+}
+
+/** Those that are not made as long as the workspace file cannot be read whole: what looks misspelt may be declared there. */
+export function waitingMends(analysis: Analysis, isWanted: (code: string) => boolean): readonly Mend[] {
+  const waiting = waitingCodes(analysis);
+  return chosenOf(analysis, (code) => isWanted(code) && waiting.has(code));
+}
+
+/** What is found of a name that the workspace could have declared. */
+const ofNames: ReadonlySet<string> = new Set(['unknown-quantity', 'unknown-key', 'unknown-method']);
+/** The workspace file's own keys are what is mended first. */
+const ofNamesInWorkspace: ReadonlySet<string> = new Set(['unknown-quantity']);
+/** These only remark on what is declared well enough. */
+const remarks: ReadonlySet<string> = new Set(['bare-number', 'bare-direction', 'no-value-yet']);
+const none: ReadonlySet<string> = new Set();
+
+function waitingCodes({ document, subject: { workspace } }: Analysis): ReadonlySet<string> {
+  const isWhole = workspace?.document.problems.every(({ code }) => remarks.has(code)) ?? true;
+  if (isWhole) return none;
+  return document.kind === 'workspace' ? ofNamesInWorkspace : ofNames;
+}
+
+function chosenOf({ uri, findings }: Analysis, isWanted: (code: string) => boolean): readonly Mend[] {
   const chosen: Mend[] = [];
   for (const finding of findings) {
     const [fix, ...others] = finding.fixes.filter(({ preferred }) => preferred);

@@ -6,6 +6,7 @@ import { measuredOf, type MeasuredValue } from '../judgement/measured.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Difference } from './comparison.ts';
 import { differenceOf } from './compare-numbers.ts';
+import { planCautions } from './cautions.ts';
 import { lastPlanOf, type LastPlan } from './courses.ts';
 import { conflictCodes } from './lesson-state.ts';
 import type { Lesson } from './lessons.ts';
@@ -57,6 +58,8 @@ export interface ClubProgress {
   readonly unmeasured: readonly Quantity[];
   readonly goals: readonly GoalSeries[];
   readonly held: readonly HeldPoint[];
+  /** Of all plans: what they load that is noted as injured. */
+  readonly cautions: readonly string[];
   /** Entries that cannot be true together, by lesson. */
   readonly conflicts: readonly { readonly lesson: Lesson; readonly count: number }[];
 }
@@ -107,6 +110,7 @@ function progressWith(own: readonly Lesson[], asked: readonly string[]): ClubPro
       const held = lastPlanOf(lesson, own);
       return held === undefined ? [] : [{ lesson, ...held }];
     }),
+    cautions: [...new Set(own.flatMap(({ analysis }) => planCautions(analysis)))],
     conflicts: lessons.map((lesson) => ({
       lesson,
       count: lesson.analysis.findings.filter(({ code }) => conflictCodes.has(code)).length,

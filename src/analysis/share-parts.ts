@@ -35,6 +35,7 @@ export const treatments: Readonly<Record<Exclude<FileKind, 'review'>, Readonly<R
       note,
       notes: note,
       seen: note,
+      feel: note,
       date: day,
       student: reference,
       template: reference,
@@ -51,7 +52,15 @@ export const treatments: Readonly<Record<Exclude<FileKind, 'review'>, Readonly<R
       since: day,
     },
     template: { note, notes: note, '/title': text, source: title },
-    faults: { notes: note, '/title': text, explanation: text, drills: text, title, extends: reference },
+    faults: {
+      notes: note,
+      '/title': text,
+      explanation: text,
+      drills: text,
+      feel: text,
+      title,
+      extends: reference,
+    },
     workspace: {
       notes: note,
       // Copies of shots name their columns by quantity.

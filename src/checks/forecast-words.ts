@@ -6,7 +6,7 @@ import { showValue, showWindow } from '../measure/show.ts';
 import type { GoalForecast } from '../judgement/forecast.ts';
 
 /** Of 95 % of a normal distribution, in standard uncertainties. */
-const coverage95 = 1.959964;
+export const coverage95 = 1.959964;
 
 /** What a plan is made for; other quantities move too, and are left for whoever asks. */
 const foremost = [
@@ -38,13 +38,27 @@ export function outlookWords({ quantity, origin, value, u, difference, uDifferen
   const parts: string[] = [];
   if (value !== null && u !== null)
     parts.push(`${showValue(quantity, value, u)} (95 %: ${spreadOf(quantity, value, u)})`);
-  if (difference !== null) parts.push(`moves ${movedWords(quantity, difference, uDifference)}`);
+  if (difference !== null)
+    parts.push(
+      isUnreadable(quantity, difference, uDifference)
+        ? 'moves by less than anybody can read'
+        : `moves ${movedWords(quantity, difference, uDifference)}`,
+    );
   return `${title} ${parts.length === 0 ? 'moves, nobody can tell how far' : parts.join(', ')}, by ${origin}`;
+}
+
+/** A tenth of how exactly it is read without an instrument, at the most that is likely (a judgement). */
+function isUnreadable({ uncertainty }: Outlook['quantity'], difference: number, u: number | null): boolean {
+  return Math.abs(difference) + 2 * (u ?? 0) < uncertainty.otherwise / 10;
 }
 
 /** Where 95 of 100 such values lie: "160..182 m". */
 export function spreadOf(quantity: Outlook['quantity'], value: number, u: number): string {
-  return showWindow(quantity, value - coverage95 * u, value + coverage95 * u);
+  const { min, max } = quantity.bounds;
+  const [low, high] = [value - coverage95 * u, value + coverage95 * u];
+  // What cannot be is no part of where it may lie.
+  const isPossible = value >= min && value <= max;
+  return showWindow(quantity, isPossible ? Math.max(min, low) : low, isPossible ? Math.min(max, high) : high);
 }
 
 export function movedWords(quantity: Outlook['quantity'], difference: number, u: number | null): string {
@@ -101,7 +115,14 @@ export function needWords({ now, need }: GoalForecast, planned: 'plan' | 'record
   if (need === undefined) return undefined;
   const { quantity, min, max } = now.wanted;
   const title = quantity.title.toLowerCase();
-  const inSpeed = { ...quantity, dimension: 'speed', unit: 'm/s', directions: [], decimals: 1 } as const;
+  const inSpeed = {
+    ...quantity,
+    dimension: 'speed',
+    unit: 'm/s',
+    shown: 'm/s',
+    directions: [],
+    decimals: 1,
+  } as const;
   const speed = (value: number, u?: number): string => showValue(inSpeed, value, u);
   const wanted = `${title} ${showValue(quantity, (min + max) / 2)}`;
   const given = `this ${planned} gives ${speed(need.planned, need.uPlanned)}`;

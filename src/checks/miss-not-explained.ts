@@ -34,12 +34,16 @@ export const missNotExplained: Check = {
   find: (subject) =>
     (subject.judgement?.misses ?? [])
       .filter(({ by }) => by.length === 0)
-      .map(({ miss, stated, unstated }) => ({
-        span: stated.miss.span,
-        message: `No stated fault explains the miss \`${miss}\`; ${
+      .map(({ miss, stated, unstated, contradicted }) => {
+        const inBook =
           unstated.length === 0
-            ? 'the fault book has none that does'
-            : `the fault book has ${quoteList(unstated)}`
-        }.`,
-      })),
+            ? 'the fault book has no other that does'
+            : `the fault book has ${quoteList(unstated)}`;
+        const against =
+          contradicted.length === 0 ? '' : `the numbers speak against ${quoteList(contradicted)}, and `;
+        return {
+          span: stated.miss.span,
+          message: `No stated fault explains the miss \`${miss}\`; ${against}${contradicted.length === 0 ? inBook.replace('no other', 'none') : inBook}.`,
+        };
+      }),
 };

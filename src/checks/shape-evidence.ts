@@ -61,7 +61,8 @@ function witnesses({ derivation }: Subject, part: Part): readonly Value[] {
   return [own, last].filter((value) => value !== undefined);
 }
 
-function straightTo(id: string, { derivation, registry }: Subject): number {
+/** How far from zero this witness of start or curve may be, for the shot to be called straight. */
+export function straightTo(id: string, { derivation, registry }: Subject): number {
   switch (id) {
     case 'flight.start':
       return straightness.start;

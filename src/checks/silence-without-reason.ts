@@ -2,6 +2,9 @@
 import type { Check } from './check.ts';
 import { explain } from './explain.ts';
 
+/** What stands in the place of a reason until somebody writes one. */
+export const noReasonYet = 'say why';
+
 export const silenceWithoutReason: Check = {
   code: 'silence-without-reason',
   severity: 'warning',
@@ -19,7 +22,10 @@ export const silenceWithoutReason: Check = {
   find: ({ document }) =>
     document.silences
       // A comment that accepts several codes is several silences in one place, one after the other.
-      .filter(({ reason, span }, at, all) => reason.trim() === '' && all[at - 1]?.span.start !== span.start)
+      .filter(
+        ({ reason, span }, at, all) =>
+          (reason.trim() === '' || reason.trim() === noReasonYet) && all[at - 1]?.span.start !== span.start,
+      )
       .map(({ code, span }) => ({
         span,
         message: `Found no reason for accepting \`${code.value}\`; expected one after a colon, as in \`# accept[${code.value}]: measured twice\`.`,

@@ -9,6 +9,9 @@ import { caution } from './caution.ts';
 import type { Check } from './check.ts';
 import { changeAgainstBook } from './change-against-book.ts';
 import { changeInTwoWays } from './change-in-two-ways.ts';
+import { changeOfOutcome } from './change-of-outcome.ts';
+import { effectBothWays } from './effect-both-ways.ts';
+import { faultWithoutEvidence } from './fault-without-evidence.ts';
 import { changeOfDerived } from './change-of-derived.ts';
 import { changeStatedTwice } from './change-stated-twice.ts';
 import { evidenceShowsNothing } from './evidence-shows-nothing.ts';
@@ -40,10 +43,12 @@ import { faultNotStated } from './fault-not-stated.ts';
 import { fileTooLarge } from './file-too-large.ts';
 import { finishAgainstCurve } from './finish-against-curve.ts';
 import { flightAgainstShots } from './flight-against-shots.ts';
+import { sideAgainstPart } from './side-against-part.ts';
 import { impossibleDate } from './impossible-date.ts';
 import { loftAgainstLean } from './loft-against-lean.ts';
 import { lowPointAgainstAttack } from './low-point-against-attack.ts';
 import { measureNotAllowed } from './measure-not-allowed.ts';
+import { missContradicted } from './miss-contradicted.ts';
 import { missNotExplained } from './miss-not-explained.ts';
 import { openRemark } from './open-remark.ts';
 import { remarkAboutNothing } from './remark-about-nothing.ts';
@@ -112,6 +117,7 @@ export const checks: readonly Check[] = [
   wrongShape,
   unknownWord,
   impossibleDate,
+  sideAgainstPart,
   noValueYet,
   unreadableMeasure,
   numberOutOfRange,
@@ -146,6 +152,8 @@ export const checks: readonly Check[] = [
   circularDerivation,
   circularCauses,
   evidenceShowsNothing,
+  faultWithoutEvidence,
+  effectBothWays,
   changeInTwoWays,
   outsideBounds,
   outsidePractice,
@@ -171,12 +179,14 @@ export const checks: readonly Check[] = [
   faultCannotBeSeenHere,
   faultNotStated,
   beliefAgainstPhysics,
+  missContradicted,
   missNotExplained,
   caution,
   statedTwice,
   changeWithoutReason,
   changeStatedTwice,
   changeOfDerived,
+  changeOfOutcome,
   changeAgainstBook,
   proofProvesNothing,
   proofCannotBeTold,

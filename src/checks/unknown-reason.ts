@@ -3,7 +3,7 @@ import { findNearest } from '../measure/nearest.ts';
 import type { Check } from './check.ts';
 import { explain } from './explain.ts';
 import { writeNearest } from './fixes.ts';
-import type { Subject } from './subject.ts';
+import { statedReasons } from './stated-reasons.ts';
 
 export const unknownReason: Check = {
   code: 'unknown-reason',
@@ -22,11 +22,7 @@ export const unknownReason: Check = {
   find: (subject) => {
     const { document } = subject;
     if (document.kind !== 'swing') return [];
-    const stated = new Set([
-      ...document.faults.map(({ fault }) => fault.value),
-      ...document.misses.map(({ miss }) => miss.value),
-      ...goalKeys(subject),
-    ]);
+    const stated = new Set(statedReasons(subject));
     return document.plan.flatMap(({ because }) =>
       because.flatMap(({ value, span }) => {
         if (stated.has(value)) return [];
@@ -44,8 +40,3 @@ export const unknownReason: Check = {
     );
   },
 };
-
-function goalKeys({ document, student }: Subject): readonly string[] {
-  const goals = [...(document.kind === 'swing' ? document.goals : []), ...(student?.document.goals ?? [])];
-  return goals.flatMap(({ keys }) => keys);
-}

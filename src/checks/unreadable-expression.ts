@@ -1,6 +1,6 @@
 // The check that says where an expression cannot be read.
 import { explain } from './explain.ts';
-
+import { writeNearest } from './fixes.ts';
 import { fromProblems } from './from-problems.ts';
 
 export const unreadableExpression = fromProblems({
@@ -28,4 +28,5 @@ book:
     source:
       'the file format of this project; the syntax of expressions is that of mathjs, of which only a part is taken.',
   }),
+  fixes: writeNearest,
 });

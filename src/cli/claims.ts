@@ -1,6 +1,7 @@
 // The `claims` command: what the stated faults of one record are believed to do, beside physics and the student's other records.
 import pc from 'picocolors';
 import { createCache } from '../analysis/cache.ts';
+import { faultCautions } from '../analysis/cautions.ts';
 import { traceClaims, type TracedClaim } from '../analysis/history.ts';
 import { findLessons } from '../analysis/lessons.ts';
 import type { Analysis, FileState } from '../analysis/result.ts';
@@ -32,12 +33,17 @@ export async function claims(path: string, format: 'text' | 'json', signal: Abor
     cache: createCache(),
   });
   const traced = traceClaims(analysis, lessons);
-  process.stdout.write(format === 'json' ? claimsJson(analysis, traced) : claimsText(traced));
+  process.stdout.write(format === 'json' ? claimsJson(analysis, traced) : claimsText(analysis, traced));
   return 0;
 }
 
 function claimsJson(analysis: Analysis, traced: readonly TracedClaim[]): string {
-  const json = { format: 1, file: toPath(analysis.uri), claims: traced.map(claimJson) };
+  const json = {
+    format: 1,
+    file: toPath(analysis.uri),
+    claims: traced.map(claimJson),
+    cautions: faultCautions(analysis),
+  };
   return `${JSON.stringify(json, null, 2)}\n`;
 }
 
@@ -80,7 +86,7 @@ function inUnit({ unit }: Quantity, difference: number): number {
   return tidy(differenceFromSI(difference, unit));
 }
 
-function claimsText(traced: readonly TracedClaim[]): string {
+function claimsText(analysis: Analysis, traced: readonly TracedClaim[]): string {
   if (traced.length === 0) return 'No stated fault is believed to change anything.\n';
   const rows = traced.map((claim) => [
     printable(`${claim.fault.id.value}${placeWords(claim.stated.at)}`),
@@ -98,5 +104,8 @@ function claimsText(traced: readonly TracedClaim[]): string {
       .map((cell, at) => cell.padEnd(widths[at]!))
       .join('  ')
       .trimEnd();
-  return [pc.bold(line(heads)), ...rows.map(line), ''].join('\n');
+  const cautions = faultCautions(analysis);
+  const told =
+    cautions.length === 0 ? [] : ['', 'Caution', ...cautions.map((words) => printable(`  ${words}`))];
+  return [pc.bold(line(heads)), ...rows.map(line), ...told, ''].join('\n');
 }

@@ -28,15 +28,28 @@ export async function faults(path: string, format: 'text' | 'json', signal: Abor
   return analysis.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
 }
 
-function judgementJson(analysis: Analysis, { stated, unstated, links, misses }: Judgement): string {
+function judgementJson(
+  analysis: Analysis,
+  { stated, unstated, links, contradicted, misses }: Judgement,
+): string {
   const file = toPath(analysis.uri);
   const json = {
     format: 1,
     file,
     stated: stated.map((one) => ({ ...verdictJson(one), isSeenHere: one.isSeenHere })),
     unstated: unstated.map(verdictJson),
-    causes: links.map(({ from, to, through }) => ({ from, to, through: through.id })),
-    misses: misses.map(({ miss, by, unstated: others }) => ({ miss, by, unstated: others })),
+    causes: links.map(({ from, to, through }) => ({
+      from,
+      to,
+      through: through.id,
+      isContradicted: contradicted.has(from) || contradicted.has(to),
+    })),
+    misses: misses.map(({ miss, by, unstated: others, contradicted: against }) => ({
+      miss,
+      by,
+      unstated: others,
+      contradicted: against,
+    })),
     findings: analysis.findings.map((finding) => findingJson(file, finding)),
   };
   return `${JSON.stringify(json, null, 2)}\n`;
@@ -65,7 +78,10 @@ function verdictJson({ fault, uri, at, verdict, probability, lines }: FaultVerdi
   };
 }
 
-function judgementText(analysis: Analysis, { stated, unstated, links, misses }: Judgement): string {
+function judgementText(
+  analysis: Analysis,
+  { stated, unstated, links, contradicted, misses }: Judgement,
+): string {
   const blocks = [
     block(
       'Stated',
@@ -79,7 +95,11 @@ function judgementText(analysis: Analysis, { stated, unstated, links, misses }: 
     ),
     block(
       'Causes',
-      links.map(({ from, to, through }) => `  ${from} leads to ${to}, ${pc.dim(`through ${through.id}`)}`),
+      links.map(({ from, to, through }) => {
+        const against = [from, to].filter((id) => contradicted.has(id));
+        const words = against.length === 0 ? '' : `; the numbers speak against ${against.join(' and ')}`;
+        return `  ${from} leads to ${to}, ${pc.dim(`through ${through.id}`)}${words}`;
+      }),
     ),
     block('Misses', misses.flatMap(missRows)),
   ];
@@ -97,14 +117,18 @@ function lineRow(line: JudgedLine): string {
   return `    ${chance.padStart(11)}  ${printable(line.evidence.expression.value)}${mirroredWords(line)}  ${pc.dim(numbersOf(line))}`;
 }
 
-function missRows({ miss, by, unstated }: JudgedMiss): readonly string[] {
+function missRows({ miss, by, unstated, contradicted }: JudgedMiss): readonly string[] {
   const ways = by.map(({ fault, way }) =>
     way.length === 0 ? fault : `${fault} (through ${way.join(', ')})`,
   );
   const others =
     unstated.length === 0 ? '' : pc.dim(`; not stated, and believed to lead to it: ${unstated.join(', ')}`);
+  const against =
+    contradicted.length === 0
+      ? ''
+      : pc.dim(`; stated, and the numbers speak against it: ${contradicted.join(', ')}`);
   return [
-    `  ${miss}: ${printable(ways.length === 0 ? 'no stated fault explains it' : ways.join('; '))}${others}`,
+    `  ${miss}: ${printable(ways.length === 0 ? 'no stated fault explains it' : ways.join('; '))}${against}${others}`,
   ];
 }
 

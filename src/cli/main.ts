@@ -8,6 +8,7 @@ import { derive } from './derive.ts';
 import { checkpointNames, drawCommand, pictureNames, themeNames, type DrawOptions } from './draw.ts';
 import { explainQuantity } from './explain-quantity.ts';
 import { explain } from './explain.ts';
+import { addHandoutCommand } from './handout-command.ts';
 import { addJudgementCommands } from './judgement-commands.ts';
 import { addLessonCommands } from './lesson-commands.ts';
 import { addNewCommands } from './new-commands.ts';
@@ -233,6 +234,7 @@ program
   });
 
 addNewCommands(program, nonEmpty, stop.signal);
+addHandoutCommand(program, nonEmpty, stop.signal);
 addShareCommand(program, stop.signal);
 addGitCommands(program, stop.signal);
 addReviewCommands(program, stop.signal);

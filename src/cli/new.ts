@@ -1,5 +1,5 @@
 // The `new` commands: a practice, a student, the next record; they make files and never write over one.
-import { mkdir, readdir, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, resolve } from 'node:path';
 import { URI } from 'vscode-uri';
 import { createCache } from '../analysis/cache.ts';
@@ -24,6 +24,9 @@ import { printable } from './formats/text.ts';
 
 /** 0 where files were made or all of them were there already, 2 where one could not be written. */
 export async function newPracticeCommand(folder: string, name: string | undefined): Promise<number> {
+  const there = await stat(resolve(folder)).catch(() => undefined);
+  if (there?.isDirectory() === false)
+    return refuse(`Found the file ${quote(folder)}; expected a folder, or the name of a new one.`);
   const at = toUri(folder);
   return writeAll(newPractice(at, name ?? basename(resolve(folder))), 'keep');
 }
@@ -40,6 +43,7 @@ export interface StudentOptions {
 export async function newStudentCommand(name: string, options: StudentOptions): Promise<number> {
   const { hand, stature, born, club: clubs, injury: injuries } = options;
   const wrong =
+    (name.trim() === '' ? 'Found an empty name; expected the name of the student.' : undefined) ??
     (stature === undefined ? undefined : statureProblem(stature)) ??
     (born === undefined ? undefined : birthProblem(born));
   if (wrong !== undefined) return refuse(wrong);

@@ -1,11 +1,15 @@
 // The `next` command: what a record still has to measure, the most telling first, as text or as JSON.
 import pc from 'picocolors';
 import { createCache } from '../analysis/cache.ts';
-import { findLessons } from '../analysis/lessons.ts';
+import { planCautions } from '../analysis/cautions.ts';
+import { findLessons, type Lesson } from '../analysis/lessons.ts';
 import { methodWords, narrowingWords, nextEntriesOf, type NextEntry } from '../analysis/next-entries.ts';
-import type { FileState } from '../analysis/result.ts';
+import { openPlanOf } from '../analysis/open-plan.ts';
+import type { Analysis, FileState } from '../analysis/result.ts';
+import { clubOf } from '../analysis/same-club.ts';
 import { listFolder, loadFile, toPath } from '../disk/files.ts';
 import { differenceFromSI } from '../measure/units.ts';
+import { printable } from './formats/text.ts';
 import { analyseRecord } from './record.ts';
 import { tidy } from './shots.ts';
 
@@ -21,11 +25,27 @@ export async function next(path: string, format: 'text' | 'json', signal: AbortS
     cache: createCache(),
   });
   const entries = nextEntriesOf(analysis, lessons);
-  process.stdout.write(format === 'json' ? jsonOf(toPath(analysis.uri), entries) : textOf(entries));
+  const cautions = cautionsFor(analysis, lessons, entries);
+  process.stdout.write(
+    format === 'json' ? jsonOf(toPath(analysis.uri), entries, cautions) : textOf(entries, cautions),
+  );
   return 0;
 }
 
-function textOf(entries: readonly NextEntry[]): string {
+/** Where the plan asks for an entry, that of the plan; an open plan may stand in an earlier lesson. */
+function cautionsFor(
+  analysis: Analysis,
+  lessons: readonly Lesson[],
+  entries: readonly NextEntry[],
+): readonly string[] {
+  if (!entries.some(({ reason }) => reason === 'proof')) return [];
+  const own = lessons.find(({ uri }) => uri === analysis.uri);
+  const open = own && openPlanOf(lessons, { date: own.date, club: clubOf(own) });
+  const plans = [analysis, ...(open === undefined ? [] : [open.from.analysis])];
+  return [...new Set(plans.flatMap(planCautions))];
+}
+
+function textOf(entries: readonly NextEntry[], cautions: readonly string[]): string {
   if (entries.length === 0) return 'Nothing that could be measured would tell much more.\n';
   const wide = Math.max(...entries.map(({ quantity }) => quantity.id.length));
   const rows = entries.map((entry) => {
@@ -36,10 +56,12 @@ function textOf(entries: readonly NextEntry[]): string {
     ];
     return `  ${entry.quantity.id.padEnd(wide)}  ${methodWords(entry)}${place}\n    ${pc.dim(why.join('; '))}`;
   });
-  return `${[pc.bold('To measure next'), ...rows].join('\n')}\n`;
+  const told =
+    cautions.length === 0 ? [] : ['', 'Caution', ...cautions.map((line) => `  ${printable(line)}`)];
+  return `${[pc.bold('To measure next'), ...rows, ...told].join('\n')}\n`;
 }
 
-function jsonOf(file: string, entries: readonly NextEntry[]): string {
+function jsonOf(file: string, entries: readonly NextEntry[], cautions: readonly string[]): string {
   const next = entries.map(({ quantity, method, u, reason, place, narrowings }) => ({
     id: quantity.id,
     method: method ?? null,
@@ -56,5 +78,5 @@ function jsonOf(file: string, entries: readonly NextEntry[]): string {
       is_known: one.isKnown,
     })),
   }));
-  return `${JSON.stringify({ format: 1, file, next }, null, 2)}\n`;
+  return `${JSON.stringify({ format: 1, file, next, cautions }, null, 2)}\n`;
 }

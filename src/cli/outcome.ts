@@ -1,5 +1,6 @@
 // The `outcome` command: what became of the plan of one record, and of the plan before it, as text or JSON.
 import pc from 'picocolors';
+import { planCautions } from '../analysis/cautions.ts';
 import { courseOf, lastPlanOf, type Course, type HeldPlan, type LastPlan } from '../analysis/courses.ts';
 import { findLessons, type Lesson } from '../analysis/lessons.ts';
 import {
@@ -42,12 +43,22 @@ function alone(analysis: Lesson['analysis']): Lesson {
   return { uri, analysis, date: document.date?.value, club: document.club?.value };
 }
 
+/** Of every plan that is shown. */
+function cautionsIn(course: Course | undefined, last: LastPlan | undefined): readonly string[] {
+  const plans = [last?.plan, course?.plan].flatMap((lesson) => lesson?.analysis ?? []);
+  return [...new Set(plans.flatMap(planCautions))];
+}
+
 function text(course: Course | undefined, last: LastPlan | undefined): string {
+  const cautions = cautionsIn(course, last);
   const blocks = [
     ...(last === undefined ? [] : [lastText(last)]),
     ...(course === undefined
       ? []
       : [heldText(`This plan. ${courseInShort(course)}`, course.held, course.held?.next)]),
+    ...(cautions.length === 0
+      ? []
+      : [['Caution', ...cautions.map((line) => printable(`  ${line}`))].join('\n')]),
   ];
   return blocks.length === 0 ? 'No plan in this record, and none before it.\n' : `${blocks.join('\n\n')}\n`;
 }
@@ -110,6 +121,7 @@ function json(own: Lesson, course: Course | undefined, last: LastPlan | undefine
             decidedBy: last.decided === undefined ? null : lessonJson(last.decided.next),
             outcome: outcomeJson((last.decided ?? last).outcome),
           },
+    cautions: cautionsIn(course, last),
   };
   return `${JSON.stringify(shown, null, 2)}\n`;
 }

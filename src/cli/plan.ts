@@ -35,6 +35,12 @@ export async function plan(path: string, request: PlanRequest, signal: AbortSign
   const analysis = await analyseRecord(path, signal);
   if (analysis === undefined) return 2;
   const { subject, account, document } = analysis;
+  if (document.outline.length === 0) {
+    process.stderr.write(
+      `swingwright: nothing in \`${printable(path)}\` can be read; expected a record that begins with \`swing: 1\`.\n`,
+    );
+    return 2;
+  }
   const forecast = forecastOf(subject, account);
   const unread = notUnderstoodIn(analysis, forecast);
   if (document.kind !== 'swing' || forecast === undefined) {

@@ -68,7 +68,7 @@ function text(name: string, clubs: readonly ClubProgress[]): string {
 }
 
 function clubText(club: ClubProgress): string {
-  const { series, goals, held, conflicts } = club;
+  const { series, goals, held, cautions, conflicts } = club;
   const conflicting = conflicts.filter(({ count }) => count > 0);
   const rows = [
     ...gapsOf(club).map((gap) => `  ${gap}`),
@@ -82,6 +82,7 @@ function clubText(club: ClubProgress): string {
     ]),
     ...(held.length === 0 ? [] : ['  Plans']),
     ...held.map((one) => `    ${dayOf(one.lesson)}  ${heldWords(one)}`),
+    ...(cautions.length === 0 ? [] : ['  Caution', ...cautions.map((line) => `    ${line}`)]),
     ...(conflicting.length === 0 ? ['  No entries in conflict'] : ['  Entries in conflict']),
     ...conflicting.map(({ lesson, count }) => `    ${dayOf(lesson)}  ${count}`),
   ];
@@ -104,6 +105,7 @@ function clubJson({
   unmeasured,
   goals,
   held,
+  cautions,
   conflicts,
 }: ClubProgress) {
   return {
@@ -147,6 +149,7 @@ function clubJson({
       decidedOn: (one.decided?.next ?? one.lesson).date,
       summary: outcomeInShort((one.decided ?? one).outcome),
     })),
+    cautions,
     conflicts: conflicts.map(({ lesson, count }) => ({ date: lesson.date, count })),
   };
 }

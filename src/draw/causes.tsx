@@ -30,6 +30,8 @@ interface Arrow {
   readonly to: string;
   /** Through which quantity. */
   readonly words: string;
+  /** From or to a fault that the numbers speak against. */
+  readonly isDoubtful: boolean;
 }
 
 export function Causes({ analysis, theme }: { readonly analysis: Analysis; readonly theme: Theme }): Picture {
@@ -47,7 +49,7 @@ export function Causes({ analysis, theme }: { readonly analysis: Analysis; reado
     ...boxes.map((box) => `${box.kind === 'fault' ? 'Fault' : 'Miss'} ${box.lines.join(' ')}: ${box.says}.`),
     ...arrows.map(
       (arrow) =>
-        `${titled.get(arrow.from)} leads to ${titled.get(arrow.to)}${arrow.words === '' ? '' : ` through ${arrow.words}`}.`,
+        `${titled.get(arrow.from)} ${arrow.isDoubtful ? 'would lead' : 'leads'} to ${titled.get(arrow.to)}${arrow.words === '' ? '' : ` through ${arrow.words}`}${arrow.isDoubtful ? ', against the numbers' : ''}.`,
     ),
     ...(missing.length === 0 ? [] : [`Not known: ${missing.join()}.`]),
   ].join(' ');
@@ -75,7 +77,7 @@ export function Causes({ analysis, theme }: { readonly analysis: Analysis; reado
       </g>
       {boxes.length > 0 && (
         <text x={margin} y={fixed(bottom + 10)} fill={theme.soft} font-size="11">
-          a dashed rim: the numbers speak against the fault, or no stated fault explains the miss
+          dashed: the numbers speak against the fault, or no stated fault explains the miss
         </text>
       )}
       <Lines lines={lines} x={margin} y={bottom + 12} theme={theme} />
@@ -112,16 +114,21 @@ function boxesOf({ stated, misses }: Judgement): readonly Box[] {
 }
 
 /** Between faults each way once; to a miss from the faults that tend to it at first hand. */
-function arrowsOf({ links, misses, faults }: Judgement): readonly Arrow[] {
+function arrowsOf({ links, misses, faults, contradicted }: Judgement): readonly Arrow[] {
   const ways = new Map<string, Arrow>();
   for (const { from, to, through } of links) {
     const key = `${from}\0${to}`;
     if (!ways.has(key))
-      ways.set(key, { from: `fault ${from}`, to: `fault ${to}`, words: through.title.toLowerCase() });
+      ways.set(key, {
+        from: `fault ${from}`,
+        to: `fault ${to}`,
+        words: through.title.toLowerCase(),
+        isDoubtful: contradicted.has(from) || contradicted.has(to),
+      });
   }
-  for (const { miss, by } of misses)
-    for (const { fault, way } of by) {
-      if (way.length > 0) continue;
+  for (const { miss, by, contradicted: against } of misses) {
+    const direct = by.filter(({ way }) => way.length === 0).map(({ fault }) => fault);
+    for (const fault of [...direct, ...against]) {
       const signs = findMiss(miss)?.signs ?? [];
       const through = faults
         .get(fault)
@@ -130,8 +137,10 @@ function arrowsOf({ links, misses, faults }: Judgement): readonly Arrow[] {
         from: `fault ${fault}`,
         to: `miss ${miss}`,
         words: through?.title.toLowerCase() ?? '',
+        isDoubtful: against.includes(fault),
       });
     }
+  }
   return [...ways.values()];
 }
 
@@ -227,7 +236,7 @@ function Node({
 }
 
 function Way({
-  arrow: { words },
+  arrow: { words, isDoubtful },
   places,
   theme,
 }: {
@@ -245,7 +254,12 @@ function Way({
   const told = wrapped(words, 118, 10, 2);
   return (
     <g>
-      <path d={lineThrough(places)} stroke={theme.soft} stroke-width="1.4" />
+      <path
+        d={lineThrough(places)}
+        stroke={theme.soft}
+        stroke-width="1.4"
+        stroke-dasharray={isDoubtful ? '5 4' : 'none'}
+      />
       <path d={lineThrough([barb(0.45), last, barb(-0.45)])} stroke={theme.soft} stroke-width="1.4" />
       {words !== '' &&
         told.map((line, i) => (

@@ -12,6 +12,7 @@ import type { Theme } from './theme.ts';
 const name = 'overlaid-flight-from-above';
 const field = { left: 56, right: 16, top: 34, bottom: 40, width: 582 } as const;
 const highest = 420;
+const emptyHeight = 36;
 
 export function OverlaidFlight({ first, second, theme }: OverlayProps): Picture {
   const sides = (
@@ -28,7 +29,8 @@ export function OverlaidFlight({ first, second, theme }: OverlayProps): Picture 
     sides.flatMap(({ side, analysis }) => sayings(side, analysis)),
     missing,
   );
-  const { across, along, height } = scalesFor(known);
+  const { across, along, height: whole } = scalesFor(known);
+  const height = known.length > 0 ? whole : emptyHeight;
   return (
     <Frame
       name={name}

@@ -40,7 +40,7 @@ body code { color: inherit; background: none; padding: 0; }
 table { border-collapse: collapse; width: 100%; font-variant-numeric: tabular-nums; }
 caption { text-align: left; color: var(--sw-soft); padding: 0 0 0.4rem; }
 th, td { text-align: left; vertical-align: middle; padding: 0.32rem 0.9rem 0.32rem 0; border-bottom: 1px solid var(--sw-faint); }
-thead th { color: var(--sw-soft); font-weight: 500; font-size: 0.87rem; white-space: nowrap; vertical-align: bottom; }
+thead th { color: var(--sw-soft); font-weight: 500; font-size: 0.87rem; vertical-align: bottom; }
 tbody th { font-weight: 500; min-width: 11rem; }
 tbody th[scope='rowgroup'] { color: var(--sw-soft); font-size: 0.8rem; letter-spacing: 0.05em; text-transform: uppercase; padding-top: 1rem; }
 td.number { white-space: nowrap; }

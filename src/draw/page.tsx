@@ -8,6 +8,8 @@ export interface PageProps {
   readonly title: string;
   /** Of the words on it, as HTML names languages. */
   readonly language?: string;
+  /** Rules of this page alone, behind those of every page. */
+  readonly style?: string;
   readonly children: ComponentChildren;
 }
 
@@ -15,7 +17,7 @@ export interface PageProps {
  * Nothing can be loaded from anywhere, and nothing runs. What a file says is text: it is escaped, and characters that a page may
  * not hold, or that turn the writing direction, are replaced.
  */
-export function pageOf({ title, language = 'en', children }: PageProps): string {
+export function pageOf({ title, language = 'en', style = '', children }: PageProps): string {
   const page = (
     <html lang={language}>
       <head>
@@ -26,7 +28,7 @@ export function pageOf({ title, language = 'en', children }: PageProps): string 
           content="default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'"
         />
         <title>{title}</title>
-        <style dangerouslySetInnerHTML={{ __html: pageStyle }} />
+        <style dangerouslySetInnerHTML={{ __html: `${pageStyle}${style}` }} />
       </head>
       <body>
         <main>{children}</main>

@@ -41,7 +41,7 @@ export function progressPage(student: string, clubs: readonly ClubProgress[]): s
 }
 
 function Club({ club, prefix }: { readonly club: ClubProgress; readonly prefix: string }): Picture {
-  const { lessons, series, goals, held, conflicts } = club;
+  const { lessons, series, goals, held, cautions, conflicts } = club;
   const [first, last] = [lessons[0]?.date, lessons.at(-1)?.date];
   const hasGoals = goals.length > 0 && lessons.length > 0;
   return (
@@ -105,6 +105,9 @@ function Club({ club, prefix }: { readonly club: ClubProgress; readonly prefix: 
       {lessons.length > 0 && (
         <>
           <h3>Plans and conflicts</h3>
+          {cautions.map((line) => (
+            <p key={line}>{line}</p>
+          ))}
           <ScrolledTable name={`Plans with ${club.club ?? 'no club'}`}>
             <Head titles={['Lesson', 'What became of the plan', 'Entries in conflict']} />
             <tbody>

@@ -9,7 +9,10 @@ import {
   type ListParams,
   type ReadParams,
 } from '../server/protocol.ts';
+import type { HandoutFormat } from '../server/handout-protocol.ts';
+import { listenForAnalyses } from './analysed.ts';
 import { registerBesidePages } from './beside-pages.ts';
+import { registerHandouts } from './handout.ts';
 import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { listFiles, readFile } from './files.ts';
@@ -18,6 +21,8 @@ import { createPages } from './pages.ts';
 import { openCommand, registerPredictions } from './predictions.ts';
 import { proposeCommand, registerProposals } from './propose.ts';
 import { registerLessons } from './lessons.ts';
+import { listenForReviewChanges } from './review-changes.ts';
+import { registerReviewComments } from './review-comments.ts';
 import { registerRevisions } from './revisions.ts';
 import { registerSheet } from './sheet.ts';
 import { registerSample } from './sample.ts';
@@ -32,6 +37,7 @@ export const language = 'swing-yaml';
 export async function runClient(
   context: vscode.ExtensionContext,
   createClient: (options: LanguageClientOptions) => Promise<BaseLanguageClient>,
+  handoutFormats: readonly HandoutFormat[],
 ): Promise<void> {
   const output = vscode.window.createOutputChannel('Swingwright', { log: true });
   const watchers = filePatterns.map((pattern) => vscode.workspace.createFileSystemWatcher(pattern));
@@ -60,24 +66,30 @@ export async function runClient(
   client.onRequest(listRequest, ({ folder }: ListParams) => listFiles(vscode.Uri.parse(folder, true)));
   client.onRequest(readRequest, ({ uri }: ReadParams) => readFile(vscode.Uri.parse(uri, true)));
   const pages = createPages(client, context.workspaceState);
+  const analyses = listenForAnalyses(client);
+  const reviewChanges = listenForReviewChanges(analyses);
   context.subscriptions.push(
     output,
     ...watchers,
     client,
+    analyses,
+    reviewChanges,
     registerCalibration(client),
     registerExplanations(client),
     registerPredictions(client),
     pages.restoring,
     registerBesidePages(client, pages),
+    registerHandouts(client, pages, handoutFormats),
     registerRevisions(client, pages),
     registerProposals(client),
-    registerSheet(client, context.extensionUri),
+    registerSheet(client, analyses, context.extensionUri),
+    registerReviewComments(client, reviewChanges),
     registerLessons(client, watchers),
     registerSample(context.extensionUri),
     registerNewFiles(client),
     registerNextEmpty(),
     registerStatus(client),
-    registerStatusBar(client),
+    registerStatusBar(client, reviewChanges),
     registerTheme(client),
     vscode.commands.registerCommand('swingwright.restartServer', () => restart(client)),
     vscode.commands.registerCommand('swingwright.showOutput', () => output.show()),

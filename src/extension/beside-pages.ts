@@ -57,9 +57,8 @@ export function registerBesidePages(client: BaseLanguageClient, pages: Pages): v
         return;
       }
       const params: AuditPageParams = { uri: uri.toString() };
-      await pages.show({ request: auditPageRequest, params }, (title) =>
-        vscode.l10n.t('Audit of {0}', title),
-      );
+      const titled = (title: string): string => vscode.l10n.t('Audit of {0}', title);
+      await pages.show({ request: auditPageRequest, params }, { titled });
     }),
     vscode.commands.registerCommand('swingwright.showProgress', async (given: unknown) => {
       const uri = uriIn(given) ?? vscode.window.activeTextEditor?.document.uri ?? undefined;
@@ -70,16 +69,15 @@ export function registerBesidePages(client: BaseLanguageClient, pages: Pages): v
         return;
       }
       const params: ProgressPageParams = { uri: uri.toString() };
-      await pages.show({ request: progressPageRequest, params }, (title) =>
-        vscode.l10n.t('Progress of {0}', title),
-      );
+      const titled = (title: string): string => vscode.l10n.t('Progress of {0}', title);
+      await pages.show({ request: progressPageRequest, params }, { titled });
     }),
   );
 }
 
 export function showComparison(pages: Pages, first: PageSide, second: PageSide): Promise<void> {
   const params: ComparePageParams = { first, second };
-  return pages.show({ request: comparePageRequest, params }, (title) => title);
+  return pages.show({ request: comparePageRequest, params }, { titled: (title) => title });
 }
 
 async function pick(except: vscode.Uri | undefined): Promise<vscode.Uri | undefined> {

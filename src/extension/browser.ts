@@ -28,8 +28,10 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     worker = await startWorker(script);
     return { reader: new BrowserMessageReader(worker), writer: new BrowserMessageWriter(worker) };
   };
-  await runClient(context, (options) =>
-    Promise.resolve(new LanguageClient('swingwright', 'Swingwright', start, options)),
+  await runClient(
+    context,
+    (options) => Promise.resolve(new LanguageClient('swingwright', 'Swingwright', start, options)),
+    ['html'],
   );
 }
 

@@ -5,21 +5,24 @@ import { runClient } from './activation.ts';
 
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
   const module = context.asAbsolutePath('dist/server.cjs');
-  await runClient(context, (options) =>
-    Promise.resolve(
-      new LanguageClient(
-        'swingwright',
-        'Swingwright',
-        {
-          run: { module, transport: TransportKind.ipc },
-          debug: {
-            module,
-            transport: TransportKind.ipc,
-            options: { execArgv: ['--nolazy', '--inspect=6019'] },
+  await runClient(
+    context,
+    (options) =>
+      Promise.resolve(
+        new LanguageClient(
+          'swingwright',
+          'Swingwright',
+          {
+            run: { module, transport: TransportKind.ipc },
+            debug: {
+              module,
+              transport: TransportKind.ipc,
+              options: { execArgv: ['--nolazy', '--inspect=6019'] },
+            },
           },
-        },
-        options,
+          options,
+        ),
       ),
-    ),
+    ['pdf', 'html'],
   );
 }

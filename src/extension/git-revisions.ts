@@ -1,4 +1,4 @@
-// Asks VS Code's own git extension for the history of a file and for files as they stood; says why where it cannot.
+// Asks VS Code's own git extension for the history of a file, for files as they stood, and for the user's name; says why where it cannot.
 import * as vscode from 'vscode';
 import type { FileState } from '../server/protocol.ts';
 
@@ -17,6 +17,9 @@ interface Repository {
   }) => Thenable<readonly Commit[]>;
   readonly show: (ref: string, path: string) => Thenable<string>;
   readonly getCommit: (ref: string) => Thenable<Commit>;
+  /** Of this repository, and of this user. */
+  readonly getConfig?: (key: string) => Thenable<string>;
+  readonly getGlobalConfig?: (key: string) => Thenable<string>;
 }
 interface Commit {
   readonly hash: string;
@@ -104,6 +107,17 @@ export async function readAtRevision(uri: vscode.Uri, revision: string): Promise
   } catch {
     return { kind: 'missing' };
   }
+}
+
+/** Whom git knows here as the author; undefined where it knows nobody, or is not there. */
+export async function userNameAt(uri: vscode.Uri): Promise<string | undefined> {
+  const repository = await repositoryOf(uri);
+  if (typeof repository === 'string') return undefined;
+  for (const ask of [repository.getConfig, repository.getGlobalConfig]) {
+    const name = await Promise.resolve(ask?.call(repository, 'user.name')).catch(() => undefined);
+    if (name !== undefined && name.trim() !== '') return name.trim();
+  }
+  return undefined;
 }
 
 /** A name that begins with a dash would be read as an option, which no revision does. */

@@ -12,8 +12,15 @@ export interface PageQuestion {
   readonly params: object;
 }
 
+/** How a page is shown; in the editor in front, unless another place is named. */
+interface Showing {
+  readonly titled: (title: string) => string;
+  readonly waiting?: string;
+  readonly at?: { readonly viewColumn: vscode.ViewColumn; readonly preserveFocus: boolean };
+}
+
 export interface Pages {
-  readonly show: (question: PageQuestion, titled: (title: string) => string) => Promise<void>;
+  readonly show: (question: PageQuestion, showing: Showing) => Promise<void>;
   readonly restoring: vscode.Disposable;
 }
 
@@ -59,10 +66,10 @@ export function createPages(client: BaseLanguageClient, store: vscode.Memento): 
     attach(panel, page);
   };
   return {
-    show: async (question, titled) => {
+    show: async (question, { titled, waiting, at = vscode.ViewColumn.Active }) => {
       const location = {
         location: vscode.ProgressLocation.Window,
-        title: vscode.l10n.t('Laying lessons side by side…'),
+        title: waiting ?? vscode.l10n.t('Laying lessons side by side…'),
       };
       const result = await vscode.window.withProgress(location, () => ask(question));
       if (result.kind === 'refused') {
@@ -70,7 +77,7 @@ export function createPages(client: BaseLanguageClient, store: vscode.Memento): 
         return;
       }
       const title = titled(result.title);
-      const panel = vscode.window.createWebviewPanel(viewType, title, vscode.ViewColumn.Active, options);
+      const panel = vscode.window.createWebviewPanel(viewType, title, at, options);
       panel.webview.html = result.html;
       attach(panel, { ...question, title });
     },

@@ -3,11 +3,9 @@ import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { FromSheet, ToSheet } from '../panel/sheet-messages.ts';
 import {
-  analysedNotification,
   sheetRequest,
   whatIfRequest,
   writeWhatIfRequest,
-  type AnalysedParams,
   type Move,
   type Sheet,
   type SheetParams,
@@ -16,6 +14,7 @@ import {
   type WriteWhatIfParams,
 } from '../server/sheet-protocol.ts';
 import type { WritePlanResult } from '../server/protocol.ts';
+import type { Analyses } from './analysed.ts';
 import { whyCommand } from './explanations.ts';
 import { fillPanel, panelOptions } from './webview.ts';
 
@@ -29,7 +28,11 @@ interface OpenSheet {
   readonly send: (message: ToSheet) => void;
 }
 
-export function registerSheet(client: BaseLanguageClient, extension: vscode.Uri): vscode.Disposable {
+export function registerSheet(
+  client: BaseLanguageClient,
+  { onAnalysed }: Analyses,
+  extension: vscode.Uri,
+): vscode.Disposable {
   const sheets = new Map<string, OpenSheet>();
 
   const attach = (panel: vscode.WebviewPanel, uri: vscode.Uri): void => {
@@ -66,9 +69,7 @@ export function registerSheet(client: BaseLanguageClient, extension: vscode.Uri)
         return Promise.resolve();
       },
     }),
-    client.onNotification(analysedNotification, ({ uri }: AnalysedParams) => {
-      sheets.get(vscode.Uri.parse(uri).toString())?.refresh();
-    }),
+    onAnalysed((uri) => sheets.get(uri.toString())?.refresh()),
     vscode.window.onDidChangeTextEditorSelection(({ textEditor: { document }, selections }) => {
       const position = selections[0]?.active;
       if (position !== undefined) sheets.get(document.uri.toString())?.send({ kind: 'cursor', position });

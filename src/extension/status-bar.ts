@@ -1,14 +1,19 @@
-// One short item in the status bar for the record in front: conflicts and what is due, with the details on hover.
+// One short item in the status bar for the record in front: conflicts what is due and who signed it off, with the details on hover.
 import * as vscode from 'vscode';
 import { State, type BaseLanguageClient } from 'vscode-languageclient';
 import { lessonsRequest, type LessonState, type LessonsParams, type StateItem } from '../server/protocol.ts';
+import type { ReviewChanges } from './review-changes.ts';
 import { countedWords } from './lesson-words.ts';
+import { signedWords, signOffItem, signOffsOf, type SignOff } from './sign-offs.ts';
 
 /** Milliseconds without a change of the findings before the state is asked for anew. */
 const pause = 400;
 const mostItems = 5;
 
-export function registerStatusBar(client: BaseLanguageClient): vscode.Disposable {
+export function registerStatusBar(
+  client: BaseLanguageClient,
+  { onChanged }: ReviewChanges,
+): vscode.Disposable {
   const item = vscode.window.createStatusBarItem('swingwright.record', vscode.StatusBarAlignment.Left, 0);
   item.name = vscode.l10n.t('Swing Record');
   item.command = 'workbench.actions.view.problems';
@@ -21,10 +26,13 @@ export function registerStatusBar(client: BaseLanguageClient): vscode.Disposable
     const { token } = asked;
     const uri = recordInFront();
     if (uri === undefined || client.state !== State.Running) return item.hide();
-    const lesson = await stateOf(client, uri, token);
+    const [lesson, signOffs] = await Promise.all([
+      stateOf(client, uri, token),
+      signOffsOf(client, uri, token),
+    ]);
     if (token.isCancellationRequested) return;
-    if (lesson === undefined) return item.hide();
-    write(item, lesson);
+    if (lesson === undefined && signOffs.length === 0) return item.hide();
+    write(item, lesson, signOffs);
     item.show();
   };
   const later = (): void => {
@@ -41,6 +49,9 @@ export function registerStatusBar(client: BaseLanguageClient): vscode.Disposable
     { dispose: () => (clearTimeout(waiting), asked?.cancel()) },
     vscode.window.onDidChangeActiveTextEditor(change),
     client.onDidChangeState(change),
+    onChanged((uri) => {
+      if (uri.toString() === recordInFront()?.toString()) later();
+    }),
     vscode.languages.onDidChangeDiagnostics(({ uris }) => {
       const front = recordInFront()?.toString();
       if (uris.some((uri) => uri.toString() === front)) later();
@@ -69,24 +80,35 @@ async function stateOf(
   }
 }
 
-function write(item: vscode.StatusBarItem, lesson: LessonState): void {
-  const { conflicts, plan, due } = lesson;
+function write(
+  item: vscode.StatusBarItem,
+  lesson: LessonState | undefined,
+  signOffs: readonly SignOff[],
+): void {
+  const { conflicts = [], plan = [], due = [] } = lesson ?? {};
+  const counted = lesson === undefined ? [] : countedWords({ ...lesson, errors: 0, plan: [] });
+  const isQuiet = lesson !== undefined && counted.length === 0;
   const icon = conflicts.length > 0 ? 'warning' : due.length > 0 ? 'clock' : 'pass';
-  const words = countedWords({ ...lesson, errors: 0, plan: [] }).join(', ');
-  item.text = `$(${icon}) ${words === '' ? vscode.l10n.t('No conflict') : words}`;
-  item.accessibilityInformation = {
-    label: vscode.l10n.t('Swing record: {0}', words === '' ? vscode.l10n.t('no conflict') : words),
-  };
+  const signed = signOffs.length === 0 ? [] : [signedWords(signOffs)];
+  const words = [...(isQuiet ? [vscode.l10n.t('No conflict')] : counted), ...signed].join(', ');
+  item.text = `$(${icon}) ${withoutIcons(words)}`;
+  item.accessibilityInformation = { label: vscode.l10n.t('Swing record: {0}', words) };
   const text = new vscode.MarkdownString();
   section(text, vscode.l10n.t('Entries that do not fit'), conflicts);
   section(text, vscode.l10n.t('Planned'), plan);
   section(text, vscode.l10n.t('Due'), due);
-  if (text.value === '') text.appendText(vscode.l10n.t('No entry is in conflict, and nothing is due.'));
+  if (text.value === '' && lesson !== undefined)
+    text.appendText(vscode.l10n.t('No entry is in conflict, and nothing is due.')).appendMarkdown('\n\n');
+  section(text, vscode.l10n.t('Sign-offs'), signOffs.map(signOffItem));
   item.tooltip = text;
 }
 
 /** As plain text: nothing that a file says can become a link. */
-function section(text: vscode.MarkdownString, title: string, items: readonly StateItem[]): void {
+function section(
+  text: vscode.MarkdownString,
+  title: string,
+  items: readonly Pick<StateItem, 'words'>[],
+): void {
   if (items.length === 0) return;
   text.appendMarkdown(`**${title}**\n\n`);
   for (const { words } of items.slice(0, mostItems))
@@ -94,4 +116,9 @@ function section(text: vscode.MarkdownString, title: string, items: readonly Sta
   if (items.length > mostItems)
     text.appendMarkdown(`- ${vscode.l10n.t('{0} more', items.length - mostItems)}\n`);
   text.appendMarkdown('\n');
+}
+
+/** A name such as `$(bug)` is shown as it is. */
+function withoutIcons(words: string): string {
+  return words.replaceAll('$(', '\\$(');
 }

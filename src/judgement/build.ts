@@ -155,9 +155,44 @@ function call(node: SyntaxNode & { kind: 'call' }, walk: Walk): NumberPart | und
   return { sort: 'number', span, kind, compute, shape, bare: undefined };
 }
 
+/** "3 deg right": a number and a direction word behind it, and how it is written with a sign, where the word has but one. */
+function directionBehind(
+  { start, end }: Span,
+  { tokens, text, registry }: Walk,
+): { readonly span: Span; readonly nearest: string | undefined } | undefined {
+  const at = tokens.findIndex(
+    (token, i) =>
+      token.kind === 'name' &&
+      token.span.start >= start &&
+      token.span.end <= end &&
+      tokens[i - 1]?.kind === 'number',
+  );
+  const [number, name] = [tokens[at - 1], tokens[at]];
+  if (number === undefined || name?.kind !== 'name') return undefined;
+  const signs = registry.quantities.flatMap(({ directions }) =>
+    directions.flatMap(({ word, sign }) => (word === name.name ? [sign] : [])),
+  );
+  if (signs.length === 0) return undefined;
+  const span = { start: number.span.start, end: name.span.end };
+  const isNegated = /[-−]\s*$/.test(text.slice(0, number.span.start));
+  const plain = text.slice(number.span.start, number.span.end);
+  const only = new Set(signs).size === 1 && !isNegated;
+  return { span, nearest: only ? `${signs[0] === 1 ? '' : '-'}${plain}` : undefined };
+}
+
 function operation(node: SyntaxNode & { kind: 'operation' }, walk: Walk): Built | undefined {
   const { name, args, implicit } = node;
   const span = spanOf(node, walk);
+  const worded = implicit ? directionBehind(span, walk) : undefined;
+  if (worded !== undefined)
+    return say(
+      walk,
+      'unreadable-expression',
+      worded.span,
+      quote(walk.text.slice(worded.span.start, worded.span.end)),
+      'a sign in the place of a direction; right, ahead and up are positive',
+      worded.nearest,
+    );
   if (implicit)
     return say(
       walk,

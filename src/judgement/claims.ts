@@ -214,11 +214,16 @@ function exceededBy(
     const { compiled } = evidence;
     const slot = compiled?.quantities.findIndex(({ id }) => id === quantity.id) ?? -1;
     if (compiled?.margin === undefined || slot < 0) continue;
-    const { means } = belief.of(compiled.quantities.map(({ id }) => id));
-    const margin = compiled.margin(means);
-    const slope = compiled.margin(means.with(slot, means[slot]! + 1)) - margin;
-    const distance = margin / Math.abs(slope);
-    if (Number.isFinite(distance) && distance > 0) return distance;
+    const { margin: marginOf, quantities } = compiled;
+    const { means, covariance } = belief.of(quantities.map(({ id }) => id));
+    const margin = marginOf(means);
+    const slopes = quantities.map((_, i) => marginOf(means.with(i, means[i]! + 1)) - margin);
+    const variance = slopes.reduce(
+      (sum, a, i) => sum + slopes.reduce((row, b, j) => row + a * b * covariance[i * slopes.length + j]!, 0),
+      0,
+    );
+    const distance = margin / Math.abs(slopes[slot]!);
+    if (Number.isFinite(distance) && margin > Math.sqrt(variance)) return distance;
   }
   return undefined;
 }

@@ -35,7 +35,9 @@ export interface Standing {
 export function wantedOf(goal: Goal, belief: Belief, player: Player, registry: Registry): readonly Wanted[] {
   const possible = [...goal.targets].filter(([, { quantity, target }]) => !isImpossible(target, quantity));
   const found = possible.map(([key, { quantity, target, span }]): Wanted => {
-    const bare = { key: key.replace(/^flight\./, ''), quantity, span };
+    // It is answered in the unit in which it was asked.
+    const asked = target.unit === undefined ? quantity : { ...quantity, shown: target.unit };
+    const bare = { key: key.replace(/^flight\./, ''), quantity: asked, span };
     if (target.kind === 'window') return { ...bare, min: target.from, max: target.to };
     const leeway = target.stated ?? quantity.uncertainty.otherwise;
     return { ...bare, min: target.value - leeway, max: target.value + leeway };

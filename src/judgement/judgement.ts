@@ -1,5 +1,5 @@
 // The coach's faults of one record, judged: each stated one, those that nobody stated, and what causes what; knows no file.
-import type { StatedFault, StatedMiss } from '../record/document.ts';
+import type { Fault, StatedFault, StatedMiss } from '../record/document.ts';
 import { findMiss } from '../registry/registry.ts';
 import { faultsOf, type BookFault, type PlacedBook } from './book.ts';
 import type { Claim } from './claims.ts';
@@ -16,6 +16,8 @@ export interface JudgedMiss extends ExplainedMiss {
   readonly stated: StatedMiss;
   /** Faults of the book that tend to it and were not stated. */
   readonly unstated: readonly string[];
+  /** Stated faults that tend to it, and that the numbers speak against: they explain nothing. */
+  readonly contradicted: readonly string[];
 }
 
 export interface Verdicts {
@@ -24,8 +26,10 @@ export interface Verdicts {
   readonly stated: readonly StatedVerdict[];
   /** Faults that the numbers show and nobody stated, at the checkpoint where they show best. */
   readonly unstated: readonly FaultVerdict[];
-  /** Among the stated faults. */
+  /** Among the stated faults, those that the numbers speak against too. */
   readonly links: readonly Link[];
+  /** Stated faults that the numbers speak against wherever they are stated. */
+  readonly contradicted: ReadonlySet<string>;
   readonly misses: readonly JudgedMiss[];
 }
 
@@ -51,14 +55,32 @@ export function judgeFaults(
   const unstated = others.flatMap((known) => shownBest(known, beholder) ?? []);
   const named = [...new Map(stated.map(({ fault }) => [fault.id.value, fault])).values()];
   const links = linksBetween(named, beholder.registry);
+  const contradicted = contradictedOf(stated);
+  const standing = named.filter(({ id }) => !contradicted.has(id.value));
+  const between = links.filter(({ from, to }) => !contradicted.has(from) && !contradicted.has(to));
   const misses = record.misses.flatMap((one): JudgedMiss[] => {
     const miss = findMiss(one.miss.value);
     if (miss === undefined) return [];
-    const explained = explainMiss(miss, named, links, beholder.hand);
-    const tending = others.filter(({ fault }) => tendsToMiss(fault, miss, beholder.hand));
-    return [{ ...explained, stated: one, unstated: tending.map(({ fault }) => fault.id.value) }];
+    const explained = explainMiss(miss, standing, between, beholder.hand);
+    const tending = (ones: readonly Fault[]): readonly string[] =>
+      ones.filter((fault) => tendsToMiss(fault, miss, beholder.hand)).map(({ id }) => id.value);
+    return [
+      {
+        ...explained,
+        stated: one,
+        unstated: tending(others.map(({ fault }) => fault)),
+        contradicted: tending(named.filter(({ id }) => contradicted.has(id.value))),
+      },
+    ];
   });
-  return { faults, stated, unstated, links, misses };
+  return { faults, stated, unstated, links, contradicted, misses };
+}
+
+/** One that is stated at several checkpoints stands as long as it stands at one of them. */
+function contradictedOf(stated: readonly StatedVerdict[]): ReadonlySet<string> {
+  const ids = new Set(stated.map(({ fault }) => fault.id.value));
+  for (const { fault, verdict } of stated) if (verdict !== 'contradicted') ids.delete(fault.id.value);
+  return ids;
 }
 
 /** The verdict at the checkpoint where the evidence is best, if it is good enough anywhere. */

@@ -12,7 +12,7 @@ import { compileExpression, type Expression } from './expression.ts';
 import { compileFormula, type Formula } from './formula.ts';
 import { isSame, kindOf, nameOf } from './kind.ts';
 import { namesIn } from './message.ts';
-import { tellingOf } from './telling.ts';
+import { finestOf, tellingOf, type Difference } from './telling.ts';
 
 export interface CompiledCheck extends OwnCheck {
   readonly condition: Expression;
@@ -138,14 +138,12 @@ function relationOf(one: OwnRelation, registry: Registry, problems: Problem[]): 
   };
   const [a, b] = [of(left), of(right)];
   const compute = (numbers: readonly number[]): number => a(numbers) - b(numbers);
-  const telling = tellingOf(
-    {
-      quantities: quantities.flatMap((at) => registry.find(at) ?? []),
-      compute,
-      isLinear: left.isLinear && right.isLinear,
-    },
-    u,
-  );
+  const difference: Difference = {
+    quantities: quantities.flatMap((at) => registry.find(at) ?? []),
+    compute,
+    isLinear: left.isLinear && right.isLinear,
+  };
+  const telling = tellingOf(difference, u);
   if (telling !== 'tells') {
     const found = `${quote(one.says.value)}, which ${telling} within what is possible`;
     const expected = 'an equation that some swings meet and others do not';
@@ -155,7 +153,7 @@ function relationOf(one: OwnRelation, registry: Registry, problems: Problem[]): 
   return {
     name: one.name.value,
     id,
-    u,
+    u: Math.max(u, finestOf(difference)),
     rule: {
       name: `own-${id}`,
       formula: one.says.value,

@@ -1,5 +1,6 @@
 // The number that stands for a quantity nobody entered, so that goals and predictions start from what hints and hovers show; predicts nothing.
 import type { Account } from '../model/account.ts';
+import { hasEntryBefore } from '../model/entry-before.ts';
 import { intervene } from '../model/intervention.ts';
 import type { Joint } from '../model/joint.ts';
 import { mirroredNumber } from '../model/mirror.ts';
@@ -35,7 +36,7 @@ export function beliefAsItStands(account: Account, hand: 'left' | 'right' | unde
   };
 }
 
-/** What is known only there; nothing of a side while the hand is not known. */
+/** What is known only there, and rests on anything entered; nothing of a side while the hand is not known. */
 function ledOn(
   ids: readonly string[],
   narrow: Joint,
@@ -46,7 +47,9 @@ function ledOn(
   const { registry = builtIn } = account.situation;
   const isMissing = ids.map(
     (id, at) =>
-      Number.isNaN(narrow.means[at]!) && (hand !== undefined || registry.find(id)?.lateral !== true),
+      Number.isNaN(narrow.means[at]!) &&
+      (hand !== undefined || registry.find(id)?.lateral !== true) &&
+      hasEntryBefore(account, id),
   );
   if (wide === undefined || !isMissing.some((missing, at) => missing && !Number.isNaN(wide.means[at]!)))
     return narrow;

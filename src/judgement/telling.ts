@@ -28,6 +28,21 @@ export function tellingOf({ quantities, compute, isLinear }: Difference, u: numb
   return isAlways ? 'always holds' : 'tells';
 }
 
+/** A relation tighter than this share of what its quantities are read to tells nothing more, and would only cost the fit digits. */
+const finest = 1e-3;
+
+/** The smallest standard uncertainty worth having, from how far each quantity's own moves the difference in the middle of what is possible. */
+export function finestOf({ quantities, compute }: Difference): number {
+  const middle = quantities.map(({ bounds: { min, max } }) => (min + max) / 2);
+  const base = compute(middle);
+  const moves = quantities
+    .map(({ uncertainty }, place) =>
+      Math.abs(compute(middle.with(place, middle[place]! + uncertainty.otherwise)) - base),
+    )
+    .filter((move) => move > 0 && move < Infinity);
+  return moves.length === 0 ? 0 : finest * Math.min(...moves);
+}
+
 type Ends = readonly [number, number];
 
 function cornersOf(quantities: readonly Quantity[], compute: Difference['compute']): Ends {

@@ -1,6 +1,7 @@
 // Where the comment that accepts a finding goes; knows only how the comment is written, not what the finding means.
 import { lineTableOf, rangeOf, type LineTable } from '../analysis/positions.ts';
 import type { Analysis, Finding } from '../analysis/result.ts';
+import { noReasonYet } from '../checks/silence-without-reason.ts';
 import { findCheck } from '../checks/table.ts';
 import { parseDocument } from '../record/parse.ts';
 import { builtIn } from '../registry/registry.ts';
@@ -13,6 +14,8 @@ export interface Acceptance {
   readonly before: string;
   readonly reason: string;
   readonly after: string;
+  /** How many findings of this code go: a comment covers all of them on its line. */
+  readonly count: number;
 }
 
 interface Insertion {
@@ -20,8 +23,6 @@ interface Insertion {
   readonly before: string;
   readonly after: string;
 }
-
-const reason = 'say why';
 
 /** The comment and its place; undefined where the text there cannot hold a comment (inside a text of several lines). */
 export function findAcceptance(analysis: Analysis, finding: Finding): Acceptance | undefined {
@@ -38,8 +39,10 @@ export function findAcceptance(analysis: Analysis, finding: Finding): Acceptance
   return {
     range: rangeOf(table, { start: place.offset, end: place.offset }),
     before: place.before,
-    reason,
+    reason: noReasonYet,
     after: place.after,
+    count: analysis.findings.filter(({ code, range }) => code === finding.code && range.start.line === line)
+      .length,
   };
 }
 
@@ -61,7 +64,7 @@ function isRead(
   { offset, before, after }: Insertion,
 ): boolean {
   const { text, kind } = document;
-  const changed = text.slice(0, offset) + before + reason + after + text.slice(offset);
+  const changed = text.slice(0, offset) + before + noReasonYet + after + text.slice(offset);
   const edited = parseDocument(kind, changed, kind === 'workspace' ? builtIn : subject.registry);
   const line = finding.range.start.line + (after === '' ? 0 : 1);
   return (

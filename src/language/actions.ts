@@ -102,13 +102,14 @@ function fixAction(analysis: Analysis, finding: Finding, fix: Fix, request: Acti
 function acceptAction(analysis: Analysis, finding: Finding, request: ActionRequest): CodeAction[] {
   const acceptance = findAcceptance(analysis, finding);
   if (acceptance === undefined) return [];
-  const { range, before, reason, after } = acceptance;
+  const { range, before, reason, after, count } = acceptance;
   const edit: Edit | SnippetEdit =
     request.edits === 'plain'
       ? { range, newText: before + reason + after }
       : snippetEdit(range, before, reason, after);
   const changes = new Map([[analysis.uri, [edit]]]);
-  const title = `Accept ${finding.code} here with a reason`;
+  const what = count > 1 ? `all ${count} ${finding.code} on this line` : `${finding.code} here`;
+  const title = `Accept ${what} with a reason`;
   return [action(analysis, finding, title, { isPreferred: false, changes, request })];
 }
 

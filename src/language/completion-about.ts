@@ -1,8 +1,10 @@
 // Which quantity a half-written measure is of, and in which form: measured, aimed at, a change, an effect; proposes nothing itself.
 import { evidenceQuantities } from '../judgement/cause-quantity.ts';
+import type { Notation, ParseOptions } from '../measure/measure.ts';
+import { parseMeasure } from '../measure/parse.ts';
 import { wordBeside } from '../record/cursor.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { changeWords } from '../registry/registry.ts';
+import { changeWords, type Registry } from '../registry/registry.ts';
 import { habitOf } from './completion-habits.ts';
 import { continueMeasure, type Continuation, type Form } from './completion-measure.ts';
 import { quantityAt, quantityBeside, type Path } from './completion-place.ts';
@@ -58,13 +60,41 @@ export function continueAbout(
     const directions = changeWords(quantity);
     const changed = { ...quantity, directions };
     const words = directions.map(({ word }) => word);
-    return continueMeasure(value, at, changed, { ...habit, directions: words }, form, meaningOf);
+    const found = continueMeasure(value, at, changed, { ...habit, directions: words }, form, meaningOf);
+    return found && readable(found, value, changed, form, registry);
   }
   const beside = {
     stated: form === 'long' && cursor.siblings.has('give_or_take'),
     method: form === 'long' && cursor.siblings.has('by'),
   };
-  return continueMeasure(value, at, quantity, habit, form, meaningOf, beside);
+  const found = continueMeasure(value, at, quantity, habit, form, meaningOf, beside);
+  return found && readable(found, value, quantity, form, registry);
+}
+
+const windows = { window: 'only', target: 'also' } as const satisfies Partial<
+  Record<Form, ParseOptions['window']>
+>;
+
+/** Only what leaves a measure that can be read at least as well as before. */
+function readable(
+  found: Continuation,
+  value: string,
+  notation: Notation,
+  form: Form,
+  { methodNames: methods }: Registry,
+): Continuation {
+  const window = form === 'window' || form === 'target' ? windows[form] : 'no';
+  const problems = (text: string): number =>
+    parseMeasure(text, notation, { window, methods }).problems.length;
+  const most = problems(value);
+  return {
+    ...found,
+    proposals: found.proposals.filter(({ text }) => {
+      // What goes on behind a word such as `by` is taken as written.
+      const rest = text.endsWith('by ') ? methods[0]! : text.endsWith('± ') ? '1' : '';
+      return problems(value.slice(0, found.start) + text + rest + value.slice(found.end)) <= most;
+    }),
+  };
 }
 
 /** What the effect at the cursor may be so much of: the quantity that `of` names, else those of the fault's evidence. */

@@ -2,6 +2,7 @@
 import { functionNames } from '../judgement/functions.ts';
 import { unitsOf } from '../measure/units.ts';
 import type { Quantity } from '../registry/quantity.ts';
+import { isInNumber } from './completion-measure.ts';
 import type { Proposal } from './completion-item.ts';
 
 export interface ExpressionContinuation {
@@ -23,6 +24,12 @@ export function continueExpression(
   const end = at + (/^[\w.]*/.exec(value.slice(at))?.[0].length ?? 0);
   const previous = before.slice(0, start).trimEnd();
   if (/(?:^|[^\w.])[\d.]+$/.test(previous)) {
+    // Between its digits, and before its unit, a number takes nothing more.
+    const rest = value.slice(at);
+    const next = rest.trimStart();
+    const isUnit = /^[A-Za-z%°]/.test(next) && !/^(?:and|or|not)\b/.test(next);
+    if (isInNumber(value, at) || (name === '' && isUnit && next !== rest))
+      return { start, end, proposals: [] };
     const lead = start === previous.length ? ' ' : '';
     const last = (before.match(/[a-z_]+(?:\.[a-z_]+)+/g) ?? []).findLast((id) => find(id) !== undefined);
     const dimension = last === undefined ? undefined : find(last)!;

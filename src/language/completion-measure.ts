@@ -44,6 +44,11 @@ export function continueMeasure(
   const { from, has } = written;
   has.stated ||= beside.stated;
   const rest = value.slice(at);
+  if (from === at && !has.by) {
+    const next = nextBehind(value, at, quantity);
+    if (next === 'other' || (next === 'direction' && !/^\s/.test(rest) && !has.unit)) return undefined;
+    if (next === 'direction' && /^\s/.test(rest)) has.direction = true;
+  }
   const isMethod = has.by && isMeasured(form) && !beside.method;
   has.method ||= beside.method;
   const end =
@@ -65,6 +70,25 @@ export function continueMeasure(
     end,
     proposals: lead === '' ? proposals : proposals.map((one) => ({ ...one, text: lead + one.text })),
   };
+}
+
+type Next = 'nothing' | 'tail' | 'word' | 'direction' | 'other';
+
+/** What stands behind the cursor already: only before some of it there is room for a word. */
+function nextBehind(value: string, at: number, { directions }: Quantity): Next {
+  const rest = value.slice(at);
+  if (isInNumber(value, at)) return 'other';
+  const next = rest.trimStart().toLowerCase();
+  if (next === '') return 'nothing';
+  if (/^(?:±|\+-|\+\/-|by(?:\s|$))/.test(next)) return 'tail';
+  if (directions.some(({ word }) => next.startsWith(word.toLowerCase()))) return 'direction';
+  // A word that the cursor touches is written anew; one further on is what a proposal would say again.
+  return next.length === rest.length && /^[^\d.]/.test(rest) ? 'word' : 'other';
+}
+
+/** Between the digits of a number: whatever is written there parts it. */
+export function isInNumber(value: string, at: number): boolean {
+  return /[\d.,]$/.test(value.slice(0, at)) && /^[.,]?[.\d]/.test(value.slice(at));
 }
 
 interface Written {

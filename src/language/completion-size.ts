@@ -3,7 +3,7 @@ import { unitsOf } from '../measure/units.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { unique, type Habit } from './completion-habits.ts';
 import type { Proposal } from './completion-item.ts';
-import { continueMeasure, uncertainty, type Continuation } from './completion-measure.ts';
+import { continueMeasure, isInNumber, uncertainty, type Continuation } from './completion-measure.ts';
 
 /** `causes`: what the fault may be measured by, the likeliest first. */
 export function continueSize(
@@ -16,6 +16,13 @@ export function continueSize(
   const measured = (text: string): Continuation | undefined =>
     continueMeasure(text, at, quantity, habit, 'size', () => undefined);
   const before = value.slice(0, at);
+  // Before a number nothing can follow, and where one has its unit already none is said again.
+  if (
+    /^\s*\d/.test(value.slice(at)) ||
+    isInNumber(value, at) ||
+    (/\d\s*$/.test(before) && /^\s+(?!per\s|±|\+-)\S/.test(value.slice(at)))
+  )
+    return undefined;
   const per = /(?<=^|\s)per\s+/i.exec(before);
   const found = measured(value);
   if (per === null) {

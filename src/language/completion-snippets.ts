@@ -5,7 +5,7 @@ import { habitOf, wantedIds } from './completion-habits.ts';
 import { asValue, escapeSnippet, type Proposal } from './completion-item.ts';
 import { placeAt, quantityAt, type Path } from './completion-place.ts';
 import { proposeFiles } from './completion-references.ts';
-import { faultWords, ids } from './completion-words.ts';
+import { faultWords, ids, reasonWords } from './completion-words.ts';
 import type { Desire } from './completion.ts';
 
 /** Numbers the places to fill in, in the order in which they are written. */
@@ -89,7 +89,7 @@ function checkpointForms(desire: Desire): Proposal[] {
       snippet(
         `${checkpoint} with its entries`,
         [`${checkpoint}:`, ...inner].join(newline),
-        `${asked.length} entries to fill in`,
+        toFillIn(asked),
         checkpoint,
       ),
     ];
@@ -110,10 +110,14 @@ function entryForm(desire: Desire, path: Path): Proposal[] {
     snippet(
       'entries asked for',
       lines.join(`${newline}${' '.repeat(cursor.column)}`),
-      `${asked.length} entries to fill in`,
+      toFillIn(asked),
       'entries asked for',
     ),
   ];
+}
+
+function toFillIn({ length }: readonly Quantity[]): string {
+  return length === 1 ? '1 entry to fill in' : `${length} entries to fill in`;
 }
 
 function askedBelow(prefix: string, { analysis, earlier }: Desire): readonly Quantity[] {
@@ -174,7 +178,7 @@ function blank(
 
 function statedFault(desire: Desire): Proposal {
   const { gap, choice } = stops();
-  const faults = faultWords(desire, 'fault').map(({ word }) => asValue(word, '', 'flow'));
+  const faults = faultWords(desire).map(({ word }) => asValue(word, '', 'flow'));
   const text = `{ fault: ${choice(faults)}, at: ${choice(checkpoints)}, note: "${gap('what was seen')}" }`;
   return snippet('a fault', text, 'a fault with checkpoint and note', 'fault');
 }
@@ -182,7 +186,7 @@ function statedFault(desire: Desire): Proposal {
 function change(desire: Desire): Proposal {
   const { newline, cursor } = desire;
   const { gap, choice } = stops();
-  const faults = faultWords(desire, 'because').map(({ word }) => asValue(word, '', 'flow'));
+  const faults = reasonWords(desire).map(({ word }) => asValue(word, '', 'flow'));
   const near = ids(desire)
     .filter(({ id }) => id.startsWith('checkpoints.address.'))
     .map(({ id }) => id);

@@ -1,4 +1,6 @@
 // Proposes the words that may stand for a value: clubs of the bag, faults of the books, shapes, misses, parts of the body, ids, dates; measurements and expressions are another's.
+import { statedReasons } from '../checks/stated-reasons.ts';
+import type { Subject } from '../checks/subject.ts';
 import { harmless } from '../measure/quote.ts';
 import { anchorsOf } from '../record/anchor.ts';
 import { wordBeside } from '../record/cursor.ts';
@@ -65,8 +67,9 @@ function wordsFor(desire: Desire, key: string, first: unknown, path: Path): read
       );
     }
     case 'fault':
+      return faultWords(desire);
     case 'because':
-      return faultWords(desire, key);
+      return reasonWords(desire);
     case 'miss':
     case 'misses':
       return misses.map(({ word, meaning }) => ({ word, detail: meaning }));
@@ -129,24 +132,33 @@ export function methodWords({ analysis }: Desire): readonly Word[] {
   return analysis.subject.registry.methods.map(({ name, meaning }) => ({ word: name, detail: meaning }));
 }
 
-/** For a fault: what the numbers show, then the book in its order. For a reason of a plan: what is stated first. */
-export function faultWords({ analysis }: Desire, key: 'fault' | 'because'): readonly Word[] {
-  const { document, subject } = analysis;
+/** What the numbers show, then the book in its order; what is stated already comes last. */
+export function faultWords({ analysis: { document, subject } }: Desire): readonly Word[] {
   if (document.kind !== 'swing') return [];
   const stated = document.faults.map(({ fault }) => fault.value);
   const shown = subject.judgement?.unstated.map(({ fault }) => fault.id.value) ?? [];
-  const known = new Map(
-    subject.faultBooks.flatMap((book) =>
+  const known = faultTitles(subject);
+  return unique([...shown, ...known.keys()])
+    .filter((id) => known.has(id))
+    .toSorted((a, b) => Number(stated.includes(a)) - Number(stated.includes(b)))
+    .map((word) => ({ word, detail: known.get(word) }));
+}
+
+/** Only what the record states: any other reason would be found fault with. */
+export function reasonWords({ analysis: { subject } }: Desire): readonly Word[] {
+  const known = faultTitles(subject);
+  return statedReasons(subject).map((word) => ({
+    word,
+    detail: known.get(word) ?? findMiss(word)?.meaning ?? 'goal',
+  }));
+}
+
+function faultTitles({ faultBooks }: Subject): ReadonlyMap<string, string | undefined> {
+  return new Map(
+    faultBooks.flatMap((book) =>
       [...book.document.faults.values()].map((fault) => [fault.id.value, fault.title] as const),
     ),
   );
-  const all = unique([...(key === 'because' ? stated : shown), ...known.keys()]).filter((id) =>
-    known.has(id),
-  );
-  const isNew = (id: string): boolean => key === 'because' || !stated.includes(id);
-  return all
-    .toSorted((a, b) => Number(isNew(b)) - Number(isNew(a)))
-    .map((word) => ({ word, detail: known.get(word) }));
 }
 
 /** The checkpoints at which the fault named beside can be seen, then the others in their order. */

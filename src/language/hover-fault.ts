@@ -65,10 +65,14 @@ function lineWords(line: JudgedLine): string {
   return `${code(evidence.expression.value)}${mirroredWords(line)}: ${chance} (${numbers})`;
 }
 
-function causeLines({ fault }: BookFault, { links, misses }: Judgement): readonly string[] {
+function causeLines({ fault }: BookFault, { links, contradicted, misses }: Judgement): readonly string[] {
   const id = fault.id.value;
   const unsure = fault.tendsTo.filter(({ quantity, sign }) => quantity === undefined || sign === undefined);
-  const causes = [...new Set(links.filter(({ to }) => to === id).map(({ from }) => code(from)))];
+  const causes = [
+    ...new Set(
+      links.filter(({ from, to }) => to === id && !contradicted.has(from)).map(({ from }) => code(from)),
+    ),
+  ];
   const explained = misses
     .filter(({ by }) => by.some((one) => one.fault === id))
     .map(({ miss }) => code(miss));
@@ -95,7 +99,7 @@ function fromBook({ uri }: BookFault): string {
   return `A fault from ${code(decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1)))}.`;
 }
 
-function missLines({ miss, by, unstated }: JudgedMiss): readonly string[] {
+function missLines({ miss, by, unstated, contradicted }: JudgedMiss): readonly string[] {
   const meaning = findMiss(miss)?.meaning ?? '';
   const ways = by.map(({ fault, way }) =>
     way.length === 0
@@ -105,6 +109,9 @@ function missLines({ miss, by, unstated }: JudgedMiss): readonly string[] {
   return [
     `**${miss[0]!.toUpperCase()}${miss.slice(1)}**: ${meaning}`,
     ...(ways.length === 0 ? ['No stated fault explains it.'] : ways),
+    ...(contradicted.length === 0
+      ? []
+      : [`Stated, and the numbers speak against it: ${list(contradicted.map(code))}.`]),
     ...(unstated.length === 0
       ? []
       : [`Not stated, and believed to lead to it: ${list(unstated.map(code))}.`]),

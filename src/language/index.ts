@@ -31,3 +31,4 @@ export {
   proposedPlanEdits,
   whyNothing,
 } from './proposed-plan.ts';
+export { handoutPage } from '../draw/handout/page.tsx';

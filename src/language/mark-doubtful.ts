@@ -2,7 +2,14 @@
 import type { Analysis } from '../analysis/result.ts';
 import { insertAfter, writeValue, writtenMapping } from './long-form.ts';
 import type { MeasuredPlace } from './measured-place.ts';
-import { isSameMeasured, saysTheSame, type IsMeant, type Rewrite, type RewriteEdit } from './rewrite.ts';
+import {
+  isSameMeasured,
+  keepsWords,
+  saysTheSame,
+  type IsMeant,
+  type Rewrite,
+  type RewriteEdit,
+} from './rewrite.ts';
 import { longText } from './turn-form.ts';
 import { writtenMeasure } from './written.ts';
 
@@ -10,7 +17,9 @@ export function markDoubtful(analysis: Analysis, place: MeasuredPlace): readonly
   const { reading } = place;
   if (reading === undefined || reading.doubtful) return [];
   const edit = reading.form === 'short' ? asLongForm(analysis, place) : withMark(analysis, place);
-  if (edit === undefined || !saysTheSame(analysis, [edit], place, isMarked)) return [];
+  if (edit === undefined) return [];
+  if (reading.form === 'short' && !keepsWords(analysis.document.text, edit)) return [];
+  if (!saysTheSame(analysis, [edit], place, isMarked)) return [];
   return [{ title: 'Mark it doubtful', edits: [edit] }];
 }
 

@@ -101,10 +101,39 @@ export function isSameSource(a: Measure, b: Measure): boolean {
 /** These only remark on what is written well enough. */
 const remarks: ReadonlySet<string> = new Set(['bare-number', 'bare-direction', 'no-value-yet']);
 
+/** The same problems as before: one that is gone had its text dropped, for no rewrite mends anything. */
 function keepsTheRest(before: SwingwrightDocument, after: SwingwrightDocument): boolean {
-  const count = ({ problems }: SwingwrightDocument): number =>
-    problems.filter(({ code }) => !remarks.has(code)).length;
+  const told = ({ problems }: SwingwrightDocument): string =>
+    JSON.stringify(
+      problems
+        .filter(({ code }) => !remarks.has(code))
+        .map(({ code, found }) => `${code} ${found}`)
+        .sort(),
+    );
   const accepted = ({ silences }: SwingwrightDocument): string =>
     JSON.stringify(silences.map(({ code, reason }) => [code.value, reason]));
-  return count(after) <= count(before) && accepted(after) === accepted(before);
+  return told(after) === told(before) && accepted(after) === accepted(before);
+}
+
+/** Whether what stands here was read without a problem; of what was not, a rewrite knows too little to keep it. */
+export function isReadWell({ subject: { problems } }: Analysis, { span }: MeasuredPlace): boolean {
+  return !problems.some(
+    (problem) =>
+      !remarks.has(problem.code) && problem.span.start <= span.end && span.start <= problem.span.end,
+  );
+}
+
+/** Every word and number of a reading but those that only give it its form. */
+const said = /[\p{L}\p{N}_%°′″]+(?:[.,][\p{N}]+)*/gu;
+const ofForm: ReadonlySet<string> = new Set(['value', 'give_or_take', 'by']);
+
+/** Whether each word and number that stood there stands in the new text too, as often. */
+export function keepsWords(text: string, { span: { start, end }, text: put }: RewriteEdit): boolean {
+  const left = (put.match(said) ?? []).filter((word) => !ofForm.has(word));
+  return (text.slice(start, end).match(said) ?? []).every((word) => {
+    if (ofForm.has(word)) return true;
+    const at = left.indexOf(word);
+    if (at !== -1) left.splice(at, 1);
+    return at !== -1;
+  });
 }

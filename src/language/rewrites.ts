@@ -6,7 +6,7 @@ import { convertUnit } from './convert-unit.ts';
 import { markDoubtful } from './mark-doubtful.ts';
 import { measuredPlaces, type MeasuredPlace } from './measured-place.ts';
 import { touches } from './places.ts';
-import type { Rewrite } from './rewrite.ts';
+import { isReadWell, type Rewrite } from './rewrite.ts';
 import type { TextRange } from './shapes.ts';
 import { storePrediction } from './store-prediction.ts';
 import { stateUncertainty } from './state-uncertainty.ts';
@@ -45,7 +45,9 @@ const kept = new WeakMap<Analysis, Map<MeasuredPlace, readonly Rewrite[]>>();
 function rewritesOf(analysis: Analysis, place: MeasuredPlace): readonly Rewrite[] {
   const known = kept.get(analysis) ?? new Map<MeasuredPlace, readonly Rewrite[]>();
   kept.set(analysis, known);
-  const found = known.get(place) ?? ofMeasured.flatMap((rewrite) => rewrite(analysis, place));
+  const found =
+    known.get(place) ??
+    (isReadWell(analysis, place) ? ofMeasured.flatMap((rewrite) => rewrite(analysis, place)) : []);
   known.set(place, found);
   return found;
 }

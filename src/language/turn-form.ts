@@ -5,7 +5,7 @@ import type { Reading } from '../record/document.ts';
 import { lineEnd } from '../record/lines.ts';
 import { writtenMapping, type WrittenMapping } from './long-form.ts';
 import type { MeasuredPlace } from './measured-place.ts';
-import { isSameMeasured, saysTheSame, type Rewrite, type RewriteEdit } from './rewrite.ts';
+import { isSameMeasured, keepsWords, saysTheSame, type Rewrite, type RewriteEdit } from './rewrite.ts';
 import { joinNumber, writtenMeasure, type WrittenMeasure } from './written.ts';
 
 export function turnForm(analysis: Analysis, place: MeasuredPlace): readonly Rewrite[] {
@@ -15,7 +15,8 @@ export function turnForm(analysis: Analysis, place: MeasuredPlace): readonly Rew
   if (written === undefined) return [];
   const edit =
     reading.form === 'short' ? toLong(analysis, place, written) : toShort(analysis, place, written);
-  if (edit === undefined || !saysTheSame(analysis, [edit], place, isSameMeasured)) return [];
+  if (edit === undefined || !keepsWords(analysis.document.text, edit)) return [];
+  if (!saysTheSame(analysis, [edit], place, isSameMeasured)) return [];
   const title = reading.form === 'short' ? 'Write in the long form' : 'Write in the short form';
   return [{ title: `${title}: ${quantity.title.toLowerCase()}`, edits: [edit] }];
 }

@@ -44,13 +44,14 @@ function numberOf(notation: Notation, methods: readonly string[]): string {
   return `(?:~\\s*)?(?:[-−]${digits}${optionalAfterSpace(unitOf(notation))}|\\+?${digits}${optionalAfterSpace(words)})${tail}`;
 }
 
-/** The first side has a direction only where the second has one, and neither has a sign then. */
+/** The first side has a direction only where the second has one or is zero, and neither has a sign then. */
 function windowOf(notation: Notation): string {
   const unit = optionalAfterSpace(unitOf(notation));
   const plain = `[-+−]?${digits}${unit}\\s*\\.\\.\\s*[-+−]?${digits}${unit}`;
   if (notation.directions.length === 0) return plain;
   const directed = `\\+?${digits}${optionalAfterSpace(wordsOf(notation))}\\s*\\.\\.\\s*\\+?${digits}\\s*${directedWords(notation)}`;
-  return `(?:${plain}|${directed})`;
+  const toZero = `\\+?${digits}\\s*${directedWords(notation)}\\s*\\.\\.\\s*[-+−]?(?:0+(?:\\.0*)?|\\.0+)${unit}`;
+  return `(?:${plain}|${directed}|${toZero})`;
 }
 
 /** `UNIT`, `UNIT DIRECTION` or `DIRECTION`; behind a sign the direction may follow at once. */

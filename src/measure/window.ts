@@ -71,12 +71,18 @@ function findSignProblem(
   const { direction } = second.words;
   if (direction === undefined) {
     if (first.words.direction === undefined) return undefined;
+    if (isZeroAlone(second) && !first.number.negative) return undefined;
     const span = { start: second.number.start, end: second.words.unitSpan?.end ?? second.number.end };
     const found = `${quote(text.slice(span.start, span.end))} without a direction`;
     return { code: 'missing-direction', span, found, expected: expectDirection(notation) };
   }
   const negative = [first, second].find((bound) => bound.number.negative);
   return negative && directionWithSign(text, negative.number, (negative.words.direction ?? direction).word);
+}
+
+/** Zero has no side: "2 deg left..0 deg" says all that there is to say. */
+function isZeroAlone({ number, words }: Bound): boolean {
+  return number.value === 0 && words.direction === undefined;
 }
 
 /** "`-5` before `left`": the sign and the word would each turn the number round. */
@@ -92,23 +98,26 @@ export function directionWithSign(text: string, number: NumberToken, word: strin
 function build(text: string, first: Bound, second: Bound, notation: Notation): Parsed {
   const unit = second.words.unit ?? first.words.unit;
   const firstSign = (first.words.direction ?? second.words.direction)?.sign ?? 1;
-  const secondSign = second.words.direction?.sign ?? 1;
+  const isToZero = first.words.direction !== undefined && isZeroAlone(second);
+  const secondSign = second.words.direction?.sign ?? (isToZero ? firstSign : 1);
   const a = boundInSI(first, firstSign, unit?.name ?? notation.unit);
   const b = boundInSI(second, secondSign, unit?.name ?? notation.unit);
   if (!Number.isFinite(a)) return fail(outOfRange(text, first.number));
   if (!Number.isFinite(b)) return fail(outOfRange(text, second.number));
   const oneSide = firstSign === secondSign;
   const turned = a * firstSign > b * firstSign;
-  if (oneSide && turned) return fail(reversed(text, first, second));
+  if (oneSide && turned && !isToZero) return fail(reversed(text, first, second));
 
   const [from, to] = a <= b ? [first, second] : [second, first];
-  const { unitSpan = first.words.unitSpan, directionSpan } = second.words;
+  const { unitSpan = first.words.unitSpan } = second.words;
+  const told = isToZero ? first.words : second.words;
+  const { directionSpan } = told;
   const window: Window = {
     kind: 'window',
     from: Math.min(a, b),
     to: Math.max(a, b),
     unit: unit?.name,
-    direction: oneSide ? second.words.direction?.word : undefined,
+    direction: oneSide ? told.direction?.word : undefined,
     spans: {
       from: { start: from.number.start, end: from.number.end },
       to: { start: to.number.start, end: to.number.end },

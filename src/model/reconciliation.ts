@@ -46,11 +46,68 @@ export function reconcile(
   for (;;) {
     const forward = createForward(context, entered, repeated, barred);
     const outcome = settled(forward, readings, without);
-    if (outcome) return outcome;
+    const kept = outcome && withinReach(outcome, entered, repeated, without);
+    if (kept) return kept;
     const failed = forward.failed();
     if (!failed || barred.has(failed)) return undefined;
     barred.add(failed);
   }
+}
+
+/**
+ * A step that nothing entered hangs on must not hold the fit within the range where it gives numbers, as a square root would: a fit
+ * that found no end is done again without such steps, and those of them that give no number where it ends then stay out.
+ */
+function withinReach(
+  outcome: Reconciliation,
+  entered: ReadonlyMap<string, number>,
+  repeated: readonly string[],
+  without: ReadonlySet<string>,
+): Reconciliation {
+  const { forward, fit: found, readings } = outcome;
+  const loose = found.status === 'converged' ? [] : looseSteps(forward, entered);
+  if (loose.length === 0) return outcome;
+  const fitWithout = (rules: readonly Rule[]): Reconciliation | undefined => {
+    const narrower = createForward(
+      forward.context,
+      entered,
+      repeated,
+      new Set([...forward.barred, ...rules]),
+    );
+    return settled(narrower, readings, without);
+  };
+  const free = fitWithout(loose);
+  if (free === undefined) return outcome;
+  const failing = failingAt(free, loose);
+  if (failing.length === 0) return outcome;
+  return (failing.length === loose.length ? free : fitWithout(failing)) ?? free;
+}
+
+/** Exact steps of the workspace's own from which no step leads to anything entered. */
+function looseSteps({ steps }: Forward, entered: ReadonlyMap<string, number>): readonly Rule[] {
+  const needed = new Set(entered.keys());
+  return steps
+    .map(({ rule }) => rule)
+    .toReversed()
+    .filter(({ name, inputs, outputs }) => {
+      const isLoose = name.startsWith('own-') && !outputs.some((id) => needed.has(id));
+      if (!isLoose) for (const id of inputs) needed.add(id);
+      return isLoose;
+    })
+    .toReversed();
+}
+
+function failingAt({ forward, values }: Reconciliation, rules: readonly Rule[]): readonly Rule[] {
+  const known = new Map(forward.ids.map((id, node) => [id, values[node]!]));
+  return rules.filter(({ inputs, outputs, compute }) => {
+    if (!inputs.every((id) => known.has(id))) return false;
+    const numbers = compute(
+      inputs.map((id) => known.get(id)!),
+      forward.context,
+    );
+    for (const [o, id] of outputs.entries()) known.set(id, numbers?.[o] ?? NaN);
+    return !numbers?.every(Number.isFinite);
+  });
 }
 
 interface Given {

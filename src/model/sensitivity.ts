@@ -65,7 +65,7 @@ function wayBetween(layout: Layout, cause: string, effect: string): ReadonlySet<
 }
 
 /** The node and all that it hangs on. */
-function behind({ steps }: Pick<Layout, 'steps'>, to: number): ReadonlySet<number> {
+export function behind({ steps }: Pick<Layout, 'steps'>, to: number): ReadonlySet<number> {
   const found = new Set([to]);
   for (const { inputs, outputs } of steps.toReversed())
     if (outputs.some((node) => found.has(node))) for (const node of inputs) found.add(node);

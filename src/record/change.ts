@@ -26,6 +26,7 @@ function readPlannedChange(tree: Tree & { kind: 'map' }, reader: Reader): Planne
     to: target && { target, span: to.value.span },
     because: wordsOf(valueAt(tree, 'because')),
     proof: wordAt(tree, 'proof'),
+    feel: wordsAt(tree, 'feel'),
     note: wordsAt(tree, 'note'),
     span: tree.span,
   };

@@ -61,6 +61,7 @@ export type RecordCode =
   | 'wrong-shape'
   | 'unknown-word'
   | 'impossible-date'
+  | 'side-against-part'
   | 'unsupported-version'
   | 'unknown-body-part'
   | 'no-value-yet'
@@ -125,6 +126,8 @@ export interface PlannedChange {
   readonly to: { readonly target: Measure | Window; readonly span: Span } | undefined;
   readonly because: readonly Located<string>[];
   readonly proof: Located<string> | undefined;
+  /** What it shall feel like, said to the student. */
+  readonly feel: string | undefined;
   readonly note: string | undefined;
   readonly span: Span;
 }
@@ -150,6 +153,8 @@ export interface SwingRecord extends DocumentBase {
   readonly student: Located<string> | undefined;
   readonly date: Located<string> | undefined;
   readonly club: Located<string> | undefined;
+  /** Of what is handed to the student, as written. */
+  readonly language: Located<string> | undefined;
   readonly template: Located<string> | undefined;
   readonly faultsFrom: Located<string> | undefined;
   /** The path of a shots file, where `shots` is one. */
@@ -178,6 +183,7 @@ export interface BagClub {
 export interface StudentFile extends DocumentBase {
   readonly kind: 'student';
   readonly name: Located<string> | undefined;
+  readonly language: Located<string> | undefined;
   readonly hand: Located<'left' | 'right'> | undefined;
   readonly bodyTable: Located<string> | undefined;
   /** A day of the calendar or a year, as written. */
@@ -262,6 +268,7 @@ export interface WorkspaceFile extends DocumentBase {
   readonly coverage: number;
   /** The most changes that a plan may have. */
   readonly mostChanges: number | undefined;
+  readonly language: Located<string> | undefined;
   readonly severities: ReadonlyMap<string, { readonly severity: SeverityName; readonly keySpan: Span }>;
   /** Own default standard uncertainties: method → dimension → SI value. */
   readonly methods: ReadonlyMap<string, Method>;

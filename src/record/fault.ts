@@ -64,6 +64,8 @@ export interface FaultChange {
   readonly to: { readonly target: Measure | Window; readonly span: Span } | undefined;
   readonly toWords: string | undefined;
   readonly when: string | undefined;
+  /** What it feels like when it is right, said to the student. */
+  readonly feel: string | undefined;
 }
 
 export interface Caution {

@@ -103,6 +103,7 @@ function readChange(item: Tree, reader: Reader): readonly FaultChange[] {
       to: target && { target, span: to.value.span },
       toWords: wordsAt(item, 'to'),
       when: wordsAt(item, 'when'),
+      feel: wordsAt(item, 'feel'),
     },
   ];
 }

@@ -133,7 +133,7 @@ function quantityAt(
   const bounds = rangeAt('bounds', value, notation, source, reader) ?? (isAlike ? like.bounds : undefined);
   const practice = practiceWithin(bounds, value, notation, source, reader);
   const uncertainty = uncertaintyAt(value, notation, reader) ?? (isAlike ? like.uncertainty : undefined);
-  const words = wordsAt(value, 'title') ?? like?.title ?? key.replaceAll('_', ' ');
+  const words = wordsAt(value, 'title') ?? key.replaceAll('_', ' ');
   if (bounds === undefined && !valueAt(value, 'bounds'))
     missing('bounds', 'the window that is possible', pair, reader);
   const isComputed = kind === 'derived' && !valueAt(value, 'uncertainty');

@@ -1,6 +1,6 @@
 // Reads a student's file from its tree: body, bag, goals; knows no record.
 import { quote } from '../measure/quote.ts';
-import { bodySides } from '../registry/body.ts';
+import { areSidesApart, bodySides } from '../registry/body.ts';
 import { isDate } from './date.ts';
 import { readBodyPlace } from './body-place.ts';
 import type { BagClub, Entry, Injury, Located, StudentFile } from './document.ts';
@@ -25,9 +25,14 @@ export function readStudent(tree: Tree, reader: Reader): StudentParts {
       hand !== undefined && (side === 'left' || side === 'right')
         ? { value: side, span: hand.span }
         : undefined,
+    language: wordAt(tree, 'language'),
     bodyTable: wordAt(tree, 'body_table'),
     born: readBirth(valueAt(tree, 'born'), reader),
-    injuries: readInjuries(valueAt(tree, 'injuries'), reader),
+    injuries: readInjuries(
+      valueAt(tree, 'injuries'),
+      side === 'left' || side === 'right' ? side : undefined,
+      reader,
+    ),
     entries,
     bag: readBag(valueAt(tree, 'bag'), reader),
     goals: readGoals(valueAt(tree, 'goals'), reader),
@@ -68,13 +73,29 @@ function readBirth(tree: Tree | undefined, reader: Reader): Located<string> | un
   return undefined;
 }
 
-function readInjuries(tree: Tree | undefined, reader: Reader): readonly Injury[] {
+/** Where part and side name different sides, either may be meant: the caution stands for both. */
+function readInjuries(
+  tree: Tree | undefined,
+  hand: 'left' | 'right' | undefined,
+  reader: Reader,
+): readonly Injury[] {
   if (tree?.kind !== 'list') return [];
   return tree.items.flatMap((item) => {
     const part = wordAt(item, 'part');
     if (part === undefined) return [];
     const place = readBodyPlace(part, reader);
-    const side = bodySides.find((known) => known === wordAt(item, 'side')?.value);
-    return [{ part, place: place && { ...place, side: side ?? place.side }, note: wordsAt(item, 'note') }];
+    const written = wordAt(item, 'side');
+    const side = bodySides.find((known) => known === written?.value);
+    const note = wordsAt(item, 'note');
+    if (place?.side === undefined || side === undefined || !areSidesApart(place.side, side, hand))
+      return [{ part, place: place && { ...place, side: side ?? place.side }, note }];
+    const whose = hand === undefined ? 'one player' : `a ${hand}-handed player`;
+    reader.problems.push({
+      code: 'side-against-part',
+      span: written!.span,
+      found: `\`side: ${side}\` with ${quote(part.value)}`,
+      expected: `one side: of ${whose} these are two, and cautions are given for both`,
+    });
+    return [{ part, place: { ...place, side: 'both' }, note }];
   });
 }

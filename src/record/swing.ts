@@ -22,6 +22,7 @@ export function readSwing(tree: Tree, reader: Reader): SwingParts {
     student: wordAt(tree, 'student'),
     date: readDate(valueAt(tree, 'date'), reader),
     club: wordAt(tree, 'club'),
+    language: wordAt(tree, 'language'),
     template: wordAt(tree, 'template'),
     faultsFrom: wordAt(tree, 'faults_from'),
     shotsFile: wordAt(tree, 'shots'),

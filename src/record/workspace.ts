@@ -10,7 +10,7 @@ import { readShotColumns } from './shot-columns.ts';
 import { readFigure } from './figure.ts';
 import { readOwn } from './own.ts';
 import { isEmpty, valueAt, type Tree } from './tree.ts';
-import { wordsAt } from './word.ts';
+import { wordAt, wordsAt } from './word.ts';
 
 export type WorkspaceParts = Omit<WorkspaceFile, 'text' | 'problems' | 'silences' | 'outline'>;
 
@@ -30,6 +30,7 @@ export function readWorkspace(tree: Tree, reader: Reader): WorkspaceParts {
     kind: 'workspace',
     coverage: readCoverage(valueAt(tree, 'coverage')),
     mostChanges: readCount(valueAt(tree, 'most_changes')),
+    language: wordAt(tree, 'language'),
     severities: readSeverities(valueAt(tree, 'severities')),
     methods,
     shotColumns: readShotColumns(valueAt(tree, 'shots'), {

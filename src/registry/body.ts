@@ -49,12 +49,27 @@ function belongs(part: BodyPart, to: BodyPart): boolean {
   return outer !== undefined && belongs(outer, to);
 }
 
+/** True where both name a side, and no hand makes them the same; undefined hands are told apart only by like words. */
+export function areSidesApart(one: BodySide, other: BodySide, hand: 'left' | 'right' | undefined): boolean {
+  if (one === 'both' || other === 'both') return false;
+  const isByHand = (side: BodySide): boolean => side === 'lead' || side === 'trail';
+  if (isByHand(one) === isByHand(other)) return one !== other;
+  return hand !== undefined && sideFor(one, hand) !== sideFor(other, hand);
+}
+
 /** Left or right; the lead side is the one nearer the target, left for a right-handed player. */
 function bodySide(
   { side, part }: BodyPlace,
   hand: 'left' | 'right' | undefined,
 ): 'left' | 'right' | undefined {
   if (side === undefined || side === 'both' || !part.sides) return undefined;
+  return sideFor(side, hand);
+}
+
+function sideFor(
+  side: Exclude<BodySide, 'both'>,
+  hand: 'left' | 'right' | undefined,
+): 'left' | 'right' | undefined {
   if (side === 'left' || side === 'right') return side;
   if (hand === undefined) return undefined;
   return (side === 'lead') === (hand === 'right') ? 'left' : 'right';

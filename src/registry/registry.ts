@@ -100,14 +100,33 @@ function registryOf(
 }
 
 /**
- * The id that a mistyped one most resembles; who leaves out the section most likely means the quantity of that key. None of what
- * the workspace itself declares is mistyped, even where its declaration cannot be read.
+ * The id that a mistyped one most resembles, key by key: what most ids have in common makes none of them alike. Who leaves out the
+ * section most likely means the quantity of that key. None of what the workspace itself declares is mistyped, even where its
+ * declaration cannot be read.
  */
 export function nearestId(name: string, { quantities: known, broken }: Registry): string | undefined {
   if (broken.has(name)) return undefined;
   const ids = known.map(({ id }) => id);
-  return ids.find((id) => id.endsWith(`.${name}`)) ?? findNearest(name, ids);
+  const named = ids.find((id) => id.endsWith(`.${name}`));
+  if (named !== undefined) return named;
+  const parts = name.split('.');
+  let alike = ids.map((id) => id.split('.')).filter(({ length }) => length === parts.length);
+  for (const [at, part] of parts.entries()) {
+    const keys = [...new Set(alike.map((keysOf) => keysOf[at]!))];
+    const key = keys.includes(part) ? part : nearestKey(part, keys);
+    alike = alike.filter((keysOf) => keysOf[at] === key);
+  }
+  return alike[0]?.join('.');
 }
+
+/** A short word that begins otherwise is another word: `wand` is no slip for `hands`. */
+function nearestKey(part: string, keys: readonly string[]): string | undefined {
+  const near = findNearest(part, keys);
+  const begins = near?.charAt(0).toLowerCase() === part.charAt(0).toLowerCase();
+  return part.length > shortWord || begins ? near : undefined;
+}
+
+const shortWord = 4;
 
 /** What else was to be expected of an id that is not known. */
 export function expectId(name: string, { broken }: Registry, example: string): string {

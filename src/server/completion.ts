@@ -25,7 +25,10 @@ export async function surroundingsOf(
   return { files: found, earlier, today: dayOf(now) };
 }
 
-/** The last record before this one in the same folder, of the same student where this one names one, and of the same club if there is one. */
+/**
+ * The last record before this one in the same folder, of the same student where this one names one, of the same club if there is
+ * one, and with something measured if there is one: a lesson that is still empty hides no habit.
+ */
 async function earlierRecord(
   { uri, document, subject: { registry } }: Analysis,
   found: readonly string[],
@@ -48,7 +51,12 @@ async function earlierRecord(
     const theirs = record.student === undefined ? undefined : resolveReference(other, record.student.value);
     if (student === undefined || theirs === student) lessons.push(record);
   }
-  return lessons.find(({ club }) => club?.value === document.club?.value) ?? lessons[0];
+  const alike = lessons.filter(({ club }) => club?.value === document.club?.value);
+  return alike.find(isMeasured) ?? alike[0] ?? lessons.find(isMeasured) ?? lessons[0];
+}
+
+function isMeasured({ entries }: SwingRecord): boolean {
+  return [...entries.values()].some(({ readings }) => readings.length > 0);
 }
 
 interface Parsed {

@@ -32,6 +32,7 @@ import { calibrateIn } from './calibrate.ts';
 import { surroundingsOf } from './completion.ts';
 import { signalOf } from './signal.ts';
 import { serveBesidePages } from './beside-pages.ts';
+import { serveHandouts, type Print } from './handout.ts';
 import { serveExplanations } from './explain.ts';
 import { serveHover } from './hover.ts';
 import { navigationCapabilities, serveNavigation } from './navigation.ts';
@@ -62,7 +63,7 @@ export interface Disk {
 const pause = 60;
 
 /** Serves one editor until the connection ends. */
-export function serve(connection: Connection, disk: Disk): void {
+export function serve(connection: Connection, disk: Disk, print?: Print): void {
   let client: Client = introduced({ capabilities: {} });
   const documents = new TextDocuments(TextDocument);
   /** Open documents by the one spelling of their URI that the analysis knows; clients may use others. */
@@ -184,6 +185,7 @@ export function serve(connection: Connection, disk: Disk): void {
   serveActions({ ...serving, normal, explanation });
   serveOutcome(serving);
   serveBesidePages({ ...serving, normal });
+  serveHandouts({ ...serving, normal, print });
   serveProposals(serving);
   serveSheet(serving);
   serveReview(serving);

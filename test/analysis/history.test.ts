@@ -192,4 +192,14 @@ describe('a belief of a stated fault', () => {
     assert.ok(Math.abs(over - 3 * deg) < 0.3 * deg, String(over / deg));
     assert.ok(Math.abs(amount! - deg) < 1e-9);
   });
+
+  it('is of the direction alone where the fault is exceeded by less than anybody can tell', () => {
+    const whole = house('right', 'size: 1 deg');
+    // 2.1 deg, where 2 is the limit, and the face is known to a degree or so.
+    const { overIs, amount, physics } = of(
+      traced([recordOf({ face: 2.1, start: 2 })], 'right', whole).claims,
+      'open-face',
+    );
+    assert.deepEqual([overIs, amount, physics.size], ['step', undefined, undefined]);
+  });
 });

@@ -1,6 +1,6 @@
 // What a workspace declares in a way that cannot be read is not known, but nobody's use of it is taken for a slip.
 import assert from 'node:assert/strict';
-import { mendsOf } from '../../src/analysis/mends.ts';
+import { mendsOf, waitingMends } from '../../src/analysis/mends.ts';
 import type { Analysis } from '../../src/analysis/result.ts';
 import { analyseFiles, messageOf } from '../checks/files.ts';
 
@@ -103,6 +103,59 @@ shots: [{ cary: 100 m }]
       'swingwright.yaml': workspace,
     });
     assert.match(messageOf(analysis, 'unknown-key'), /expected `wobble`/);
+  });
+});
+
+describe('the mend of a name', () => {
+  const book = (id: string): string => `faults: 1\nbook:\n  open: { title: Open, evidence: ${id} > 3 deg }\n`;
+  const suggestions = (id: string, workspace: string): readonly string[] =>
+    analyseFiles({ 'a.faults.yaml': book(id), 'swingwright.yaml': workspace })
+      .findings.filter(({ code }) => code === 'unknown-quantity')
+      .flatMap(({ fixes }) => fixes.map(({ title }) => title));
+
+  it('takes no unlike word for another, whatever section both stand in', () => {
+    for (const id of [
+      'delivery.wand',
+      'delivery.zork',
+      'delivery.rod',
+      'flight.qqq',
+      'checkpoints.impact.wand',
+    ])
+      assert.deepEqual(suggestions(id, 'swingwright: 1\n'), [], id);
+  });
+
+  it('finds the nearest key by key', () => {
+    const workspace = 'swingwright: 1\nquantities: { delivery.wand: { like: delivery.path } }\n';
+    for (const [slip, right] of [
+      ['delivery.Wand', 'delivery.wand'],
+      ['delivery.pth', 'delivery.path'],
+      ['delivry.fase', 'delivery.face'],
+      ['checkpoints.imapct.shaft_leen', 'checkpoints.impact.shaft_lean'],
+      ['low_point.ahead', 'delivery.low_point.ahead'],
+    ] as const)
+      assert.deepEqual(suggestions(slip, workspace), [`Write \`${right}\``], slip);
+  });
+
+  it('waits as long as the workspace file cannot be read whole', () => {
+    const [own, near] = ['delivery.fade', 'delivery.face'];
+    const text = `swingwright: 1\nquantites: { ${own}: { like: ${near} } }\nchecks: { open: { when: ${own} > 3 deg, message: Open } }\n`;
+    const all = (): boolean => true;
+    const user = analyseFiles({ 'a.faults.yaml': book(own), 'swingwright.yaml': text });
+    assert.deepEqual(mendsOf(user, all), []);
+    assert.deepEqual(
+      waitingMends(user, all).map(({ fix }) => fix.title),
+      [`Write \`${near}\``],
+    );
+    const workspace = analyseFiles({ 'swingwright.yaml': text });
+    assert.deepEqual(
+      mendsOf(workspace, all).map(({ fix }) => fix.title),
+      ['Write `quantities`'],
+    );
+    const mended = text.replace('quantites', 'quantities');
+    assert.deepEqual(
+      mendsOf(analyseFiles({ 'a.faults.yaml': book(own), 'swingwright.yaml': mended }), all),
+      [],
+    );
   });
 });
 

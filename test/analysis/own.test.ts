@@ -133,7 +133,7 @@ describe('what a workspace has of its own', () => {
     assert.match(unknown[0]!.message, /checkpoints\.top/);
     assert.match(unknown[1]!.message, /perhaps meant as `wand`/);
     const text = JSON.stringify(findHover(told, { line: 2, character: 10 }));
-    assert.match(text, /\*\*Shoulder turn\*\* at top: 80/);
+    assert.match(text, /\*\*Rib turn\*\* at top: 80/);
   });
 
   it('keeps two workspaces apart that know an id and do not', () => {

@@ -35,12 +35,27 @@ book:
     });
 
   for (const evidence of [
+    'sqrt(-1) * delivery.face > 1 deg',
+    'delivery.face / 0 > 1 deg',
+    'asin(2) > delivery.face',
+    'asin(1.5) > delivery.face - delivery.path',
+  ])
+    it(`marks \`${evidence}\`, which no swing gives a number for`, () => {
+      assert.match(
+        messageOf(analyseFiles(book(evidence)), 'evidence-shows-nothing'),
+        /gives no number for any swing/,
+      );
+    });
+
+  for (const evidence of [
     'delivery.face - delivery.path > 4 deg',
     'delivery.attack > 1 deg and delivery.attack < 2 deg',
     '0 deg < delivery.attack < 1 deg',
     'abs(delivery.path) < 0.5 deg',
     'delivery.path > 2 deg ? delivery.attack > 1 deg : delivery.attack < 3 deg',
     'checkpoints.impact.lead_pressure < 100 %',
+    'sqrt(delivery.face / 1 deg) > 2',
+    'delivery.face / delivery.path > 1',
     'delivery.x > 2',
     '',
   ])

@@ -46,11 +46,14 @@ ${plan}`,
       ],
       [
         'carry: 300 yd',
-        /no club speed that anybody reaches gives carry 274 m; the fastest seen with a hybrid is 55\.0 m\/s/,
+        /no club speed that anybody reaches gives carry 300 yd; the fastest seen with a hybrid is 55\.0 m\/s/,
       ],
       ['carry: 490 m', /no club speed that anybody reaches gives carry 490 m/],
       ['total: 400 m', /no club speed that anybody reaches gives total distance 400 m/],
-      ['ball_speed: 70 m/s', /ball speed 70\.0 m\/s needs 5\d\.\d m\/s ± \d\.\d m\/s of club speed; this plan/],
+      [
+        'ball_speed: 70 m/s',
+        /ball speed 70\.0 m\/s needs 5\d\.\d m\/s ± \d\.\d m\/s of club speed; this plan/,
+      ],
     ] as const) {
       const analysis = analyseFiles({
         'lesson.swing.yaml': `${head}goals: [{ ${goal} }]\n${plan}`,

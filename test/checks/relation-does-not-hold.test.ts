@@ -70,7 +70,7 @@ delivery:
       assert.ok(found, says);
       // At the one entry, with a link to the other.
       const isAtWand = found.range.start.line === 3;
-      const other = isAtWand ? /^Club path/ : /^Face direction/;
+      const other = isAtWand ? /^Club path/ : /^Wand/;
       assert.ok(isAtWand || found.range.start.line === 4);
       assert.ok(
         found.related.some(({ message }) => other.test(message)),

@@ -83,7 +83,12 @@ describe('swingwright faults', () => {
         isSeenHere: true,
       });
       assert.deepEqual(json.causes, [
-        { from: 'weight-back', to: 'handle-trails', through: 'checkpoints.impact.shaft_lean' },
+        {
+          from: 'weight-back',
+          to: 'handle-trails',
+          isContradicted: false,
+          through: 'checkpoints.impact.shaft_lean',
+        },
       ]);
     });
   });

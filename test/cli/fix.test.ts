@@ -58,4 +58,19 @@ describe('swingwright fix', () => {
       assert.equal(readFileSync(join(folder, 'a.swing.yaml'), 'utf8'), broken);
     });
   });
+
+  it('mends no name in the run that mends what the workspace declares', () => {
+    const lesson = 'swing: 1\ndelivery: { fade: 3 deg right by radar }\n';
+    const workspace = 'swingwright: 1\nquantites: { delivery.fade: { like: delivery.face } }\n';
+    withFolder({ 'a.swing.yaml': lesson, 'swingwright.yaml': workspace }, (folder) => {
+      const { out } = swingwright(['fix', '.'], folder);
+      assert.match(out, /Write `quantities`/);
+      assert.match(
+        out,
+        /^1 mend of a name waits until `swingwright\.yaml` has no findings; then run this again\.$/m,
+      );
+      assert.equal(readFileSync(join(folder, 'a.swing.yaml'), 'utf8'), lesson);
+      assert.equal(swingwright(['fix', '.'], folder).out, 'Nothing to mend.\n');
+    });
+  });
 });

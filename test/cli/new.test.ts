@@ -91,4 +91,17 @@ describe('next', () => {
 
   it('cannot be asked of anything but a record', () =>
     withFolder(files, (folder) => assert.equal(swingwright(['next', 'a.student.yaml'], folder).code, 2)));
+
+  it('refuses a file in place of the folder, and a student without a name, in one sentence each', () =>
+    withFolder({ 'f.txt': 'x\n' }, (folder) => {
+      const practice = swingwright(['new', 'practice', 'f.txt'], folder);
+      assert.deepEqual([practice.code, practice.out], [2, '']);
+      assert.equal(
+        practice.err,
+        'swingwright: Found the file `f.txt`; expected a folder, or the name of a new one.\n',
+      );
+      const student = swingwright(['new', 'student', ' ', '--hand', 'left'], folder);
+      assert.equal(student.code, 2);
+      assert.equal(student.err, 'swingwright: Found an empty name; expected the name of the student.\n');
+    }));
 });

@@ -19,7 +19,7 @@ export function program(): string {
     platform: 'node',
     format: 'esm',
     banner: {
-      js: "import { createRequire as requireFrom } from 'node:module'; const require = requireFrom(import.meta.url);",
+      js: "import { createRequire as requireFrom } from 'node:module'; const require = requireFrom(import.meta.url); const __dirname = import.meta.dirname;",
     },
   });
   return bundled;

@@ -7,7 +7,7 @@
  *       [--install-extension=file.vsix] [folder] [file]
  * The folders in SWINGWRIGHT_HOST_REMOVABLE are removed at the end, even when this process is killed.
  * Without tests it stays until it is interrupted. Exit codes: 0 passed, 1 failed, 70 server or browser lost,
- * 124 out of time (SWINGWRIGHT_HOST_LIMIT, seconds; 600), 129, 130 or 143 ended by a signal. A test run also ends, with
+ * 124 out of time (SWINGWRIGHT_HOST_LIMIT, seconds; 1500), 129, 130 or 143 ended by a signal. A test run also ends, with
  * 143, when the process that started it is gone.
  */
 import * as fs from 'node:fs/promises';
@@ -44,7 +44,7 @@ const { values, positionals } = parseArgs({
 process.exit(await main());
 
 async function main() {
-  const limit = Number(process.env.SWINGWRIGHT_HOST_LIMIT || 600) * 1000;
+  const limit = Number(process.env.SWINGWRIGHT_HOST_LIMIT || 1500) * 1000;
   const host = await installNpmHost(console.log);
   const chromium = await findChromium(console.log);
   const profile = await createDesktopProfile();

@@ -26,6 +26,18 @@ export function webviewTools(page) {
 
     /** What axe finds wrong in a webview: each rule with the things that break it. */
     webviewFaults: async (/** @type {number} */ index) => faults(await frameOf(page, index)),
+
+    /** What axe finds wrong in a page that is given as HTML, in the colours that its reader prefers. A panel without scripts keeps axe out. */
+    pageFaults: async (/** @type {string} */ html, /** @type {'light' | 'dark'} */ colorScheme) => {
+      const other = await page.context().newPage();
+      try {
+        await other.emulateMedia({ colorScheme });
+        await other.setContent(html);
+        return await faults(other.mainFrame());
+      } finally {
+        await other.close();
+      }
+    },
   };
 }
 

@@ -45,16 +45,22 @@ const facts = await withVSCode(setting, async (page, tools) => {
   };
   await tools.waitForHints(1);
   const heard = [];
-  for (const [command, title] of [
-    ['Swingwright: Show Progress', 'Runa'],
-    ['Swingwright: Audit This Record', 'sound'],
+  const close = 'View: Close Editor';
+  for (const [command, title, end, answer] of [
+    ['Swingwright: Show Progress', 'Runa', close],
+    ['Swingwright: Audit This Record', 'sound', close],
+    ['Swingwright: Show a Handout to the Side', 'Runa', 'View: Close Editors in Other Groups', 'Enter'],
   ]) {
     await tools.palette(command);
+    if (answer !== undefined) {
+      await page.getByPlaceholder('Who is the handout for?').waitFor();
+      await tools.press(answer);
+    }
     await until((seen) => seen.title?.includes(title) === true);
     await reload();
     const seen = await until((now) => now.title?.includes(title) === true);
     heard.push([`the page of "${command}" is there again`, seen?.title?.includes(title) === true]);
-    await tools.palette('View: Close Editor');
+    await tools.palette(end);
   }
   await tools.waitForHints(1);
   await tools.palette('Swingwright: Open the Sheet to the Side');

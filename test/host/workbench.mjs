@@ -10,7 +10,7 @@ import { webviewTools } from './webview.mjs';
 import { hoverText, readHints, textPoint } from './editor-text.mjs';
 
 const WORKBENCH_LIMIT_MS = 60_000;
-const ACT_LIMIT_MS = 15_000;
+const ACT_LIMIT_MS = 30_000;
 /** A list that is still empty after this time counts as empty. */
 const EMPTY_LIST_MS = 4_000;
 

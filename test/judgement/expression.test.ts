@@ -206,6 +206,19 @@ describe('what is wrong in an expression', () => {
   for (const [text, expected] of Object.entries(cases))
     it(`is pointed at in "${text}"`, () => assert.equal(problemIn(text), expected));
 
+  it('says that sides are signs, and writes the sign', () => {
+    const [right] = compileExpression('delivery.face > 3 deg right').problems;
+    assert.match(right!.expected, /a sign in the place of a direction; right, ahead and up are positive/);
+    assert.deepEqual([right!.found, right!.nearest], ['`3 deg right`', '3 deg']);
+    assert.equal(
+      problemIn('delivery.face < 3 deg left'),
+      'unreadable-expression: delivery.face < ⟦3 deg left⟧',
+    );
+    assert.equal(compileExpression('delivery.face < 3 deg left').problems[0]?.nearest, '-3 deg');
+    assert.equal(compileExpression('delivery.face < -3 deg left').problems[0]?.nearest, undefined);
+    assert.match(compileExpression('delivery.face delivery.path').problems[0]!.found, /two values/);
+  });
+
   it('comes with the nearest word that is known', () => {
     const nearest = (text: string): string | undefined => compileExpression(text).problems[0]?.nearest;
     assert.equal(nearest('delivery.atack > 2 deg'), 'delivery.attack');

@@ -108,6 +108,24 @@ describe('accepting a finding', () => {
     assert.equal(edit.snippet.value, '  # accept[bare-number]: ${1:say why}\n');
   });
 
+  it('says how many go where the line has several of the kind', () => {
+    const { text, position } = marked('swing: 1\ndelivery: { attack: 15$0 deg down, path: 30 deg left }\n');
+    const titles = findActions(analysed(text), { ...request, range: { start: position, end: position } }).map(
+      ({ title }) => title,
+    );
+    assert.ok(titles.includes('Accept all 2 outside-practice on this line with a reason'), titles.join('; '));
+  });
+
+  it('asks for the reason as long as nobody wrote one', () => {
+    const { findings } = analysed(
+      'swing: 1\ndelivery:\n  # accept[outside-practice]: say why\n  attack: 15 deg down\n',
+    );
+    assert.deepEqual(
+      findings.filter(({ code }) => code === 'silence-without-reason').map(({ range }) => range.start.line),
+      [2],
+    );
+  });
+
   it('silences that finding and keeps every other byte, in texts of many forms', () => {
     const entries = fc.constantFrom(
       'carry: 171',

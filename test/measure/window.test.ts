@@ -1,6 +1,7 @@
 // What a written window is read as, and where its problems are.
 import assert from 'node:assert/strict';
 import { parseMeasure } from '../../src/measure/parse.ts';
+import { patternOf } from '../../src/measure/pattern.ts';
 import { toSI } from '../../src/measure/units.ts';
 import { angle, either, readProblems, readWindow, share, side, windowOnly } from './notations.ts';
 
@@ -31,6 +32,22 @@ describe('a window', () => {
       const { from, to, direction } = readWindow(text, angle);
       assert.deepEqual([from, to, direction], [deg(-1), deg(2), undefined], text);
     }
+  });
+
+  it('may end at zero without a side of it', () => {
+    for (const [text, from, to, direction] of [
+      ['2 deg left..0 deg', -2, 0, 'left'],
+      ['4 deg right..0 deg', 0, 4, 'right'],
+      ['4 deg right..0', 0, 4, 'right'],
+      ['2 left..-0.0', -2, 0, 'left'],
+    ] as const) {
+      const window = readWindow(text, angle);
+      assert.ok(Math.abs(window.from - deg(from)) < 1e-12 && Math.abs(window.to - deg(to)) < 1e-12, text);
+      assert.equal(window.direction, direction, text);
+      assert.match(text, new RegExp(patternOf(angle, [], 'window')));
+    }
+    for (const text of ['2 deg left..1 deg', '-2 deg left..0 deg', '4..0 deg right'])
+      assert.notDeepEqual(readProblems(text, angle, windowOnly), []);
   });
 
   it('takes the own unit of the quantity where none is written', () => {

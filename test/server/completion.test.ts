@@ -10,8 +10,12 @@ const files = {
     'swing: 1\nstudent: tove.student.yaml\ndate: 2026-04-18\nclub: seven iron\ncheckpoints:\n  address:\n    ball_position: 9 cm behind by tape\n',
 };
 
-async function labelsAt(source: string, capabilities = {}): Promise<readonly string[]> {
-  const session = await startSession(files, capabilities);
+async function labelsAt(
+  source: string,
+  capabilities = {},
+  around: Readonly<Record<string, string>> = files,
+): Promise<readonly string[]> {
+  const session = await startSession(around, capabilities);
   const { text, position } = marked(source);
   const uri = await session.open('new.swing.yaml', text);
   const items = await session.connection.sendRequest<CompletionItem[]>('textDocument/completion', {
@@ -31,6 +35,13 @@ describe('proposals of the server', () => {
     assert.deepEqual(await labelsAt('swing: 1\nstudent: $0'), ['tove.student.yaml']);
     const head = 'swing: 1\nstudent: tove.student.yaml\ncheckpoints:\n  address:\n    ball_position: 8 $0';
     assert.equal((await labelsAt(head))[0], 'cm behind by tape');
+  });
+
+  it('know the habits of the last lesson that measured anything, over one that is still empty', async () => {
+    const empty = 'swing: 1\nstudent: tove.student.yaml\ndate: 2026-04-25\nclub: seven iron\ncheckpoints:\n';
+    const all = { ...files, '2026-04-25.swing.yaml': `${empty}  address:\n    ball_position:\n` };
+    const head = 'swing: 1\nstudent: tove.student.yaml\nclub: seven iron\ncheckpoints:\n  address:\n';
+    assert.equal((await labelsAt(`${head}    ball_position: 8 $0`, {}, all))[0], 'cm behind by tape');
   });
 
   it('hold snippets only for a client that knows them', async () => {

@@ -1,4 +1,5 @@
 // The JSON Schemas of the student's file, the template, the fault book, the review and the workspace; knows nothing of how they are read.
+import { languages } from '../../../src/registry/language.ts';
 import { checkpoints } from '../../../src/registry/quantity.ts';
 import {
   file,
@@ -25,6 +26,10 @@ export function studentSchema(vocabulary: Vocabulary): Schema {
     {
       name: text('What the student is called.'),
       born: text('The date of birth, or only the year.'),
+      language: oneWordOf(
+        'The language of what is handed to the student; otherwise that of the workspace.',
+        languages,
+      ),
       hand: oneWordOf('The hand that the student plays with.', ['left', 'right']),
       ...quantityTree(ofSection(quantities, 'student'), below, 'measure'),
       body_table: oneWordOf('The published table of segment masses to use.', ['female', 'male', 'winter']),
@@ -123,6 +128,7 @@ export function faultsSchema(): Schema {
               change: word('The full id of the quantity to change.'),
               to: text('The value or the window to bring it to.'),
               by: text('How much to change it by and which way, as in 5 cm narrower.'),
+              feel: text('What it feels like when it is right, said to the student.'),
               when: oneWordOf('The part of the swing in which it is changed.', [
                 'setup',
                 'backswing',
@@ -218,6 +224,7 @@ export function workspaceSchema(vocabulary: Vocabulary): Schema {
         type: ['integer', 'null'],
         minimum: 1,
       },
+      language: oneWordOf('The language of what is handed to students; en where it is left out.', languages),
       severities: mappingOf(
         'How loud a finding is, by its code.',
         oneWordOf('How loud this finding is.', ['error', 'warning', 'information', 'hint', 'off']),

@@ -1,4 +1,5 @@
 // The JSON Schema of a swing record; knows nothing of how records are read.
+import { languages } from '../../../src/registry/language.ts';
 import type { Quantity, Shape } from '../../../src/registry/quantity.ts';
 import { checkpoints } from '../../../src/registry/quantity.ts';
 import {
@@ -26,6 +27,10 @@ export function swingSchema(vocabulary: Vocabulary): Schema {
       student: word("The student's file, relative to this one."),
       date: word('The day of the lesson, as in 2026-05-14.'),
       club: word("The name of a club in the student's bag."),
+      language: oneWordOf(
+        "The language of what is handed to the student; otherwise that of the student's file.",
+        languages,
+      ),
       template: word('The template that this swing is held against, relative to this file.'),
       faults_from: word('The fault book whose faults may be stated here, relative to this file.'),
       conditions: section('conditions', 'The air and the place.'),
@@ -83,6 +88,7 @@ export function swingSchema(vocabulary: Vocabulary): Schema {
           proof: text(
             'What the next record must meet, as a condition over quantities: checkpoints.impact.lead_pressure > 70 %.',
           ),
+          feel: text('What it shall feel like, said to the student; otherwise what the fault book says.'),
           note: text('Anything worth knowing about this change.'),
         }),
       ),

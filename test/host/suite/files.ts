@@ -14,13 +14,18 @@ export async function writeFile(uri: vscode.Uri, text: string): Promise<vscode.U
   return uri;
 }
 
-/** What `look` gives, once it gives something; the test's own time limit ends a wait that is in vain. */
+/** Shorter than a test's own limit: a wait that outlived its test would act on the page of the next one. */
+const WAIT_LIMIT_MS = 60_000;
+
+/** What `look` gives, once it gives something; fails where that is in vain. */
 export async function until<T>(
   look: () => T | undefined | false | Promise<T | undefined | false>,
 ): Promise<T> {
-  for (;;) {
+  const end = Date.now() + WAIT_LIMIT_MS;
+  while (Date.now() < end) {
     const seen = await look();
     if (seen) return seen;
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
+  throw new Error(`Waited ${WAIT_LIMIT_MS / 1000} s in vain for: ${String(look)}`);
 }

@@ -63,7 +63,7 @@ describe('pictures in hovers', () => {
   };
   /** Closes the hover, the mouse where nothing has one. */
   const leave = async (): Promise<void> => {
-    await stage.hover('.explorer-folders-view');
+    await stage.hover('.part.sidebar');
     await stage.press('Escape');
   };
   const svgIn = ({ source }: Image): string =>

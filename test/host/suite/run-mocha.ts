@@ -3,12 +3,14 @@ import * as fs from 'node:fs';
 import { findSourceMap } from 'node:module';
 import Mocha from 'mocha';
 
-const TEST_LIMIT_MS = 30_000;
+const TEST_LIMIT_MS = 90_000;
+/** A page that was not drawn in time, or a host that stood still, is tried once more; what is wrong fails again. */
+const RETRIES = 1;
 
 /** Loads every test file and runs the tests; rejects when one fails, which VS Code turns into its exit code. */
 export async function runMocha(loads: (() => void)[]): Promise<void> {
   const color = process.env['SWINGWRIGHT_TEST_COLOUR'] === 'on';
-  const mocha = new Mocha({ ui: 'bdd', timeout: TEST_LIMIT_MS, color, reporter: 'spec' });
+  const mocha = new Mocha({ ui: 'bdd', timeout: TEST_LIMIT_MS, retries: RETRIES, color, reporter: 'spec' });
   const grep = process.env['SWINGWRIGHT_TEST_GREP'];
   if (grep) mocha.fgrep(grep);
 

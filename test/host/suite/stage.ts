@@ -42,6 +42,8 @@ export const stage = {
   webviewEvaluate: <T>(expression: string, index = 0) => act<T>('webviewEvaluate', expression, index),
   /** What axe finds wrong in a webview: each rule with the things that break it. */
   webviewFaults: (index = 0) => act<string[]>('webviewFaults', index),
+  /** What axe finds wrong in a page that is given as HTML. */
+  pageFaults: (html: string, scheme: 'light' | 'dark') => act<string[]>('pageFaults', html, scheme),
   /** The value of an expression in the page. */
   evaluate: <T>(expression: string) => act<T>('evaluate', expression),
   /** Runs the command with this title from the command palette. */

@@ -1,0 +1,101 @@
+// The picture of one planned change: as it is now on the left, as it is aimed at on the right, with the numbers below; computes nothing.
+import type { HandoutChange } from '../../analysis/handout.ts';
+import type { Analysis } from '../../analysis/result.ts';
+import { fitted } from '../lettering.ts';
+import { fixed } from '../geometry.ts';
+import { Frame, type Picture } from '../picture.tsx';
+import type { Theme } from '../theme.ts';
+import { FigureChange, isOnFigure } from './figure-change.tsx';
+import type { Speech } from './speech.ts';
+import { ArcAndGround, fromAbove, fromFront, PathAndFace, Scale } from './strike-change.tsx';
+
+const width = 330;
+const half = width / 2;
+
+export function ChangePicture({
+  change,
+  analysis,
+  name,
+  speech,
+  theme,
+}: {
+  readonly change: HandoutChange;
+  readonly analysis: Analysis;
+  readonly name: string;
+  readonly speech: Speech;
+  readonly theme: Theme;
+}): Picture {
+  const { quantity, now, aim, then } = change;
+  const { say, placed, round, window } = speech;
+  const isFigure = isOnFigure(quantity) && then !== undefined;
+  const shape = isFigure
+    ? 'figure'
+    : fromAbove.includes(quantity.id)
+      ? 'above'
+      : fromFront.includes(quantity.id)
+        ? 'front'
+        : 'scale';
+  const height = { figure: 172, above: 172, front: 108, scale: 74 }[shape];
+  const base = height - 44;
+  const numbers = {
+    now: now === undefined ? say('unknown') : round(quantity, now.value),
+    aim: aim === undefined ? say('unknown') : window(quantity, aim.from, aim.to),
+  };
+  const side = (kind: 'now' | 'aim'): Picture | null => {
+    const middle = kind === 'now' ? half / 2 : half + half / 2;
+    const whose = kind === 'now' ? analysis : then;
+    if (shape === 'scale' || whose === undefined) {
+      const value = kind === 'now' ? now?.value : aim?.from;
+      const to = kind === 'aim' ? aim?.to : undefined;
+      return (
+        <Scale
+          {...{ quantity, kind, theme, value }}
+          {...(to === undefined ? {} : { to })}
+          at={{ x: middle, y: base - 8 }}
+        />
+      );
+    }
+    const props = { analysis: whose, quantity, kind, theme };
+    if (shape === 'figure')
+      return <FigureChange {...props} at={figureAt(quantity.key, middle, base)} size={118} picture={name} />;
+    if (shape === 'above') return <PathAndFace {...props} at={{ x: middle, y: base - 36 }} />;
+    return <ArcAndGround {...props} at={{ x: middle, y: base - 24 }} />;
+  };
+  return (
+    <Frame
+      name={name}
+      title={placed(quantity)}
+      words={say('changeWords', { name: placed(quantity), ...numbers })}
+      width={width}
+      height={height}
+      theme={theme}
+    >
+      {side('now')}
+      {side('aim')}
+      <path
+        d={`M ${half - 7} ${fixed(base / 2 - 9)} l 12 9 l -12 9`}
+        stroke={theme.soft}
+        stroke-width="2.4"
+      />
+      {(['now', 'aim'] as const).map((kind) => (
+        <text
+          key={kind}
+          x={kind === 'now' ? half / 2 : half + half / 2}
+          y={height - 8}
+          text-anchor="middle"
+          font-size="15"
+          font-weight={kind === 'aim' ? 600 : 400}
+          fill={kind === 'aim' ? theme.goal : theme.ink}
+        >
+          {fitted(`${say(kind)} ${numbers[kind]}`, half - 6, 15)}
+        </text>
+      ))}
+    </Frame>
+  );
+}
+
+/** Feet are seen from above, below the ball of the plan; a body stands on the ground. */
+function figureAt(key: string, middle: number, base: number): { readonly x: number; readonly y: number } {
+  const isFeet = /^(stance_|ball_position|lead_foot|trail_foot|lead_pressure)/.test(key);
+  return isFeet ? { x: middle, y: base - 12 } : { x: middle + 12, y: base - 4 };
+}

@@ -1,0 +1,260 @@
+// What stands on a handout, part by part, in words of its language and with its pictures; one for page and print, which only set it.
+import type { Gap, Handout, HandoutChange } from '../../analysis/handout.ts';
+import { mirroredNumber } from '../../model/mirror.ts';
+import type { Fault } from '../../record/document.ts';
+import type { Picture } from '../picture.tsx';
+import type { Theme } from '../theme.ts';
+import { ChangePicture } from './change-picture.tsx';
+import { flightPicture } from './flight-picture.tsx';
+import { sectionsForFile, type Table } from './file-tables.ts';
+import { shortened, most } from './shortened.ts';
+import { speechIn, type Speech } from './speech.ts';
+
+export type Audience = 'student' | 'file';
+
+/** A picture in the colours of whoever sets the page. */
+export type Drawing = (theme: Theme) => Picture;
+
+export interface Card {
+  readonly number: number;
+  readonly title: string;
+  readonly step: string;
+  readonly why: string | undefined;
+  readonly picture: Drawing;
+  readonly feel: string | undefined;
+  readonly drills: readonly string[];
+}
+
+export interface Content {
+  readonly speech: Speech;
+  readonly audience: Audience;
+  readonly title: string;
+  /** Day, club. */
+  readonly facts: readonly string[];
+  readonly wish: readonly string[];
+  readonly saw: readonly { readonly title: string; readonly text: string | undefined }[];
+  readonly misses: string | undefined;
+  /** From cause to miss, each a few words. */
+  readonly chains: readonly (readonly string[])[];
+  readonly flight: Drawing | undefined;
+  readonly changesTitle: string;
+  readonly cards: readonly Card[];
+  readonly further: string | undefined;
+  readonly measureNext: readonly string[];
+  readonly care: readonly string[];
+  readonly gaps: string | undefined;
+  /** Of the version for the file alone. */
+  readonly tables: readonly Table[];
+}
+
+export function contentOf(handout: Handout, audience: Audience): Content {
+  const speech = speechIn(handout.language);
+  const { say, day } = speech;
+  const { name, date, club } = handout;
+  const cards = handout.changes.map((change, i) => cardOf(change, i + 1, handout, audience, speech));
+  return {
+    speech,
+    audience,
+    title: name === undefined ? say('lesson') : shortened(name, most.name),
+    facts: [
+      date === undefined ? say('noDate') : say('lessonOn', { date: day(date) }),
+      ...(club === undefined ? [] : [shortened(club, most.name)]),
+      ...(audience === 'file' ? [say('file')] : []),
+    ],
+    wish: wishesOf(handout, speech),
+    saw: sawOf(handout, speech),
+    misses: missesOf(handout, speech),
+    chains: chainsOf(handout, speech),
+    flight: isDrawn(handout, speech) ? (theme) => flightPicture(handout, speech, theme)! : undefined,
+    changesTitle: say((['noChange', 'oneChange', 'twoChanges', 'threeChanges'] as const)[cards.length]!),
+    cards,
+    further:
+      handout.furtherChanges === 0
+        ? undefined
+        : handout.furtherChanges === 1
+          ? say('furtherOne')
+          : say('further', { count: String(handout.furtherChanges) }),
+    measureNext: nextOf(handout, speech),
+    care: careOf(handout, audience, speech),
+    gaps: gapsOf(handout, audience, speech),
+    tables: audience === 'file' ? sectionsForFile(handout, speech) : [],
+  };
+}
+
+function isDrawn(handout: Handout, speech: Speech): boolean {
+  const nothing = Object.fromEntries(
+    ['ink', 'paper', 'soft', 'faint', 'entered', 'expected', 'taught', 'goal', 'alert'].map((of) => [
+      of,
+      'none',
+    ]),
+  );
+  return flightPicture(handout, speech, nothing as unknown as Theme) !== null;
+}
+
+function titleOf({ title, id }: Fault): string {
+  return shortened(title ?? id.value, most.title);
+}
+
+/** What the numbers speak against is between coach and record; a student is told what stands. */
+function standing({ verdicts }: Handout) {
+  return (verdicts?.stated ?? []).filter(({ verdict }) => verdict !== 'contradicted');
+}
+
+function sawOf(handout: Handout, { checkpoint }: Speech): Content['saw'] {
+  return standing(handout)
+    .slice(0, most.faults)
+    .map(({ fault, at }) => ({
+      title: at === undefined ? titleOf(fault) : `${titleOf(fault)} (${checkpoint(at)})`,
+      text: fault.explanation && shortened(fault.explanation, most.explanation),
+    }));
+}
+
+function missesOf({ analysis }: Handout, { say, word }: Speech): string | undefined {
+  const { document } = analysis;
+  if (document.kind !== 'swing' || document.misses.length === 0) return undefined;
+  const words = document.misses
+    .slice(0, most.misses)
+    .map(({ miss }) => shortened(word('misses', miss.value), most.word));
+  return `${say('misses')}: ${[...new Set(words)].join(', ')}`;
+}
+
+/** Fault, what it does to a number, what comes of it; a fault that explains no miss ends with what it does. */
+function chainsOf(handout: Handout, speech: Speech): Content['chains'] {
+  const faults = new Map(standing(handout).map(({ fault }) => [fault.id.value, fault]));
+  const misses = handout.verdicts?.misses ?? [];
+  const chains = misses.flatMap(({ miss, by }) =>
+    by.flatMap(({ fault: id, way }) => {
+      const through = [id, ...way].map((one) => faults.get(one));
+      if (through.some((one) => one === undefined)) return [];
+      const last = through.at(-1)!;
+      const effect = effectTo(last, handout, speech);
+      return [
+        [
+          ...through.map((one) => titleOf(one!)),
+          ...(effect === undefined ? [] : [effect]),
+          speech.word('misses', miss),
+        ],
+      ];
+    }),
+  );
+  const explained = new Set(misses.flatMap(({ by }) => by.flatMap(({ fault, way }) => [fault, ...way])));
+  const others = [...faults.values()]
+    .filter(({ id }) => !explained.has(id.value))
+    .flatMap((fault) => {
+      const effect = effectTo(fault, handout, speech);
+      return effect === undefined ? [] : [[titleOf(fault), effect]];
+    });
+  return [...chains, ...others].slice(0, most.chains);
+}
+
+/** "Low point behind": the first thing that the fault is believed to do, as this player sees left and right. */
+function effectTo(fault: Fault, { analysis }: Handout, { say, title, word }: Speech): string | undefined {
+  const effect = fault.tendsTo.find(({ quantity, sign }) => quantity !== undefined && sign !== undefined);
+  const { quantity, sign } = effect ?? {};
+  if (quantity === undefined || sign === undefined) return undefined;
+  const { registry, student } = analysis.subject;
+  const turned = mirroredNumber(quantity.id, sign, { hand: student?.document.hand?.value, registry });
+  const own = quantity.directions.find(
+    ({ sign: way, bearing }) => bearing === undefined && way === Math.sign(turned),
+  );
+  const way = own === undefined ? say(turned > 0 ? 'more' : 'less') : word('directions', own.word);
+  return say('effect', { name: title(quantity), way });
+}
+
+function wishesOf({ goals, analysis }: Handout, { title, window, word }: Speech): Content['wish'] {
+  const { document, student } = analysis.subject;
+  const own =
+    document.kind === 'swing' && document.goals.length > 0 ? document.goals : (student?.document.goals ?? []);
+  const shapes = own.flatMap(({ shape }) => (shape === undefined ? [] : [word('shapes', shape.value)]));
+  const numbers = goals
+    .filter(({ now }) => now.wanted.key !== 'shape')
+    .map(({ now: { wanted } }) =>
+      wanted.asked === undefined
+        ? `${title(wanted.quantity)} ${window(wanted.quantity, wanted.min, wanted.max)}`
+        : word('contacts', wanted.asked),
+    );
+  return [...new Set([...shapes.slice(0, 2).map((shape) => shortened(shape, most.word)), ...numbers])].slice(
+    0,
+    most.wishes,
+  );
+}
+
+function cardOf(
+  change: HandoutChange,
+  number: number,
+  { analysis }: Handout,
+  audience: Audience,
+  speech: Speech,
+): Card {
+  const { quantity, now, aim, faults, feel, drills } = change;
+  const { say, placed, round, window } = speech;
+  const to = aim && window(quantity, aim.from, aim.to);
+  return {
+    number,
+    title: shortened(placed(quantity), most.title),
+    step:
+      to === undefined
+        ? ''
+        : now === undefined
+          ? say('toOnly', { to })
+          : say('fromTo', { from: round(quantity, now.value), to }),
+    why: faults.length === 0 ? undefined : faults.slice(0, 2).map(titleOf).join('; '),
+    picture: (theme) => (
+      <ChangePicture {...{ change, analysis, speech, theme }} name={`handout-change-${number}`} />
+    ),
+    feel: feel && shortened(feel, most.feel),
+    drills: drills.slice(0, audience === 'file' ? 2 : 1).map((drill) => shortened(drill, most.drill)),
+  };
+}
+
+function nextOf({ proofs, analysis, next }: Handout, { proof, placed }: Speech): readonly string[] {
+  const { registry } = analysis.subject;
+  const agreed = proofs.map((text) => shortened(proof(text, registry), most.proof));
+  const further = next
+    .filter(({ reason, quantity: { id } }) => reason === 'goals' && !proofs.some((text) => text.includes(id)))
+    .slice(0, agreed.length > 0 ? 2 : 3)
+    .map(({ quantity }) => placed(quantity));
+  return [...new Set([...agreed, ...further])].slice(0, most.next);
+}
+
+/** Parts that changes load are named to everybody, so that nothing is told of who has which injury. */
+function careOf(
+  { changes, injuries, isMinor }: Handout,
+  audience: Audience,
+  { say, part }: Speech,
+): readonly string[] {
+  const byParts = new Map<string, string[]>();
+  for (const [i, { loads: parts }] of changes.entries()) {
+    const names = parts
+      .slice(0, most.parts)
+      .map((one) => shortened(part(one.part.value, one.place), most.word));
+    if (names.length > 0)
+      byParts.set(names.join(', '), [...(byParts.get(names.join(', ')) ?? []), String(i + 1)]);
+  }
+  const loads = [...byParts].map(([parts, numbers]) =>
+    numbers.length === 1
+      ? say('careLoads', { number: numbers[0]!, parts })
+      : say('careLoadsSeveral', { numbers: numbers.join(', '), parts }),
+  );
+  const noted = injuries.map(({ part: { value }, place, note }) => {
+    const name = shortened(part(value, place), most.word);
+    return note === undefined ? name : `${name} (${shortened(note, most.note)})`;
+  });
+  return [
+    ...loads,
+    ...(noted.length === 0 ? [] : [say('careNoted', { notes: noted.slice(0, most.parts).join('; ') })]),
+    say('careGeneral'),
+    ...(isMinor && audience === 'file' ? [say('careMinor')] : []),
+  ];
+}
+
+/** A student is told only of what leaves the page without sense; the file of everything. */
+function gapsOf({ gaps }: Handout, audience: Audience, { say }: Speech): string | undefined {
+  const told: readonly Gap[] = audience === 'file' ? gaps : gaps.filter((gap) => essential.includes(gap));
+  return told.length === 0
+    ? undefined
+    : `${say('incomplete')}: ${told.map((gap) => say(`gap.${gap}`)).join(', ')}.`;
+}
+
+/** What has no heading of its own that says so. */
+const essential: readonly Gap[] = ['student', 'club', 'numbers'];

@@ -1,0 +1,196 @@
+// The numbers of the version for the file: verdicts, goals, what the changes should lead to, what was measured; as rows of words.
+import type { Handout } from '../../analysis/handout.ts';
+import { coverage95 } from '../../checks/forecast-words.ts';
+import type { Standing } from '../../judgement/goal-standing.ts';
+import type { FaultVerdict } from '../../judgement/verdict.ts';
+import type { Reading } from '../../record/document.ts';
+import type { Speech } from './speech.ts';
+import { most, shortened } from './shortened.ts';
+
+export interface Table {
+  readonly title: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+  /** What did not fit. */
+  readonly rest: string | undefined;
+}
+
+/** Rows, so that the file's version stays two pages. */
+const mostRows = { verdicts: 5, unstated: 3, goals: 6, outlooks: 9, measured: 16, next: 3 } as const;
+
+export function sectionsForFile(handout: Handout, speech: Speech): readonly Table[] {
+  return [
+    verdictTable(handout, speech),
+    unstatedTable(handout, speech),
+    goalTable(handout, speech),
+    outlookTable(handout, speech),
+    measuredTable(handout, speech),
+    nextTable(handout, speech),
+  ].filter(({ rows }) => rows.length > 0);
+}
+
+function table(
+  title: string,
+  columns: readonly string[],
+  rows: Table['rows'],
+  limit: number,
+  { say }: Speech,
+): Table {
+  const left = rows.length - limit;
+  return {
+    title,
+    columns,
+    rows: rows.slice(0, limit),
+    rest: left > 0 ? say('others', { count: String(left) }) : undefined,
+  };
+}
+
+function verdictTable({ verdicts }: Handout, speech: Speech): Table {
+  const { say } = speech;
+  const rows = (verdicts?.stated ?? []).map((one) => [
+    nameOf(one, speech),
+    verdictWords(one, speech),
+    evidenceWords(one, speech),
+    shortened(one.stated.note ?? '', most.note),
+  ]);
+  const columns = [say('fault'), say('verdict'), say('evidence'), say('note')];
+  return table(say('verdicts'), columns, rows, mostRows.verdicts, speech);
+}
+
+function unstatedTable({ verdicts }: Handout, speech: Speech): Table {
+  const { say } = speech;
+  const rows = (verdicts?.unstated ?? []).map((one) => [
+    nameOf(one, speech),
+    verdictWords(one, speech),
+    evidenceWords(one, speech),
+  ]);
+  return table(
+    say('unstated'),
+    [say('fault'), say('verdict'), say('evidence')],
+    rows,
+    mostRows.unstated,
+    speech,
+  );
+}
+
+function nameOf({ fault, at }: FaultVerdict, { checkpoint }: Speech): string {
+  const title = shortened(fault.title ?? fault.id.value, most.title);
+  return at === undefined ? title : `${title} (${checkpoint(at)})`;
+}
+
+function verdictWords({ verdict, probability }: FaultVerdict, { say, percent }: Speech): string {
+  const said = {
+    supported: say('supported'),
+    contradicted: say('contradicted'),
+    'cannot tell': say('cannotTell'),
+  }[verdict];
+  return probability === undefined ? said : `${said} (${percent(probability)})`;
+}
+
+function evidenceWords({ lines }: FaultVerdict, { placed, value }: Speech): string {
+  const numbers = lines.flatMap(({ values }) =>
+    values.map((one) => `${placed(one.quantity)} ${value(one.quantity, one.value, one.u)}`),
+  );
+  return [...new Set(numbers)].slice(0, 3).join('; ');
+}
+
+function goalTable({ goals, changes }: Handout, speech: Speech): Table {
+  const { say, title, window, word } = speech;
+  const hasPlan = changes.length > 0;
+  const rows = goals.map(({ now, then }) => {
+    const { quantity, min, max, asked } = now.wanted;
+    const name = asked === undefined ? title(quantity) : `${word('contacts', asked)} (${title(quantity)})`;
+    const wanted = asked === undefined ? window(quantity, min, max) : '';
+    return [name, wanted, standingWords(now, speech), ...(hasPlan ? [standingWords(then, speech)] : [])];
+  });
+  const columns = [
+    say('goal'),
+    say('window'),
+    `${say('now')}, ${say('chance')}`,
+    ...(hasPlan ? [`${say('then')}, ${say('chance')}`] : []),
+  ];
+  return table(say('goals'), columns, rows, mostRows.goals, speech);
+}
+
+function standingWords({ wanted, value, u, chance }: Standing, speech: Speech): string {
+  if (value === undefined) return speech.say('unknown');
+  const told = chance === undefined ? speech.say('unknown') : speech.percent(chance);
+  return `${speech.value(wanted.quantity, value, u)}, ${told}`;
+}
+
+function outlookTable({ outlooks, analysis }: Handout, speech: Speech): Table {
+  const { say, placed, value, window } = speech;
+  const rows = outlooks.flatMap(({ quantity, origin, value: then, u }) => {
+    if (then === null) return [];
+    const now = analysis.derivation?.values.get(quantity.id);
+    return [
+      [
+        placed(quantity),
+        now === undefined ? say('unknown') : value(quantity, now.value, now.u),
+        value(quantity, then, u),
+        u === null ? '' : window(quantity, then - coverage95 * u, then + coverage95 * u),
+        say(origin === 'model' ? 'byModel' : 'byBelief'),
+      ],
+    ];
+  });
+  const columns = [say('quantity'), say('now'), say('then'), say('range'), say('by')];
+  return table(say('outlook'), columns, rows, mostRows.outlooks, speech);
+}
+
+/** What does not fit first, then in the order of the record. */
+function measuredTable({ analysis }: Handout, speech: Speech): Table {
+  const { say, placed, word } = speech;
+  const { document, agreement } = analysis;
+  const readings =
+    document.kind === 'swing'
+      ? [...document.entries.values()].flatMap((entry) =>
+          entry.readings.map((reading, place) => ({ entry, reading, place })),
+        )
+      : [];
+  const rows = readings
+    .map(({ entry: { id, quantity }, reading, place }) => {
+      const judged = agreement?.entries.find((one) => one.id === id && one.reading === place);
+      const { method } = reading.measure;
+      return {
+        isOff: judged?.verdict === 'conflict',
+        cells: [
+          placed(quantity),
+          readingWords(reading, judged?.u, quantity, speech),
+          method === undefined ? '' : shortened(word('methods', method), most.word),
+          judged === undefined ? '' : say(judged.verdict),
+        ],
+      };
+    })
+    .toSorted((a, b) => Number(b.isOff) - Number(a.isOff))
+    .map(({ cells }) => cells);
+  const columns = [say('quantity'), say('value'), say('method'), say('agrees')];
+  return table(say('measured'), columns, rows, mostRows.measured, speech);
+}
+
+function readingWords(
+  { measure }: Reading,
+  u: number | undefined,
+  quantity: Parameters<Speech['value']>[0],
+  { value }: Speech,
+): string {
+  return `${measure.estimate ? '~' : ''}${value(quantity, measure.value, u)}`;
+}
+
+function nextTable({ next }: Handout, speech: Speech): Table {
+  const { say, placed, title, word } = speech;
+  const rows = next.map(({ quantity, method, narrowings }) => [
+    placed(quantity),
+    method === undefined ? '' : shortened(word('methods', method), most.word),
+    narrowings
+      .slice(0, 3)
+      .map((one) => title(one.quantity))
+      .join(', '),
+  ]);
+  return table(
+    say('worthwhile'),
+    [say('quantity'), say('method'), say('narrows')],
+    rows,
+    mostRows.next,
+    speech,
+  );
+}

@@ -1,0 +1,219 @@
+// A handout as a page that stands alone, for the screen and for one sheet of paper; says nothing that `content.tsx` does not.
+import type { Handout } from '../../analysis/handout.ts';
+import { Head } from '../number-table.tsx';
+import { pageOf, ScrolledTable } from '../page.tsx';
+import type { Picture } from '../picture.tsx';
+import { cssTheme as theme } from '../theme.ts';
+import { contentOf, type Audience, type Card, type Content } from './content.tsx';
+import type { Table } from './file-tables.ts';
+import { handoutStyle } from './style.ts';
+
+export function handoutPage(handout: Handout, audience: Audience): string {
+  const content = contentOf(handout, audience);
+  const { speech, title, facts, wish, tables } = content;
+  const { say, language } = speech;
+  return pageOf({
+    title: [title, ...facts].join(', '),
+    language,
+    style: handoutStyle,
+    children: (
+      <>
+        <header class="top">
+          <h1>{title}</h1>
+          <p class="soft">{facts.join(' · ')}</p>
+        </header>
+        {wish.length > 0 && (
+          <p class="wish">
+            <b>{say(audience === 'file' ? 'wishOfFile' : 'wish')}:</b> {wish.join(' · ')}
+          </p>
+        )}
+        <div class={content.flight === undefined ? '' : 'two'}>
+          <div>
+            <Saw content={content} />
+            <Causes content={content} />
+          </div>
+          {content.flight !== undefined && (
+            <section>
+              <h2>{say('flight')}</h2>
+              <figure class="flight">{content.flight(theme)}</figure>
+            </section>
+          )}
+        </div>
+        <Changes content={content} />
+        <div class="two even">
+          <section>
+            <h2>{say('measureNext')}</h2>
+            <Lines lines={content.measureNext} otherwise={say('measureNothing')} />
+          </section>
+          <section class="care">
+            <h2>{say('care')}</h2>
+            {content.care.map((line) => (
+              <p key={line}>{line}</p>
+            ))}
+          </section>
+        </div>
+        {content.gaps !== undefined && <p class="soft">{content.gaps}</p>}
+        {tables.length > 0 && (
+          <div class="second">
+            {tables.map((table) => (
+              <Numbers key={table.title} table={table} />
+            ))}
+          </div>
+        )}
+        <footer>{tables.length > 0 ? `${say('uncertainty')} ${say('foot')}` : say('foot')}</footer>
+      </>
+    ),
+  });
+}
+
+function Saw({ content: { speech, saw, misses } }: { readonly content: Content }): Picture {
+  return (
+    <section>
+      <h2>{speech.say('saw')}</h2>
+      {saw.length === 0 && <p>{speech.say('sawNothing')}</p>}
+      {saw.length > 0 && (
+        <ul class="saw">
+          {saw.map(({ title, text }, i) => (
+            <li key={i}>
+              <b>{title}</b>
+              {text}
+            </li>
+          ))}
+        </ul>
+      )}
+      {misses !== undefined && <p>{misses}</p>}
+    </section>
+  );
+}
+
+function Causes({ content: { speech, chains } }: { readonly content: Content }): Picture {
+  return (
+    <section>
+      <h2>{speech.say('causes')}</h2>
+      {chains.length === 0 && <p>{speech.say('causesNothing')}</p>}
+      {chains.length > 0 && (
+        <div class="chains">
+          {chains.map((chain, i) => (
+            <ol key={i} class="chain">
+              {chain.map((link, n) => (
+                <li key={n} class={kindOf(n, chain.length)}>
+                  {n > 0 && <span aria-hidden="true">{'\u2192 '}</span>}
+                  {link}
+                </li>
+              ))}
+            </ol>
+          ))}
+        </div>
+      )}
+    </section>
+  );
+}
+
+function kindOf(at: number, of: number): string {
+  if (at === 0) return 'cause';
+  return at === of - 1 && of > 2 ? 'miss' : 'between';
+}
+
+function Changes({
+  content: { speech, changesTitle, cards, further },
+}: {
+  readonly content: Content;
+}): Picture {
+  const count = ['', 'one', 'two-cards', ''][cards.length] ?? '';
+  return (
+    <section>
+      <h2>{changesTitle}</h2>
+      {cards.length > 0 && (
+        <ol class={`cards ${count}`}>
+          {cards.map((card) => (
+            <li key={card.number} class="card">
+              <div>
+                <h3>
+                  <span>{card.number}</span>
+                  {card.title}
+                </h3>
+                {card.step !== '' && <p class="step">{card.step}</p>}
+                {card.picture(theme)}
+              </div>
+              <Words card={card} content={{ speech }} />
+            </li>
+          ))}
+        </ol>
+      )}
+      {further !== undefined && <p class="soft">{further}</p>}
+    </section>
+  );
+}
+
+function Words({
+  card: { feel, drills, why },
+  content: { speech },
+}: {
+  readonly card: Card;
+  readonly content: Pick<Content, 'speech'>;
+}): Picture {
+  const { say } = speech;
+  return (
+    <dl>
+      {feel !== undefined && (
+        <div class="feel">
+          <dt>{say('feel')}</dt>
+          <dd>{feel}</dd>
+        </div>
+      )}
+      {drills.length > 0 && (
+        <div>
+          <dt>{say(drills.length === 1 ? 'drill' : 'drills')}</dt>
+          {drills.map((drill, i) => (
+            <dd key={i}>{drill}</dd>
+          ))}
+        </div>
+      )}
+      {why !== undefined && (
+        <div>
+          <dt>{say('why')}</dt>
+          <dd>{why}</dd>
+        </div>
+      )}
+    </dl>
+  );
+}
+
+function Lines({
+  lines,
+  otherwise,
+}: {
+  readonly lines: readonly string[];
+  readonly otherwise: string;
+}): Picture {
+  if (lines.length === 0) return <p>{otherwise}</p>;
+  return (
+    <ul class="plain">
+      {lines.map((line, i) => (
+        <li key={i}>{line}</li>
+      ))}
+    </ul>
+  );
+}
+
+function Numbers({ table: { title, columns, rows, rest } }: { readonly table: Table }): Picture {
+  return (
+    <section class="numbers">
+      <h2>{title}</h2>
+      <ScrolledTable name={title}>
+        <Head titles={[...columns]} />
+        <tbody>
+          {rows.map(([first, ...cells], i) => (
+            <tr key={i}>
+              <th scope="row">{first}</th>
+              {cells.map((cell, n) => (
+                <td key={n}>{cell}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </ScrolledTable>
+      {rest !== undefined && <p class="soft">{rest}</p>}
+    </section>
+  );
+}

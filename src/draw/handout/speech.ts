@@ -1,0 +1,175 @@
+// Numbers, names and days as a handout says them in its language; knows no handout.
+import { showValue, showWindow } from '../../measure/show.ts';
+import type { Notation } from '../../measure/measure.ts';
+import type { Language } from '../../registry/language.ts';
+import type { BodyPlace } from '../../registry/body.ts';
+import type { Quantity } from '../../registry/quantity.ts';
+import { compileExpression } from '../../judgement/expression.ts';
+import { parseMeasure } from '../../measure/parse.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { filled, terms, texts, type Terms, type TextKey } from './texts.ts';
+
+/** Everything that is said goes through here. */
+export interface Speech {
+  readonly language: Language;
+  readonly say: (key: TextKey, values?: Readonly<Record<string, string>>) => string;
+  /** Begins a line: "Stance width". */
+  readonly title: (quantity: Quantity) => string;
+  /** With the checkpoint: "Lead pressure, at impact". */
+  readonly placed: (quantity: Quantity) => string;
+  readonly checkpoint: (id: string) => string;
+  /** As exact as `u`, or as the quantity is usually told. */
+  readonly value: (quantity: Quantity, value: number, u?: number | null) => string;
+  /** Without the zeros that say nothing: "42 cm". */
+  readonly round: (quantity: Quantity, value: number) => string;
+  readonly window: (quantity: Quantity, from: number, to: number) => string;
+  readonly word: (of: 'misses' | 'shapes' | 'contacts' | 'methods' | 'directions', word: string) => string;
+  readonly part: (words: string, place: BodyPlace | undefined) => string;
+  readonly day: (date: string) => string;
+  readonly percent: (chance: number) => string;
+  /** What a proof asks for, in a line. */
+  readonly proof: (text: string, registry: Registry) => string;
+}
+
+export function speechIn(language: Language): Speech {
+  const own = terms[language];
+  const said = texts[language];
+  const say: Speech['say'] = (key, values = {}) => filled(said[key], values);
+  const title = (quantity: Quantity): string => titleIn(quantity, own);
+  const checkpoint = (id: string): string => looked(own?.checkpoints, id) ?? id.replaceAll('_', ' ');
+  const placed = (quantity: Quantity): string =>
+    quantity.checkpoint === undefined
+      ? title(quantity)
+      : say('at', { name: title(quantity), checkpoint: checkpoint(quantity.checkpoint) });
+  const localized = (text: string, quantity: Notation): string =>
+    localizedIn(text, quantity, language, own, say);
+  const value: Speech['value'] = (quantity, number, u) => localized(showValue(quantity, number, u), quantity);
+  const round: Speech['round'] = (quantity, number) =>
+    localized(withoutZeros(showValue(quantity, number)), quantity);
+  return {
+    language,
+    say,
+    title,
+    placed,
+    checkpoint,
+    value,
+    round,
+    window: (quantity, from, to) =>
+      from === to ? round(quantity, from) : localized(withoutZeros(showWindow(quantity, from, to)), quantity),
+    word: (of, word) => looked(own?.[of], word) ?? word,
+    part: (words, place) => partIn(words, place, own),
+    day: (date) =>
+      new Intl.DateTimeFormat(language === 'en' ? 'en-GB' : language, {
+        dateStyle: 'long',
+        timeZone: 'UTC',
+      }).format(Date.parse(`${date}T00:00:00Z`)),
+    percent: (chance) => {
+      const percent = Math.round(100 * chance);
+      return percent <= 0 ? say('under1') : percent >= 100 ? say('over99') : `${percent} %`;
+    },
+    proof: (text, registry) => proofIn(text, registry, { say, placed, round, localized }),
+  };
+}
+
+function looked(table: Readonly<Record<string, string>> | undefined, word: string): string | undefined {
+  return table !== undefined && Object.hasOwn(table, word) ? table[word] : undefined;
+}
+
+/** A quantity of a workspace's own has the title that the workspace gives it. */
+function titleIn({ id, checkpoint, title }: Quantity, own: Terms | undefined): string {
+  const bare = checkpoint === undefined ? id : id.replace(`.${checkpoint}.`, '.');
+  return looked(own?.titles, bare) ?? title;
+}
+
+function partIn(words: string, place: BodyPlace | undefined, own: Terms | undefined): string {
+  const name = place && looked(own?.parts, place.part.name);
+  if (place === undefined || name === undefined) return words;
+  const side = place.side && looked(own?.sides, place.side);
+  return side === undefined ? name : `${name} (${side})`;
+}
+
+/** What `showValue` and `showWindow` write, with the signs, words and comma of a language. */
+function localizedIn(
+  text: string,
+  { directions }: Notation,
+  language: Language,
+  own: Terms | undefined,
+  say: Speech['say'],
+): string {
+  const [first, second] = text.split('..');
+  const whole = second === undefined ? text : say('hyphen', { a: first!, b: second });
+  const words = directions
+    .map(({ word }) => word)
+    .toSorted((a, b) => b.length - a.length)
+    .reduce(
+      (said, word) => {
+        const other = looked(own?.directions, word);
+        return other === undefined
+          ? said
+          : said.replace(new RegExp(`(?<=[\\d%a-z°] )${escaped(word)}(?= |$)`, 'g'), other);
+      },
+      whole.replaceAll(/(?<=\d) deg\b/g, '°'),
+    );
+  const units = Object.entries(own?.units ?? {}).reduce(
+    (said, [unit, other]) => said.replaceAll(new RegExp(`(?<=\\d )${escaped(unit)}\\b`, 'g'), other),
+    words,
+  );
+  const signed = units.replace(/(^|\s)-(?=\d)/g, '$1\u2212');
+  return language === 'de' ? signed.replace(/(?<=\d)\.(?=\d)/g, ',') : signed;
+}
+
+function escaped(word: string): string {
+  return word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+}
+
+function withoutZeros(text: string): string {
+  return text.replace(/(?<=\d)\.0+(?=\D|$)/g, '').replace(/(?<=\d)(\.\d*?[1-9])0+(?=\D|$)/g, '$1');
+}
+
+const comparison = /^\s*([a-z_.]+)\s*(<=|>=|<|>)\s*(-?[\d.]+\s*[^\s<>=()]*)\s*$/;
+/** What has a name of its own. */
+const difference = /delivery\.face\s*-\s*delivery\.path(?![\w.])/;
+const comparing = { '>': 'over', '>=': 'atLeast', '<': 'under', '<=': 'atMost' } as const;
+const turned = { '>': '<', '>=': '<=', '<': '>', '<=': '>=' } as const;
+
+/** One quantity against one number in words; anything else with the names of its quantities in the place of their ids. */
+function proofIn(
+  text: string,
+  registry: Registry,
+  {
+    say,
+    placed,
+    round,
+    localized,
+  }: Pick<Speech, 'say' | 'placed' | 'round'> & {
+    readonly localized: (text: string, quantity: Notation) => string;
+  },
+): string {
+  const compiled = compileExpression(text, registry).expression;
+  if (compiled === undefined) return text;
+  const [, id = '', sign, limit = ''] =
+    comparison.exec(text.replace(difference, 'delivery.face_to_path')) ?? [];
+  const quantity = registry.find(id);
+  if (quantity !== undefined && sign !== undefined) {
+    const number = parseMeasure(limit, quantity, { window: 'no', methods: [] }).value;
+    if (number?.kind === 'measure') {
+      const { value } = number;
+      const hasSides = quantity.directions.some(({ bearing }) => bearing === undefined);
+      // "Less than −2 deg" of what goes up and down is more than 2 deg down.
+      const key = sign as keyof typeof comparing;
+      const way = hasSides && value < 0 ? turned[key] : key;
+      return say(comparing[way], { name: placed(quantity), value: round(quantity, value) });
+    }
+  }
+  const named = compiled.quantities
+    .toSorted((a, b) => b.id.length - a.id.length)
+    .reduce(
+      (said, one) =>
+        said.replaceAll(new RegExp(`(?<![\\w.])${escaped(one.id)}(?![\\w.])`, 'g'), `“${placed(one)}”`),
+      text,
+    );
+  return localized(named.replace(/\s+/g, ' ').replaceAll(' - ', ' \u2212 ').trim(), {
+    ...compiled.quantities[0]!,
+    directions: [],
+  });
+}

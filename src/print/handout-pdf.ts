@@ -1,0 +1,74 @@
+// A handout as PDF: the same words and pictures as the page, set on A4, pictures as lines and letters; the same bytes for the same handout.
+import pdfmake from 'pdfmake';
+import files from 'pdfmake/build/vfs_fonts.js';
+import type { Handout } from '../analysis/handout.ts';
+import { contentOf, type Audience } from '../draw/handout/content.tsx';
+import { handoutSheets } from './handout-sheets.ts';
+import { isPrintable, printed } from './letters.ts';
+
+export interface Printed {
+  readonly bytes: Uint8Array;
+  /** Whether a character had to be replaced, for the page's letters are Latin, Greek and Cyrillic. */
+  readonly isWhole: boolean;
+}
+
+const pagesOf = { student: 1, file: 2 } as const;
+/** Letters get smaller until it fits; smaller than this nobody reads it. */
+const sizes = [1, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7] as const;
+
+let isReady = false;
+
+/** pdfmake asks for a name or an address, and looks whether it is one; bytes that answer to that go through to where they are read. */
+function letters(style: string): Buffer {
+  const bytes = Buffer.from(files[`Roboto-${style}.ttf`] ?? '', 'base64');
+  return Object.assign(bytes, { url: bytes, toLowerCase: () => '' });
+}
+
+/** The letters are in the bundle: nothing is read from a disk or from an address. */
+function prepare(): void {
+  if (isReady) return;
+  pdfmake.setFonts({
+    Roboto: {
+      normal: letters('Regular'),
+      bold: letters('Medium'),
+      italics: letters('Italic'),
+      bolditalics: letters('MediumItalic'),
+    },
+  });
+  pdfmake.setUrlAccessPolicy(() => false);
+  pdfmake.setLocalAccessPolicy(() => false);
+  isReady = true;
+}
+
+export async function handoutPdf(handout: Handout, audience: Audience): Promise<Printed> {
+  prepare();
+  const content = contentOf(handout, audience);
+  const said = [content.title, ...content.facts, JSON.stringify(content)].join(' ');
+  let bytes: Buffer = Buffer.alloc(0);
+  for (const size of sizes) {
+    bytes = await pdfmake
+      .createPdf({ ...handoutSheets(content, size), ...about(handout, content.title, content.facts) })
+      .getBuffer();
+    if (pagesIn(bytes) <= pagesOf[audience]) break;
+  }
+  return { bytes, isWhole: isPrintable(said) };
+}
+
+/** The day is the record's: no clock has a say. A record without one gets the first day that PDF knows of. */
+function about({ date, language }: Handout, title: string, facts: readonly string[]): object {
+  const day = new Date(`${date ?? '1970-01-01'}T12:00:00Z`);
+  return {
+    language,
+    info: {
+      title: printed([title, ...facts].join(', ')),
+      creator: 'Swingwright',
+      producer: 'Swingwright',
+      creationDate: day,
+      modDate: day,
+    },
+  };
+}
+
+function pagesIn(bytes: Buffer): number {
+  return bytes.toString('latin1').match(/\/Type \/Page\b/g)?.length ?? 0;
+}

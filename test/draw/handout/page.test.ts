@@ -1,0 +1,129 @@
+// A handout as a page: what stands on it, what does not, and what hostile or missing words do to it.
+import assert from 'node:assert/strict';
+import { handoutPage } from '../../../src/draw/handout/page.tsx';
+import { handoutFrom, handoutOfFiles, lesson, sampleRecords } from '../../analysis/handouts.ts';
+
+/** What is read on a page, without its pictures. */
+function wordsOf(html: string): string {
+  return html
+    .replace(/<style>.*?<\/style>/gs, '')
+    .replace(/<[^>]+>/g, ' ')
+    .replaceAll('&amp;', '&')
+    .replaceAll('&lt;', '<')
+    .replace(/\s+/g, ' ');
+}
+
+describe('a handout as a page', () => {
+  it('tells the student what was seen, why, what to change, what to feel, and what is measured next', () => {
+    const words = wordsOf(handoutPage(handoutOfFiles(lesson), 'student'));
+    for (const said of [
+      'Ansa',
+      'Lesson of 14 May 2026 · hybrid',
+      'You want: Finish 5 m left to 5 m right',
+      'Hangs back (impact) The weight stays behind.',
+      'Hangs back → Low point behind → heavy',
+      'Three things to change',
+      'from 47 cm to 41 cm',
+      'from 9° forward to 6 to 8° forward',
+      'Feel light on the trail heel',
+      'Drill Half swings on one leg.',
+      'One more waits in the record.',
+      'Pressure in the lead foot, impact: over 70 %',
+      'Attack angle: over 2° down',
+      'Face to path: under 4° right',
+      'Changes 1, 2, 3 load: lead knee, lower back. Stop if it hurts.',
+      'see a physician or physiotherapist first.',
+    ])
+      assert.ok(words.includes(said), said);
+  });
+
+  it('tells the student nothing that the numbers speak against, and no note', () => {
+    const words = wordsOf(handoutPage(handoutOfFiles(lesson), 'student'));
+    assert.doesNotMatch(words, /Leans back|Tuuli|twisted|stiff|eighteen|Noted/);
+  });
+
+  it('tells the file of verdicts, numbers and a minor, and of no injury', () => {
+    const words = wordsOf(handoutPage(handoutOfFiles(lesson), 'file'));
+    assert.match(words, /Leans back \(impact\) speak against it/);
+    assert.match(words, /Under eighteen on this day/);
+    assert.match(words, /47\.0 cm ± 0\.\d cm tape/);
+    assert.doesNotMatch(words, /twisted|stiff|Noted/);
+  });
+
+  it('names the injuries that the changes load where that was asked for', () => {
+    const words = wordsOf(handoutPage(handoutOfFiles(lesson, { health: 'named' }), 'student'));
+    assert.match(words, /Noted, as asked for: lead knee \(twisted on ice\)\./);
+    assert.doesNotMatch(words, /stiff/);
+  });
+
+  it('speaks German, with a comma', () => {
+    const html = handoutPage(handoutOfFiles(lesson, { language: 'de' }), 'file');
+    const words = wordsOf(html);
+    assert.match(html, /<html lang="de">/);
+    for (const said of [
+      'Stunde vom 14. Mai 2026',
+      'Standbreite, beim Ansprechen',
+      'von 47 cm auf 41 cm',
+      'Druck auf dem vorderen Fuß, im Treffmoment: über 70 %',
+      'Eintreffwinkel: über 2° abwärts',
+      'Änderungen 1, 2, 3 belasten: Knie (vorn), unterer Rücken.',
+      '47,0 cm',
+    ])
+      assert.ok(words.includes(said), said);
+    assert.doesNotMatch(words, /\d\.\d/);
+  });
+
+  it('is whole for every sample, loads nothing, and names nobody else', () => {
+    const names = ['Bram', 'Odile', 'Runa', 'Tove'];
+    for (const [path, analysis] of sampleRecords)
+      for (const audience of ['student', 'file'] as const)
+        for (const language of ['en', 'de']) {
+          const html = handoutPage(handoutFrom(analysis, { language }), audience);
+          const own = names.filter((name) => path.startsWith(name.toLowerCase()));
+          assert.deepEqual(
+            names.filter((name) => html.includes(name)),
+            own,
+          );
+          assert.doesNotMatch(html, /NaN|undefined|Infinity|\{\w+\}.{0,3}<|<script|href=|src=|url\((?!#)/);
+          assert.doesNotMatch(html, /twisted on stairs|stiff in the morning/);
+          const ids = [...html.matchAll(/ id="([^"]*)"/g)].map(([, id]) => id);
+          assert.equal(new Set(ids).size, ids.length);
+        }
+  });
+
+  it('says what is missing of an empty record, and of one with a single entry', () => {
+    const nothing = wordsOf(handoutPage(handoutOfFiles(''), 'student'));
+    assert.match(nothing, /Your lesson Lesson without a date/);
+    assert.match(nothing, /Nothing to change is planned yet/);
+    assert.match(nothing, /Still missing: the student’s file, the club, anything measured\./);
+    const one = wordsOf(handoutPage(handoutOfFiles('swing: 1\nflight: { carry: 150 m }\n'), 'file'));
+    assert.match(one, /Carry 150/);
+    assert.match(one, /Still missing: the student’s file, the day of the lesson, the club, what was seen/);
+  });
+
+  it('takes absurd numbers and hostile words as words', () => {
+    const hostile = '</title><script>alert(1)</script>\u202e\u0007\n<b>';
+    const files = {
+      'lesson.swing.yaml': `swing: 1
+student: a.student.yaml
+club: ${JSON.stringify(hostile)}
+faults_from: b.faults.yaml
+checkpoints: { address: { stance_width: 1e300 m, ball_position: -1e9 m }, impact: { lead_pressure: 9e9 % } }
+flight: { carry: 1e12 m, finish: 1e308 m, start: 900 deg right }
+faults: [{ fault: x }]
+plan:
+  - { change: checkpoints.address.stance_width, to: -1e300 m, because: [x], proof: ${JSON.stringify(hostile)} }
+  - { change: flight.carry, to: 0 m }
+`,
+      'a.student.yaml': `student: 1\nname: ${JSON.stringify(hostile + 'x'.repeat(5000))}\n`,
+      'b.faults.yaml': `faults: 1\nbook: { x: { title: ${JSON.stringify(hostile)}, drills: [${JSON.stringify(hostile)}] } }\n`,
+    };
+    for (const audience of ['student', 'file'] as const) {
+      const html = handoutPage(handoutOfFiles(files), audience);
+      assert.doesNotMatch(html, /<script|NaN|Infinity|\u202e/);
+      assert.ok(!html.includes('\u0007'));
+      assert.match(html, /&lt;script>/);
+      assert.ok(html.length < 100_000);
+    }
+  });
+});

@@ -1,0 +1,91 @@
+// The words of a handout in every language: none is missing, none is left over, and what is put into them is the same.
+import assert from 'node:assert/strict';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { speechIn } from '../../../src/draw/handout/speech.ts';
+import { filled, terms, texts, type TextKey } from '../../../src/draw/handout/texts.ts';
+import { bodyParts, contacts, methods, misses, quantities, shapes } from '../../../src/registry/generated.ts';
+import { languages } from '../../../src/registry/language.ts';
+import { builtIn, findQuantity } from '../../../src/registry/registry.ts';
+
+const folders = ['src/draw/handout', 'src/print'].map((folder) =>
+  resolve(import.meta.dirname, '../../..', folder),
+);
+
+describe('the words of a handout', () => {
+  it('have every key in every language, with the same places to fill', () => {
+    const placesOf = (text: string): readonly string[] =>
+      [...text.matchAll(/\{(\w+)\}/g)].map(([, name]) => name!).sort();
+    for (const language of languages) {
+      assert.deepEqual(Object.keys(texts[language]), Object.keys(texts.en));
+      for (const key of Object.keys(texts.en) as TextKey[]) {
+        assert.notEqual(texts[language][key].trim(), '', `${language} ${key}`);
+        assert.deepEqual(placesOf(texts[language][key]), placesOf(texts.en[key]), `${language} ${key}`);
+      }
+    }
+  });
+
+  it('are all said somewhere', () => {
+    const sources = folders.flatMap((folder) =>
+      readdirSync(folder)
+        .filter((name) => !/^(en|de|terms-de)\.ts$/.test(name))
+        .map((name) => readFileSync(join(folder, name), 'utf8')),
+    );
+    const all = sources.join('\n');
+    const unused = Object.keys(texts.en).filter(
+      (key) =>
+        !key.startsWith('gap.') &&
+        !new RegExp(`'${key}'`).test(all) &&
+        !['fits', 'conflict', 'unchecked', 'now', 'aim'].includes(key),
+    );
+    assert.deepEqual(unused, []);
+  });
+
+  it('have a word for each of the registry', () => {
+    const german = terms.de!;
+    const titles = quantities.map(({ id, checkpoint }) =>
+      checkpoint === undefined ? id : id.replace(`.${checkpoint}.`, '.'),
+    );
+    const missing = [
+      ...titles.filter((id) => german.titles[id] === undefined),
+      ...misses.filter(({ word }) => german.misses[word] === undefined).map(({ word }) => word),
+      ...shapes.filter(({ word }) => german.shapes[word] === undefined).map(({ word }) => word),
+      ...contacts.filter(({ word }) => german.contacts[word] === undefined).map(({ word }) => word),
+      ...methods.filter(({ name }) => german.methods[name] === undefined).map(({ name }) => name),
+      ...bodyParts.filter(({ name }) => german.parts[name] === undefined).map(({ name }) => name),
+      ...quantities.flatMap(({ directions, section }) =>
+        section === 'conditions'
+          ? []
+          : directions.filter(({ word }) => german.directions[word] === undefined).map(({ word }) => word),
+      ),
+    ];
+    assert.deepEqual(missing, []);
+    const known = new Set(titles);
+    assert.deepEqual(
+      Object.keys(german.titles).filter((id) => !known.has(id)),
+      [],
+    );
+  });
+
+  it('take what is put into them as it is', () => {
+    assert.equal(filled('{a} and {b}', { a: '{b}', b: '$&' }), '{b} and $&');
+  });
+
+  it('say numbers with signs, words and comma of the language', () => {
+    const face = findQuantity('delivery.face')!;
+    const rad = Math.PI / 180;
+    assert.equal(speechIn('en').value(face, -2.31 * rad, 0.42 * rad), '2.3° left ± 0.4°');
+    assert.equal(speechIn('de').value(face, -2.31 * rad, 0.42 * rad), '2,3° links ± 0,4°');
+    assert.equal(speechIn('de').window(face, -0.5 * rad, 2 * rad), '0,5° links bis 2° rechts');
+    assert.equal(speechIn('en').round(findQuantity('flight.carry')!, 100), '100 m');
+  });
+
+  it('say a proof that is no plain comparison with the names of its quantities, and one that cannot be read as it stands', () => {
+    const { proof } = speechIn('en');
+    assert.equal(
+      proof('delivery.path + delivery.face > 2 deg', builtIn),
+      '“Club path” + “Face direction” > 2°',
+    );
+    assert.equal(proof('delivery.pth > 2', builtIn), 'delivery.pth > 2');
+  });
+});

@@ -1,0 +1,135 @@
+// A handout as PDF: as many pages as promised, the same words, pictures of lines, and the same bytes twice.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { create } from 'fontkit';
+import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { handoutPdf } from '../../src/print/handout-pdf.ts';
+import { isPrintable, printed } from '../../src/print/letters.ts';
+import { handoutFrom, handoutOfFiles, lesson, sampleRecords } from '../analysis/handouts.ts';
+
+interface Read {
+  readonly pages: number;
+  readonly words: string;
+  readonly operators: readonly number[];
+  /** How far to the right any text reaches, in points. */
+  readonly right: number;
+}
+
+async function read(bytes: Uint8Array): Promise<Read> {
+  const document = await getDocument({ data: Uint8Array.from(bytes), useSystemFonts: false, verbosity: 0 })
+    .promise;
+  const words: string[] = [];
+  const operators: number[] = [];
+  let right = 0;
+  for (let n = 1; n <= document.numPages; n++) {
+    const page = await document.getPage(n);
+    const { items } = await page.getTextContent();
+    // Where each line of text ends, in points from the left edge.
+    for (const item of items)
+      if ('str' in item) right = Math.max(right, Number(item.transform[4]) + item.width);
+    words.push(...items.map((item) => ('str' in item ? item.str : '')));
+    operators.push(...(await page.getOperatorList()).fnArray);
+  }
+  const pages = document.numPages;
+  await document.destroy();
+  return { pages, words: words.join(' ').replace(/\s+/g, ' '), operators, right };
+}
+
+const raster = [OPS.paintImageXObject, OPS.paintInlineImageXObject, OPS.paintImageMaskXObject];
+
+describe('a handout as PDF', function () {
+  this.timeout(120_000);
+
+  it('is one page for the student and two for the file, of every sample, with pictures of lines', async () => {
+    for (const [path, analysis] of sampleRecords)
+      for (const [audience, pages] of [
+        ['student', 1],
+        ['file', 2],
+      ] as const) {
+        const { bytes, isWhole } = await handoutPdf(handoutFrom(analysis, { language: 'de' }), audience);
+        const found = await read(bytes);
+        assert.equal(found.pages, pages, `${path} ${audience}`);
+        assert.ok(isWhole);
+        assert.ok(!found.operators.some((operator) => raster.includes(operator)));
+        assert.doesNotMatch(found.words, /\ufffd|twisted on stairs|stiff in the morning/);
+        const others = ['Bram', 'Odile', 'Runa', 'Tove'].filter(
+          (name) => !path.startsWith(name.toLowerCase()),
+        );
+        assert.deepEqual(
+          others.filter((name) => found.words.includes(name)),
+          [],
+        );
+      }
+  });
+
+  it('says what the page says, in text that can be searched', async () => {
+    const { words } = await read(
+      (await handoutPdf(handoutOfFiles(lesson, { health: 'named' }), 'student')).bytes,
+    );
+    for (const said of [
+      'Ansa',
+      'Three things to change',
+      'from 47 cm to 41 cm',
+      'aim 41 cm',
+      'light on the trail heel',
+      'twisted on ice',
+    ])
+      assert.ok(words.includes(said), said);
+  });
+
+  it('is the same twice, and dated by the record', async () => {
+    const [one, other] = [
+      await handoutPdf(handoutOfFiles(lesson), 'student'),
+      await handoutPdf(handoutOfFiles(lesson), 'student'),
+    ];
+    assert.ok(Buffer.from(one.bytes).equals(Buffer.from(other.bytes)));
+    assert.match(Buffer.from(one.bytes).toString('latin1'), /\(D:20260514120000Z\)/);
+  });
+
+  it('stays one page with as much as a file can say, and tells when letters are missing', async () => {
+    const long = 'word '.repeat(300);
+    const files = {
+      ...lesson,
+      'ansa.student.yaml': `student: 1\nname: ${JSON.stringify(`\u6f22\u5b57\u202e<b>${'W'.repeat(300)}`)}\n`,
+      'house.faults.yaml': lesson['house.faults.yaml']!.replace('The weight stays behind.', long)
+        .replace('light on the trail heel', long)
+        .replace('Half swings on one leg.', long),
+    };
+    for (const [audience, pages] of [
+      ['student', 1],
+      ['file', 2],
+    ] as const) {
+      const { bytes, isWhole } = await handoutPdf(handoutOfFiles(files), audience);
+      const found = await read(bytes);
+      assert.equal(found.pages, pages);
+      assert.ok(found.right <= 595.28 - 40 + 0.5, `text reaches ${found.right} points`);
+      assert.equal(isWhole, false);
+    }
+  });
+
+  it('is there of an empty record', async () => {
+    const { words, pages } = await read((await handoutPdf(handoutOfFiles(''), 'student')).bytes);
+    assert.equal(pages, 1);
+    assert.match(words, /Still missing/);
+  });
+});
+
+describe('the letters of print', () => {
+  it('are those that the font has', () => {
+    const file = resolve(import.meta.dirname, '../../node_modules/pdfmake/fonts/Roboto/Roboto-Regular.ttf');
+    const font = create(readFileSync(file));
+    for (let code = 0x20; code < 0xffff; code++)
+      if (
+        isPrintable(String.fromCodePoint(code)) &&
+        printed(String.fromCodePoint(code)) === String.fromCodePoint(code)
+      )
+        assert.ok(font.hasGlyphForCodePoint(code), code.toString(16));
+  });
+
+  it('stand in for arrows, and say where they cannot', () => {
+    assert.equal(printed('a \u2192 b\n\u6f22'), 'a \u203a b \ufffd');
+    assert.equal(isPrintable('Zo\u00eb \u2192'), true);
+    assert.equal(isPrintable('\u6f22'), false);
+  });
+});

@@ -12,7 +12,7 @@ import { parseArgs } from 'node:util';
 import { withVSCode } from './host.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const LIMIT_MS = 20_000;
+const LIMIT_MS = 60_000;
 
 const { values } = parseArgs({ options: { web: { type: 'boolean', default: false } } });
 const setting = {
@@ -59,6 +59,7 @@ const facts = await withVSCode(setting, async (page, tools) => {
     await until((seen) => seen.title?.includes(title) === true);
     await reload();
     const seen = await until((now) => now.title?.includes(title) === true);
+    if (process.env.DBG) await tools.screenshot('/tmp/w/hov-'+title+'-'+heard.length+'.png');
     heard.push([`the page of "${command}" is there again`, seen?.title?.includes(title) === true]);
     await tools.palette(end);
   }
@@ -74,6 +75,7 @@ const facts = await withVSCode(setting, async (page, tools) => {
   const before = await until(({ slider }) => slider === '48');
   await reload();
   const after = await until(({ slider }) => slider === '48');
+    if (process.env.DBG) {console.log(before,after);await tools.screenshot('/tmp/w/hov-after.png');}
   await tools.webviewClick('#tab-swing', 0);
   const swing = await until(({ checkpoint }) => checkpoint !== undefined);
   const opened = page.context().waitForEvent('page', { timeout: LIMIT_MS });

@@ -59,7 +59,6 @@ const facts = await withVSCode(setting, async (page, tools) => {
     await until((seen) => seen.title?.includes(title) === true);
     await reload();
     const seen = await until((now) => now.title?.includes(title) === true);
-    if (process.env.DBG) await tools.screenshot('/tmp/w/hov-'+title+'-'+heard.length+'.png');
     heard.push([`the page of "${command}" is there again`, seen?.title?.includes(title) === true]);
     await tools.palette(end);
   }
@@ -75,7 +74,6 @@ const facts = await withVSCode(setting, async (page, tools) => {
   const before = await until(({ slider }) => slider === '48');
   await reload();
   const after = await until(({ slider }) => slider === '48');
-    if (process.env.DBG) {console.log(before,after);await tools.screenshot('/tmp/w/hov-after.png');}
   await tools.webviewClick('#tab-swing', 0);
   const swing = await until(({ checkpoint }) => checkpoint !== undefined);
   const opened = page.context().waitForEvent('page', { timeout: LIMIT_MS });

@@ -69,6 +69,14 @@ describe('pages beside one another', () => {
 
   describe('on the page', () => {
     before(needsStage);
+    before(async function () {
+      this.timeout(180_000);
+      await vscode.commands.executeCommand('swingwright.showProgress', at('ines.student.yaml'));
+      const isThere = async (): Promise<boolean> => /Ines/.test(await stage.webviewText().catch(() => ''));
+      // The first panel of a window waits for all that panels rest on.
+      await until(isThere).catch(() => until(isThere));
+      await vscode.commands.executeCommand('workbench.action.closeAllEditors');
+    });
 
     for (const theme of ['light', 'dark', 'high-contrast-dark', 'high-contrast-light'] as const)
       it(`have nothing that a rule of accessibility is against, in the ${theme} theme`, async () => {

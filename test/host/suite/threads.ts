@@ -19,9 +19,12 @@ export async function beginRemark(document: vscode.TextDocument, key: string): P
   await vscode.commands.executeCommand('workbench.action.addComment');
 }
 
+/** A thread that has no comment yet. */
+const begun = '.review-widget:not(:has(.review-comment))';
+
 /** Types into the form of a thread, which takes the keys only once it is drawn and in focus. */
-export async function say(words: string, about = ''): Promise<void> {
-  const form = `${thread(about)} .comment-form .monaco-editor`;
+export async function say(words: string, within = begun): Promise<void> {
+  const form = `${within} .comment-form .monaco-editor`;
   await stage.waitFor(form);
   await stage.settle();
   await stage.click(form);
@@ -57,8 +60,8 @@ export function thread(about = ''): string {
 }
 
 /** A button below the form of a thread. */
-export function button(words: string, about = ''): string {
-  return `${thread(about)} .form-actions .monaco-button:text-is("${words}")`;
+export function button(words: string, within = begun): string {
+  return `${within} .form-actions .monaco-button:text-is("${words}")`;
 }
 
 /** A sign in the head of a thread, or over a comment of it. */

@@ -67,6 +67,7 @@ import { numberOutOfRange } from './number-out-of-range.ts';
 import { outsideBounds } from './outside-bounds.ts';
 import { outsidePractice } from './outside-practice.ts';
 import { outsideTemplate } from './outside-template.ts';
+import { ownCheckWithoutHand } from './own-check-without-hand.ts';
 import { pathAgainstArc } from './path-against-arc.ts';
 import { relationTellsNothing } from './relation-tells-nothing.ts';
 import { relationDoesNotHold } from './relation-does-not-hold.ts';
@@ -205,6 +206,7 @@ export const checks: readonly Check[] = [
   tooManyChanges,
   unknownReason,
   consentAndPrivacy,
+  ownCheckWithoutHand,
   remarkStatedTwice,
   remarkAboutNothing,
   remarkOutOfStep,

@@ -8,6 +8,7 @@ import type { Span } from '../measure/measure.ts';
 import type { Registry } from '../registry/registry.ts';
 import { placedEntry, relatedEntries } from './agreement.ts';
 import type { Check, RawFinding } from './check.ts';
+import { handOf } from './handed.ts';
 import type { Subject } from './subject.ts';
 
 /** Codes of a workspace's own begin so, and no built-in one does. */
@@ -29,32 +30,44 @@ export function checkFrom(own: CompiledCheck): Check {
   };
 }
 
-/** Three-valued: only what holds for sure of the values as they stand raises it; a missing value may leave it open. */
-function findingsOf({ condition, message, at }: CompiledCheck, subject: Subject): readonly RawFinding[] {
-  const { quantities, holds } = condition;
-  const known = quantities.map(({ id }) => valueFor(id, subject));
-  if (holds(known) !== 1) return [];
-  const ids = [...(at === undefined ? [] : [at.value]), ...quantities.map(({ id }) => id)];
-  const foremost = ids.find((id) => subject.document.kind === 'swing' && subject.document.entries.has(id));
-  const text = filledIn(message.value, (id) =>
-    shown(subject.derivation?.values.get(id), subject.registry, subject),
-  );
-  const others = ids.filter((id) => id !== foremost && relationNamed(id) === undefined);
-  return [
-    {
-      span: placeOf(foremost, subject),
-      message: text,
-      related: relatedEntries(subject, [...new Set(others)]),
-    },
-  ];
+/**
+ * How a check stands in this record. Three-valued: only what holds for sure of the values as they stand raises it; a missing value may
+ * leave it open. As long as nobody says which hand plays, it is asked for both: `handed` is what holds for one hand and not for the other.
+ */
+export function standingOf({ condition }: CompiledCheck, subject: Subject): 'holds' | 'handed' | 'silent' {
+  const hand = handOf(subject);
+  const holdsFor = (as: 'left' | 'right'): boolean =>
+    condition.holds(condition.quantities.map(({ id }) => valueFor(id, as, subject))) === 1;
+  if (hand !== undefined) return holdsFor(hand) ? 'holds' : 'silent';
+  const [right, left] = [holdsFor('right'), holdsFor('left')];
+  if (right && left) return 'holds';
+  return right || left ? 'handed' : 'silent';
 }
 
-/** As for a right-handed player, as in a fault book; NaN while it, or the hand that it turns on, is not known. */
-function valueFor(id: string, { derivation, student, registry }: Subject): number {
+/** The ids that a check is about, and the place of the first one that was entered: there its finding stands. */
+export function placeOfOwn(
+  { condition: { quantities }, at }: CompiledCheck,
+  subject: Subject,
+): { readonly span: Span; readonly others: readonly string[] } {
+  const ids = [...(at === undefined ? [] : [at.value]), ...quantities.map(({ id }) => id)];
+  const foremost = ids.find((id) => subject.document.kind === 'swing' && subject.document.entries.has(id));
+  const others = ids.filter((id) => id !== foremost && relationNamed(id) === undefined);
+  return { span: placeOf(foremost, subject), others: [...new Set(others)] };
+}
+
+function findingsOf(own: CompiledCheck, subject: Subject): readonly RawFinding[] {
+  if (standingOf(own, subject) !== 'holds') return [];
+  const { span, others } = placeOfOwn(own, subject);
+  const message = filledIn(own.message.value, (id) =>
+    shown(subject.derivation?.values.get(id), subject.registry, subject),
+  );
+  return [{ span, message, related: relatedEntries(subject, others) }];
+}
+
+/** As for a right-handed player, as in a fault book, for one who plays with this hand; NaN while it is not known. */
+function valueFor(id: string, hand: 'left' | 'right', { derivation, registry }: Subject): number {
   const value = derivation?.values.get(id);
-  const hand = student?.document.hand?.value;
-  if (value === undefined || (hand === undefined && registry.find(id)?.lateral === true)) return NaN;
-  return mirroredNumber(id, value.value, { hand, registry });
+  return value === undefined ? NaN : mirroredNumber(id, value.value, { hand, registry });
 }
 
 function shown(value: Value | undefined, registry: Registry, { show }: Subject): string {

@@ -8,6 +8,8 @@ import { beliefAgainstPhysics } from './belief-against-physics.ts';
 import { caution } from './caution.ts';
 import type { Check } from './check.ts';
 import { changeAgainstBook } from './change-against-book.ts';
+import { changeChangesNothing } from './change-changes-nothing.ts';
+import { changesDoNotFit } from './changes-do-not-fit.ts';
 import { changeInTwoWays } from './change-in-two-ways.ts';
 import { changeOfOutcome } from './change-of-outcome.ts';
 import { effectBothWays } from './effect-both-ways.ts';
@@ -16,6 +18,7 @@ import { changeOfDerived } from './change-of-derived.ts';
 import { changeStatedTwice } from './change-stated-twice.ts';
 import { evidenceShowsNothing } from './evidence-shows-nothing.ts';
 import { goalForOtherClub } from './goal-for-other-club.ts';
+import { goalsContradict } from './goals-contradict.ts';
 import { predictionOfAnotherPlan } from './prediction-of-another-plan.ts';
 import { proofAlreadyMet } from './proof-already-met.ts';
 import { proofCannotBeTold } from './proof-cannot-be-told.ts';
@@ -64,6 +67,7 @@ import { numberOutOfRange } from './number-out-of-range.ts';
 import { outsideBounds } from './outside-bounds.ts';
 import { outsidePractice } from './outside-practice.ts';
 import { outsideTemplate } from './outside-template.ts';
+import { ownCheckWithoutHand } from './own-check-without-hand.ts';
 import { pathAgainstArc } from './path-against-arc.ts';
 import { relationTellsNothing } from './relation-tells-nothing.ts';
 import { relationDoesNotHold } from './relation-does-not-hold.ts';
@@ -188,10 +192,13 @@ export const checks: readonly Check[] = [
   changeOfDerived,
   changeOfOutcome,
   changeAgainstBook,
+  changeChangesNothing,
+  changesDoNotFit,
   proofProvesNothing,
   proofCannotBeTold,
   proofAlreadyMet,
   goalForOtherClub,
+  goalsContradict,
   goalOutOfReach,
   planLoadsInjury,
   planLeadsAway,
@@ -199,6 +206,7 @@ export const checks: readonly Check[] = [
   tooManyChanges,
   unknownReason,
   consentAndPrivacy,
+  ownCheckWithoutHand,
   remarkStatedTwice,
   remarkAboutNothing,
   remarkOutOfStep,

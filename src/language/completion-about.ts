@@ -9,6 +9,7 @@ import { habitOf } from './completion-habits.ts';
 import { continueMeasure, type Continuation, type Form } from './completion-measure.ts';
 import { quantityAt, quantityBeside, type Path } from './completion-place.ts';
 import { continueSize } from './completion-size.ts';
+import { workspaceAbout } from './completion-workspace.ts';
 import type { Desire } from './completion.ts';
 
 export interface About {
@@ -17,9 +18,11 @@ export interface About {
 }
 
 /** The quantity that is measured, wanted or changed at this place. */
-export function aboutAt({ analysis, text, cursor }: Desire, path: Path): About | undefined {
+export function aboutAt(desire: Desire, path: Path): About | undefined {
+  const { analysis, text, cursor } = desire;
   const { kind } = analysis.document;
   const { registry } = analysis.subject;
+  if (kind === 'workspace') return workspaceAbout(desire, path);
   const last = path.at(-1);
   const beside = (form: Form): About | undefined => about(quantityBeside(text, cursor, registry), form);
   if (kind === 'swing' && path[0] === 'plan' && last === 'to') return beside('target');
@@ -68,7 +71,9 @@ export function continueAbout(
     method: form === 'long' && cursor.siblings.has('by'),
   };
   const found = continueMeasure(value, at, quantity, habit, form, meaningOf, beside);
-  return found && readable(found, value, quantity, form, registry);
+  // How sure a number is has no direction.
+  const notation = form === 'uncertainty' ? { ...quantity, directions: [] } : quantity;
+  return found && readable(found, value, notation, form, registry);
 }
 
 const windows = { window: 'only', target: 'also' } as const satisfies Partial<

@@ -2,9 +2,11 @@
 import { checkpoints, type Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
 import { codes, findCheck } from '../checks/table.ts';
+import { stepOf } from '../record/lines.ts';
 import { rankKeys, unique, wantedIds } from './completion-habits.ts';
 import type { Proposal } from './completion-item.ts';
 import { describedAt, placeAt, quantityAt, type Path } from './completion-place.ts';
+import { workspaceKeys } from './completion-workspace.ts';
 import type { Desire } from './completion.ts';
 import { escapeMarkdown } from './markdown.ts';
 import type { Place } from './places.generated.ts';
@@ -17,7 +19,8 @@ export function proposeKeys(desire: Desire, path: Path): Proposal[] {
   const own = kind === 'swing' || kind === 'template' ? ownKeys(path.join('.'), registry) : [];
   const areCodes = kind === 'workspace' && path[0] === 'severities' && path.length === 1;
   const shown = kind === 'workspace' && prefixIs('show', path) ? shownKeys(registry) : [];
-  const keys = unique([...keysIn(place, areCodes), ...own, ...shown]).filter(
+  const further = kind === 'workspace' ? workspaceKeys(desire, path) : [];
+  const keys = unique([...further, ...keysIn(place, areCodes), ...own, ...shown]).filter(
     (key) => !isThere(key, cursor.siblings),
   );
   const isMeasured =
@@ -46,12 +49,12 @@ export function proposeKeys(desire: Desire, path: Path): Proposal[] {
 function keyText(
   key: string,
   holds: Place['holds'],
-  { cursor, newline }: Desire,
+  { cursor, newline, text }: Desire,
 ): { readonly text: string; readonly again: boolean } {
   const { after, style, column } = cursor;
   if (/^\s*:(?:\s|$)/.test(after)) return { text: key, again: false };
   if (style === 'block' && holds === 'mapping' && after.trim() === '')
-    return { text: `${key}:${newline}${' '.repeat(column + 2)}`, again: true };
+    return { text: `${key}:${newline}${' '.repeat(column + stepOf(text))}`, again: true };
   if (style === 'block' && /^\s+[^\s#]/.test(after)) return { text: `${key}:`, again: false };
   return { text: `${key}: `, again: true };
 }

@@ -1,4 +1,5 @@
 // Proposes whole stretches with places to fill in: a record, a checkpoint, a fault, a change, a window, a long form, a goal; only where they are asked for by name.
+import { stepOf } from '../record/lines.ts';
 import { checkpoints, type Quantity } from '../registry/quantity.ts';
 import { clubKinds, shapeWords } from './completion-vocabulary.ts';
 import { habitOf, wantedIds } from './completion-habits.ts';
@@ -75,7 +76,7 @@ function newRecord(desire: Desire): Proposal {
 
 /** A checkpoint with what the template, the faults, the plan or the record before ask for there. */
 function checkpointForms(desire: Desire): Proposal[] {
-  const { analysis, cursor, earlier, newline } = desire;
+  const { analysis, cursor, earlier, newline, text } = desire;
   return checkpoints.flatMap((checkpoint) => {
     if (cursor.siblings.has(checkpoint)) return [];
     const asked = askedBelow(`checkpoints.${checkpoint}`, desire);
@@ -83,7 +84,7 @@ function checkpointForms(desire: Desire): Proposal[] {
     const marks = stops();
     const inner = asked.map(
       (quantity) =>
-        `${' '.repeat(cursor.column + 2)}${quantity.key}: ${blank(quantity, analysis, earlier, marks)}`,
+        `${' '.repeat(cursor.column + stepOf(text))}${quantity.key}: ${blank(quantity, analysis, earlier, marks)}`,
     );
     return [
       snippet(
@@ -232,9 +233,9 @@ function turn(directions: readonly string[], choice: Stops['choice']): string {
   return directions.length === 0 ? '' : ` ${choice(directions)}`;
 }
 
-function newFault({ newline, cursor }: Desire): Proposal {
+function newFault({ newline, cursor, text }: Desire): Proposal {
   const { gap, choice } = stops();
-  const indent = ' '.repeat(cursor.column + 2);
+  const indent = ' '.repeat(cursor.column + stepOf(text));
   const lines = [
     `${gap('name-of-the-fault')}:`,
     `${indent}title: ${gap('The fault in a few words')}`,

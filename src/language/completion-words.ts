@@ -12,9 +12,10 @@ import { unique, wantedIds } from './completion-habits.ts';
 import { asValue, type Proposal } from './completion-item.ts';
 import { placeAt, quantityBeside, type Path } from './completion-place.ts';
 import { proposeFiles } from './completion-references.ts';
+import { workspaceWords } from './completion-workspace.ts';
 import type { Desire } from './completion.ts';
 
-interface Word {
+export interface Word {
   readonly word: string;
   readonly detail?: string | undefined;
 }
@@ -33,12 +34,9 @@ export function proposeWords(desire: Desire, path: Path): Proposal[] {
   }
   if (kind === 'faults' && key === 'extends') return proposeFiles('faults', desire, []);
   if (kind === 'review' && key === 'of') return proposeFiles('swing', desire, []);
-  const isQuantity = kind === 'workspace' && (key === 'like' || (key === 'at' && first === 'checks'));
-  const words = isQuantity
-    ? ids(desire).map(({ id, title }) => ({ word: id, detail: title }))
-    : key === 'at'
-      ? placesOf(desire)
-      : wordsFor(desire, key, first, path);
+  const words =
+    (kind === 'workspace' ? workspaceWords(desire, path) : undefined) ??
+    (key === 'at' ? placesOf(desire) : wordsFor(desire, key, first, path));
   return words.map(({ word, detail }) => ({
     label: word,
     // Known words are plain, and a version is a number.
@@ -88,18 +86,6 @@ function wordsFor(desire: Desire, key: string, first: unknown, path: Path): read
       if (kind !== 'faults') return [];
       return about === undefined ? [{ word: 'more' }, { word: 'less' }] : changeWords(about);
     }
-    case 'quantity':
-    case 'columns':
-      if (kind !== 'workspace') return [];
-      return [
-        ...subject.registry.quantities
-          .filter(({ section }) => /^(?:flight|delivery|strike)$/.test(section))
-          .map(({ id, title }) => ({ word: id, detail: title })),
-        ...(key === 'columns' ? [{ word: 'ignore', detail: 'a column that is not read' }] : []),
-      ];
-    case 'by':
-      if (kind === 'workspace') return methodWords(desire);
-      return [];
     default: {
       const known = placeAt(kind, path)?.words ?? [];
       return known.map((word) => ({

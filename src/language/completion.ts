@@ -13,6 +13,7 @@ import { aboutAt, continueAbout } from './completion-about.ts';
 import { placeAt, quantityAt, type Path } from './completion-place.ts';
 import { proposeForms, proposeMappings } from './completion-snippets.ts';
 import { ids, methodWords, proposeWords } from './completion-words.ts';
+import { continueMessage, proposePrefixes } from './completion-workspace.ts';
 import { offsetAt } from './places.ts';
 import type { CompletionItem, Position } from './shapes.ts';
 
@@ -112,7 +113,8 @@ function keysAt(desire: Desire, offset: number): Found {
   const { path } = cursor;
   const inner = narrowed.desire;
   const forms = proposeMappings(inner, path);
-  const keys = proposeKeys(inner, path);
+  const prefixes = analysis.document.kind === 'workspace' ? proposePrefixes(inner, path) : none;
+  const keys = [...proposeKeys(inner, path), ...prefixes];
   // In an empty file the whole record comes right after the first key.
   const isNew = path.length === 0 && cursor.siblings.size === 0;
   const proposals = isNew ? [...keys.slice(0, 1), ...forms, ...keys.slice(1)] : [...keys, ...forms];
@@ -162,9 +164,12 @@ function valuesAt(desire: Desire, offset: number): Found {
       proposals: found.proposals,
     };
   }
-  if (isExpression(kind, path)) {
+  const isMessage = kind === 'workspace' && path[0] === 'checks' && path.at(-1) === 'message';
+  if (isMessage || isExpression(kind, path)) {
     const full = offset > word.end ? text.slice(word.start, offset) : value;
-    const found = continueExpression(full, offset - word.start, ids(desire));
+    const at = offset - word.start;
+    const found = isMessage ? continueMessage(full, at, desire) : continueExpression(full, at, ids(desire));
+    if (found === undefined) return { span: word, proposals: none };
     const span = { start: word.start + found.start, end: word.start + found.end };
     return { span, proposals: value === '' ? lead(before, found.proposals) : found.proposals };
   }

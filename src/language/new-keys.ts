@@ -1,7 +1,7 @@
 // The edits that put keys without a value into a record, in block or flow style, each at the end of the mapping that it belongs to.
 import type { OutlineNode, SwingRecord } from '../record/document.ts';
 import { documentEnd } from '../record/document-end.ts';
-import { indentAt, lineEnd, lineStart } from '../record/lines.ts';
+import { lineEnd, lineStart, stepOf } from '../record/lines.ts';
 import type { RewriteEdit } from './rewrite.ts';
 
 /** The edits for these ids, with the parts of a record that are not there yet; undefined where a number stands in place of a mapping. */
@@ -113,15 +113,6 @@ function insertion(text: string, node: OutlineNode, keys: Keys): RewriteEdit | u
     last === undefined ? column + stepOf(text) : last.nameSpan.start - lineStart(text, last.nameSpan.start);
   const lines = block(keys, indent, stepOf(text)).map((line) => feed + line);
   return put(lineEnd(text, last === undefined ? nameSpan.end : endOf(text, last)), lines.join(''));
-}
-
-/** How far in the file goes at a time; two where it does not go in yet. */
-function stepOf(text: string): number {
-  for (let feed = text.indexOf('\n'); feed !== -1; feed = text.indexOf('\n', feed + 1)) {
-    const indent = indentAt(text, feed + 1);
-    if (indent > 0 && /[^\s#-]/.test(text.charAt(feed + 1 + indent))) return indent;
-  }
-  return 2;
 }
 
 function block(keys: Keys, indent: number, step: number): readonly string[] {

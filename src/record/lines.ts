@@ -70,3 +70,12 @@ export function itemEnd(text: string, offset: number): number {
   while (feed !== -1 && !/[^\s#\]}]/.test(text.charAt(feed + 1))) feed = text.indexOf('\n', feed + 1);
   return feed === -1 ? text.length : feed;
 }
+
+/** How far in the file goes at a time; two where it does not go in yet. */
+export function stepOf(text: string): number {
+  for (let feed = text.indexOf('\n'); feed !== -1; feed = text.indexOf('\n', feed + 1)) {
+    const indent = indentAt(text, feed + 1);
+    if (indent > 0 && /[^\s#-]/.test(text.charAt(feed + 1 + indent))) return indent;
+  }
+  return 2;
+}

@@ -21,7 +21,8 @@ import { readHere } from './read-here.ts';
 import { valueAt, type Pair, type Tree } from './tree.ts';
 import { wordAt, wordsAt, wordsOf } from './word.ts';
 
-const sections = [
+/** Where an id of an own quantity may begin. */
+export const sections = [
   'checkpoints',
   'delivery',
   'ground',

@@ -6,6 +6,7 @@ import type { Registry } from '../registry/registry.ts';
 import type { FileKind } from './document.ts';
 import { ownKeysAt, prefixAt, type Path } from './id-at.ts';
 import { keysAt } from './known-keys.ts';
+import { expectedAt } from './shape-words.ts';
 import { isEmpty, type MapTree, type Pair, type Tree } from './tree.ts';
 import {
   validateFaults,
@@ -237,25 +238,13 @@ function unknownWord(tree: Tree, words: readonly string[], path: Path, kind: Fil
 function wrongShape(tree: Tree, types: readonly string[], path: Path, kind: FileKind): Problem | undefined {
   // What is written as a date is looked at where dates are read.
   if (kind === 'swing' && path.length === 1 && path[0] === 'date' && tree.kind === 'scalar') return undefined;
-  return { code: 'wrong-shape', span: firstLineOf(tree), found: written(tree), expected: shapesOf(types) };
+  return {
+    code: 'wrong-shape',
+    span: firstLineOf(tree),
+    found: written(tree),
+    expected: expectedAt(path, types),
+  };
 }
-
-function shapesOf(types: readonly string[]): string {
-  const isMeasure = types.includes('number') && types.includes('object');
-  if (isMeasure) return 'a measurement, such as `47 cm`';
-  const words = types.flatMap((type) => typeWords[type] ?? []);
-  // Where free words may stand, a number is taken as words.
-  const shown = types.includes('string') ? words.filter((word) => word !== typeWords.number) : words;
-  return shown.join(' or ');
-}
-
-const typeWords: Readonly<Record<string, string>> = {
-  string: 'words',
-  number: 'a number',
-  boolean: '`true` or `false`',
-  object: 'a mapping (keys with values)',
-  array: 'a list',
-};
 
 function written(tree: Tree): string {
   if (tree.kind === 'map') return 'a mapping (keys with values)';

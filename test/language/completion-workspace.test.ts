@@ -1,6 +1,6 @@
 // Proposals in the workspace file know its sections, also where the text is half typed.
 import assert from 'node:assert/strict';
-import { proposed } from './proposals.ts';
+import { proposed, written } from './proposals.ts';
 
 const own = 'swingwright: 1\nquantities: { delivery.wobble: { like: delivery.path } }\n';
 
@@ -35,5 +35,86 @@ describe('proposals in the workspace file', () => {
   it('are dimensions and quantities below `show`', () => {
     const found = labels('show:\n  $0');
     assert.ok(found.includes('length') && found.includes('delivery.wobble'));
+  });
+
+  it('are all units behind `unit`, those of the quantity that it is like first', () => {
+    const first = 'swingwright: 1\nquantities:\n  delivery.rock: { like: delivery.path, unit: $0 }\n';
+    const found = proposed('swingwright.yaml', first).items.map(({ label }) => label);
+    assert.deepEqual(found.slice(0, 2), ['deg', 'rad']);
+    assert.ok(found.includes('cm') && found.includes('ratio'));
+  });
+
+  it('are units and own directions in windows, and units alone in uncertainties', () => {
+    const declared = (line: string): string[] =>
+      proposed(
+        'swingwright.yaml',
+        `swingwright: 1\nquantities:\n  delivery.rock:\n    unit: cm\n    directions: { open: positive, shut: negative }\n    ${line}\n`,
+      ).items.map(({ label }) => label);
+    assert.ok(declared('bounds: 1..5 $0').includes('cm'));
+    assert.ok(!declared('bounds: 1..5 $0').includes('deg'));
+    assert.ok(declared('practice: 1..5 cm $0').includes('open'));
+    assert.ok(declared('uncertainty: 1 $0').includes('mm'));
+    assert.ok(declared('uncertainty: { radar: 1 $0 }').includes('mm'));
+    assert.ok(!declared('uncertainty: 1 cm $0').includes('open'));
+    const like =
+      'swingwright: 1\nquantities: { delivery.rock: { like: delivery.face, uncertainty: 1 $0 } }\n';
+    assert.ok(proposed('swingwright.yaml', like).items.some(({ label }) => label === 'deg'));
+    assert.deepEqual(labels('methods: { wand: { uncertainty: { length: 2 $0 } } }').slice(0, 2), [
+      'mm',
+      'cm',
+    ]);
+  });
+
+  it('are units for what is shown and for columns, and quantities of shots for columns', () => {
+    assert.deepEqual(labels('show: { flight.carry: $0 }'), labels('show: { length: $0 }'));
+    assert.ok(labels('show: { flight.carry: $0 }').includes('yd'));
+    assert.ok(labels('shots: { columns: { Flown: { quantity: flight.carry, unit: $0 } } }').includes('yd'));
+    assert.ok(!labels('shots: { columns: { Flown: { quantity: flight.carry, unit: $0 } } }').includes('deg'));
+    const column = labels('shots:\n  columns:\n    Flown: $0');
+    assert.ok(
+      column.includes('flight.carry') && column.includes('ignore') && column.includes('delivery.wobble'),
+    );
+    assert.ok(!column.includes('checkpoints.impact.head'));
+  });
+
+  it('are the beginnings of ids below `quantities` and `derived`, with the name to fill in', () => {
+    const source = 'swingwright: 1\nderived:\n  del$0\n';
+    const { text, items } = proposed('swingwright.yaml', source);
+    const one = items.find(({ label }) => label === 'delivery.')!;
+    assert.equal(written(text, one), 'swingwright: 1\nderived:\n  delivery.name:\n    \n');
+    assert.ok(items.some(({ label }) => label === 'checkpoints.impact.'));
+    const plain = proposed('swingwright.yaml', source, { snippets: false });
+    assert.equal(
+      written(
+        text,
+        plain.items.find(({ label }) => label === 'delivery.')!,
+      ),
+      'swingwright: 1\nderived:\n  delivery.\n',
+    );
+  });
+
+  it('are ids between the braces of a message, those of its condition first', () => {
+    const { text, items } = proposed(
+      'swingwright.yaml',
+      'swingwright: 1\nchecks:\n  far: { when: delivery.path > 3 deg, message: "It says {del$0 here" }\n',
+    );
+    assert.equal(items[0]?.label, 'delivery.path');
+    assert.match(written(text, items[0]), /"It says \{delivery\.path\} here"/);
+    assert.deepEqual(labels('checks: { far: { message: "It says $0" } }'), []);
+    const closed = proposed('swingwright.yaml', 'swingwright: 1\nchecks:\n  far:\n    message: Found {$0}\n');
+    assert.match(written(closed.text, closed.items[0]!), /message: Found \{[\w.]+\}\n/);
+  });
+
+  it('are the codes of own checks below `severities`', () => {
+    assert.equal(labels('checks: { far: { when: delivery.path > 3 deg } }\nseverities:\n  $0')[0], 'own/far');
+  });
+
+  it('go in as far as the file does', () => {
+    const { text, items } = proposed(
+      'swingwright.yaml',
+      'swingwright: 1\nshots:\n    by: radar\n    col$0\n',
+    );
+    const one = items.find(({ label }) => label === 'columns')!;
+    assert.equal(written(text, one), 'swingwright: 1\nshots:\n    by: radar\n    columns:\n        \n');
   });
 });

@@ -48,6 +48,29 @@ checkpoints:
     assert.equal(document.problems[0]?.nearest, 'address');
   });
 
+  it('has `true`, a number or a list where a condition belongs, and says what one looks like', () => {
+    for (const found of ['true', '5', '[delivery.path > 2 deg]']) {
+      const { problems } = parseDocument(
+        'swing',
+        `${head}plan: [{ change: delivery.path, to: 1 deg right, proof: ${found} }]`,
+      );
+      assert.deepEqual(
+        problems.map(({ code, expected }) => [code, expected]),
+        [
+          [
+            'wrong-shape',
+            'a condition on what is measured, such as `delivery.path <= 2 deg` (right, ahead and up are positive)',
+          ],
+        ],
+      );
+    }
+    const { problems } = parseDocument(
+      'faults',
+      'faults: 1\nbook: { a: { evidence: [true, { expression: 4 }] } }',
+    );
+    assert.equal(problems.filter(({ expected }) => expected.startsWith('a condition')).length, 2);
+  });
+
   it('has a word where a section belongs', () => {
     assertMarked('swing', `${head}flight: high\n#       ^^^^ wrong-shape\n`);
   });

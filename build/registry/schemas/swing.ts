@@ -85,7 +85,7 @@ export function swingSchema(vocabulary: Vocabulary): Schema {
             ...listOf('The faults that it is to mend.', word('The name of a fault.')),
             type: ['string', 'array', 'null'],
           },
-          proof: text(
+          proof: word(
             'What the next record must meet, as a condition over quantities: checkpoints.impact.lead_pressure > 70 %.',
           ),
           feel: text('What it shall feel like, said to the student; otherwise what the fault book says.'),

@@ -1,0 +1,135 @@
+// The check that says which goals for one club no single shot could meet together, at each of the two.
+import type { Span } from '../measure/measure.ts';
+import { grouped } from '../judgement/grouped.ts';
+import { quote } from '../measure/quote.ts';
+import type { Goal } from '../record/document.ts';
+import { findContact, findShape } from '../registry/registry.ts';
+import type { Check, RawFinding } from './check.ts';
+import { explain } from './explain.ts';
+import { textAt } from './fixes.ts';
+import { handOf } from './handed.ts';
+import type { Subject } from './subject.ts';
+
+export const goalsContradict: Check = {
+  code: 'goals-contradict',
+  severity: 'warning',
+  title: 'Goals that contradict each other',
+  explanation: explain({
+    found:
+      'Two goals for the same club ask for what no shot can be at once: a draw and a fade, a start to the left and one to the right, two windows without a number in common.',
+    matters:
+      'No plan can reach both, and none would be proposed. A goal that is a single number reaches as far as its ± or, without one, as its quantity is read without an instrument.',
+    raises: `swing: 1
+club: hybrid
+goals: [{ shape: draw, carry: 178 m }, { shape: fade }]`,
+    accepts: `swing: 1
+club: hybrid
+goals: [{ shape: draw, carry: 178 m }, { carry: 170..180 m }]`,
+    source: 'the meaning of the words in the trade.',
+  }),
+  kinds: ['swing', 'student'],
+  find: (subject) => {
+    const { document } = subject;
+    if (document.kind !== 'swing' && document.kind !== 'student') return [];
+    const asks = document.goals.flatMap((goal) => asksOf(goal, subject));
+    // A goal that names no club is for all of them.
+    const ofAll = extremesOf(asks);
+    const byClub = new Map(
+      [...grouped(asks, ({ goal }) => goal.club?.value)].map(([club, own]) => [club, extremesOf(own)]),
+    );
+    const told = new Set<Span>();
+    return asks.flatMap((ask): RawFinding[] => {
+      const { club } = ask.goal;
+      const rivals = club === undefined ? [ofAll] : [byClub.get(club.value), byClub.get(undefined)];
+      const other = rivals
+        .flatMap((extremes) => extremes?.get(ask.about) ?? [])
+        .find((rival) => rival.goal !== ask.goal && areApart(ask, rival));
+      if (other === undefined || told.has(ask.span)) return [];
+      told.add(ask.span);
+      return [findingOf(ask, other, subject)];
+    });
+  },
+};
+
+/** One thing that a goal wants, as an interval: numbers in SI, words as the side that they name. */
+interface Ask {
+  readonly goal: Goal;
+  /** What it is about; only what is about the same thing can contradict. */
+  readonly about: string;
+  readonly min: number;
+  readonly max: number;
+  readonly key: string;
+  readonly span: Span;
+}
+
+function asksOf(goal: Goal, subject: Subject): readonly Ask[] {
+  const numbers = [...goal.targets].map(([key, { quantity, target, span }]): Ask => {
+    const about = { goal, about: quantity.id, key, span };
+    if (target.kind === 'window') return { ...about, min: target.from, max: target.to };
+    const leeway = target.stated ?? quantity.uncertainty.otherwise;
+    return { ...about, min: target.value - leeway, max: target.value + leeway };
+  });
+  return [...numbers, ...asksOfShape(goal, subject), ...asksOfContact(goal)];
+}
+
+/** A word against a word by the sides that they name; against numbers only where the hand tells which side that is. */
+function asksOfShape(goal: Goal, subject: Subject): readonly Ask[] {
+  const { shape: word } = goal;
+  const shape = word && findShape(word.value);
+  if (word === undefined || shape === undefined) return [];
+  const hand = handOf(subject);
+  return (['start', 'curve'] as const).flatMap((part): Ask[] => {
+    const side = shape[part];
+    if (side === undefined) return [];
+    const at = { goal, key: 'shape', span: word.span };
+    const asks: Ask[] = [{ ...at, about: `side of ${part}`, min: side, max: side }];
+    const seen = hand === 'left' ? -side : side;
+    if (hand !== undefined && seen !== 0)
+      asks.push({
+        ...at,
+        about: `flight.${part}`,
+        min: seen > 0 ? 0 : -Infinity,
+        max: seen > 0 ? Infinity : 0,
+      });
+    return asks;
+  });
+}
+
+function asksOfContact(goal: Goal): readonly Ask[] {
+  const { contact: word } = goal;
+  const contact = word && findContact(word.value);
+  if (word === undefined || contact === undefined) return [];
+  return contact.windows.map(({ id, min = -Infinity, max = Infinity }) => ({
+    goal,
+    about: id,
+    min,
+    max,
+    key: 'contact',
+    span: word.span,
+  }));
+}
+
+/** Windows that only touch leave a single number, which no shot is exactly. */
+function areApart(one: Ask, other: Ask): boolean {
+  const common = Math.min(one.max, other.max) - Math.max(one.min, other.min);
+  return common < 0 || (common === 0 && one.max > one.min && other.max > other.min);
+}
+
+/** Of all about the same thing the one that begins last and the one that ends first: whatever contradicts any contradicts one of them. */
+function extremesOf(asks: readonly Ask[]): ReadonlyMap<string, readonly [latest: Ask, earliest: Ask]> {
+  const extremes = new Map<string, readonly [Ask, Ask]>();
+  for (const ask of asks) {
+    const [latest, earliest] = extremes.get(ask.about) ?? [ask, ask];
+    extremes.set(ask.about, [ask.min > latest.min ? ask : latest, ask.max < earliest.max ? ask : earliest]);
+  }
+  return extremes;
+}
+
+function findingOf(ask: Ask, other: Ask, subject: Subject): RawFinding {
+  const [own, rival] = [ask, other].map(({ key, span }) => quote(`${key}: ${textAt(subject, span)}`));
+  return {
+    span: ask.span,
+    message: `Found the goal ${own} beside ${rival} for the same club; expected goals that one shot can meet.`,
+    related: [{ uri: subject.uri, span: other.span, message: 'The other goal' }],
+  };
+}

@@ -1,0 +1,90 @@
+// Tests of the check goals-contradict.
+import assert from 'node:assert/strict';
+import { assertMarked, assertNone, messageOf } from './files.ts';
+
+const student = (hand: string): { 'ansa.student.yaml': string } => ({
+  'ansa.student.yaml': `student: 1\nhand: ${hand}\nbag: { hybrid: { kind: hybrid }, driver: { kind: driver } }`,
+});
+const head = 'swing: 1\nstudent: ansa.student.yaml\nclub: hybrid\ngoals:\n';
+
+describe('goals-contradict', () => {
+  it('marks a draw and a fade, each with a link to the other', () => {
+    const analysis = assertMarked('goals-contradict', {
+      'lesson.swing.yaml': `${head}  - { shape: draw, carry: 178 m }
+#            ^^^^ warning[goals-contradict]
+  - { shape: fade }
+#            ^^^^ warning[goals-contradict]`,
+      ...student('right'),
+    });
+    assert.match(messageOf(analysis, 'goals-contradict'), /`shape: draw` beside `shape: fade`/);
+    const found = analysis.findings.filter(({ code }) => code === 'goals-contradict');
+    assert.deepEqual(
+      found.map(({ related }) => related.map(({ range }) => range)),
+      [[found[1]!.range], [found[0]!.range]],
+    );
+  });
+
+  it('marks windows without a number in common, and starts to either side', () => {
+    assertMarked('goals-contradict', {
+      'lesson.swing.yaml': `${head}  - { carry: 150..160 m, start: 4 deg left }
+#            ^^^^^^^^^^ warning[goals-contradict]
+#                               ^^^^^^^^^^ warning[goals-contradict]
+  - { carry: 160..180 m }
+#            ^^^^^^^^^^ warning[goals-contradict]
+  - { start: 4 deg right }
+#            ^^^^^^^^^^^ warning[goals-contradict]`,
+      ...student('right'),
+    });
+  });
+
+  it('takes numbers that meet within how exactly they are read', () => {
+    assertNone('goals-contradict', {
+      'lesson.swing.yaml': `${head}  - { carry: 170 m }\n  - { carry: 178 m }`,
+      ...student('right'),
+    });
+    assertMarked('goals-contradict', {
+      'lesson.swing.yaml': `${head}  - { carry: 170 m ± 1 m }
+#            ^^^^^^^^^^^ warning[goals-contradict]
+  - { carry: 178 m ± 1 m }
+#            ^^^^^^^^^^^ warning[goals-contradict]`,
+      ...student('right'),
+    });
+  });
+
+  it('holds a shape against the curve of another goal for the hand that plays, and for no unknown one', () => {
+    const goals = `${head}  - { shape: draw }\n  - { curve: 10..15 m right }`;
+    assertNone('goals-contradict', { 'lesson.swing.yaml': goals, ...student('left') });
+    assertNone('goals-contradict', { 'lesson.swing.yaml': goals });
+    assertMarked('goals-contradict', {
+      'lesson.swing.yaml': `${head}  - { shape: draw }
+#            ^^^^ warning[goals-contradict]
+  - { curve: 10..15 m right }
+#            ^^^^^^^^^^^^^^ warning[goals-contradict]`,
+      ...student('right'),
+    });
+  });
+
+  it('marks strikes that exclude one another', () => {
+    assertMarked('goals-contradict', {
+      'lesson.swing.yaml': `${head}  - { contact: ball before turf }
+#              ^^^^^^^^^^^^^^^^ warning[goals-contradict]
+  - { contact: on the rise }
+#              ^^^^^^^^^^^ warning[goals-contradict]`,
+      ...student('right'),
+    });
+  });
+
+  it('leaves goals for different clubs alone, and holds one without a club against all', () => {
+    const bag = 'bag: { hybrid: { kind: hybrid }, driver: { kind: driver } }\n';
+    assertNone('goals-contradict', {
+      'ansa.student.yaml': `student: 1\n${bag}goals:\n  - { shape: draw, club: hybrid }\n  - { shape: fade, club: driver }`,
+    });
+    assertMarked('goals-contradict', {
+      'ansa.student.yaml': `student: 1\n${bag}goals:
+  - { shape: draw, club: hybrid }
+#            ^^^^ warning[goals-contradict]
+  - { shape: fade }
+#            ^^^^ warning[goals-contradict]`,
+    });
+  });
+});

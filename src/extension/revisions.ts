@@ -45,7 +45,8 @@ export function registerRevisions(client: BaseLanguageClient, pages: Pages): vsc
     before: PastRevision | undefined,
   ): Promise<string> => {
     if (record === undefined) return '';
-    if (before === undefined) return vscode.l10n.t('the first version');
+    // The first one, the oldest of a shallow clone, or the last that git was asked for.
+    if (before === undefined) return vscode.l10n.t('the oldest version here');
     const params: ChangeSummaryParams = { first: sideOf(before), second: sideOf(revision) };
     const summary = await client.sendRequest<string | null>(changeSummaryRequest, params);
     return summary ?? vscode.l10n.t('one of the two versions cannot be read');

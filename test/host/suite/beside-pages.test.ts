@@ -111,7 +111,7 @@ describe('pages beside one another', () => {
       const rows = async (): Promise<string> =>
         (await stage.texts(`${pane} .monaco-list-row`)).join('\n').replace(/\s+/g, ' ');
       await until(async () =>
-        /As it stands now.*club path 5\.0 deg right → 1\.0 deg right.*Lessons.*the first version/s.test(
+        /As it stands now.*club path 5\.0 deg right → 1\.0 deg right.*Lessons.*the oldest version here/s.test(
           await rows(),
         ),
       );

@@ -6,13 +6,12 @@ import { quote } from '../measure/quote.ts';
 import { anchorsOf } from '../record/anchor.ts';
 import type { ReviewFile } from '../record/document.ts';
 import { fingerprintOf } from '../record/fingerprint.ts';
-import { parseDocument } from '../record/parse.ts';
-import { relativePath, resolveReference } from '../record/reference.ts';
+import { relativePath } from '../record/reference.ts';
 import { stateOf, type Remark, type RemarkState } from '../record/remark.ts';
 import { addRemark, addReply, addSignature, emptyReview, type ReviewEdit } from '../record/review-text.ts';
-import { scalarText } from '../record/review-scalar.ts';
 import { freeName } from './file-name.ts';
 import { reviewUriOf } from './review-beside.ts';
+import { recordNamed } from './record-named.ts';
 import type { Reviewed } from './review.ts';
 import { suggested } from './suggestion.ts';
 
@@ -171,7 +170,7 @@ function inFile(
     kind: 'changed',
     uri,
     isNew: false,
-    edits: [...ofEdit(review, record.uri, of), ...edits].map((edit) => ({ uri, ...edit })),
+    edits: [...recordNamed(review, record.uri), ...edits].map((edit) => ({ uri, ...edit })),
   };
 }
 
@@ -184,22 +183,6 @@ function freeUri(record: string, taken: readonly string[]): string | undefined {
 }
 
 const reviewSuffix = '.review.yaml';
-
-/** A renamed record is named anew by whoever writes next. */
-function ofEdit(
-  { uri, document }: Followed<ReviewFile>,
-  record: string,
-  path: string,
-): readonly ReviewEdit[] {
-  if (document.of === undefined || resolveReference(uri, document.of.value) === record) return [];
-  const { span } = document.of;
-  const isQuoted = /["']/.test(document.text.charAt(span.start - 1));
-  const around = isQuoted ? { start: span.start - 1, end: span.end + 1 } : span;
-  const edit = { span: around, text: scalarText(path, { style: 'flow' }) };
-  const after = document.text.slice(0, around.start) + edit.text + document.text.slice(around.end);
-  const read = parseDocument('review', after);
-  return read.kind === 'review' && read.of?.value === path ? [edit] : [];
-}
 
 function nameOf(uri: string): string {
   return decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));

@@ -5,6 +5,7 @@ import {
   windowsFromFlight,
   type FlightGoal,
   type FlightWindow,
+  type GoalWindow,
   type Interval,
   type WindowId,
 } from '../model/windows.ts';
@@ -14,7 +15,7 @@ import type { Analysis } from './result.ts';
 
 interface Kept {
   flight: ReadonlyMap<WindowId, FlightWindow> | undefined;
-  readonly goals: Map<string, ReadonlyMap<WindowId, Interval>>;
+  readonly goals: Map<string, ReadonlyMap<WindowId, GoalWindow>>;
 }
 
 const kept = new WeakMap<Account, Kept>();
@@ -29,7 +30,7 @@ export function flightWindowsOf({ account }: Analysis): ReadonlyMap<WindowId, Fl
 }
 
 /** What a goal asks for at the speed and loft of this record; empty where that cannot be said. */
-export function goalWindowsOf({ account }: Analysis, goal: Goal): ReadonlyMap<WindowId, Interval> {
+export function goalWindowsOf({ account }: Analysis, goal: Goal): ReadonlyMap<WindowId, GoalWindow> {
   const wanted = flightGoalOf(goal);
   const isSided = wanted.shape !== undefined && account?.situation.hand === undefined;
   if (account?.outcome === undefined || isSided) return new Map();
@@ -40,6 +41,22 @@ export function goalWindowsOf({ account }: Analysis, goal: Goal): ReadonlyMap<Wi
   const windows = windowsForGoal(account.situation, wanted, account.outcome.last);
   goals.set(key, windows);
   return windows;
+}
+
+/** Why a goal of start, curve, finish or shape has no windows of face and path; undefined of one that has, or that asks for none. */
+export function whyNoGoalWindows(analysis: Analysis, goal: Goal): string | undefined {
+  const { shape, start, curve, finish } = flightGoalOf(goal);
+  if ([shape, start, curve, finish].every((asked) => asked === undefined)) return undefined;
+  if (goalWindowsOf(analysis, goal).size > 0) return undefined;
+  const { account } = analysis;
+  if (shape !== undefined && account?.situation.hand === undefined) return 'which hand plays is not known';
+  const unknown = ['delivery.club_speed', 'delivery.delivered_loft'].filter(
+    (id) => account?.outcome === undefined || !account.derivation.values.has(id),
+  );
+  if (unknown.length > 0) return `${unknown.join(' and ')} would have to be known`;
+  return shape === undefined && curve === undefined && (start === undefined || finish === undefined)
+    ? 'it takes a curve, a shape, or both a start and a finish'
+    : 'no face and path that the model can tell lead there';
 }
 
 function keptFor(account: Account): Kept {

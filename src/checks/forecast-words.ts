@@ -2,7 +2,7 @@
 import { withArticle } from '../measure/article.ts';
 import type { Outlook, Prediction } from '../judgement/prediction.ts';
 import type { Standing } from '../judgement/goal-standing.ts';
-import { showValue, showWindow } from '../measure/show.ts';
+import { showSpread, showValue, showWindow } from '../measure/show.ts';
 import type { GoalForecast } from '../judgement/forecast.ts';
 
 /** Of 95 % of a normal distribution, in standard uncertainties. */
@@ -67,14 +67,25 @@ export function movedWords(quantity: Outlook['quantity'], difference: number, u:
   return hasSides ? shown : `${shown} ${difference < 0 ? 'less' : 'more'}`;
 }
 
-/** "carry 176..180 m: now 171 m ± 3 m (4 %), then 174 m ± 4 m (20 %)". */
+/** "carry 176..180 m: now 171 m ± 3 m (4 %), then 174 m ± 4 m (20 %)"; of a single number also what is taken for it. */
 export function goalWords({ now, then }: GoalForecast): string {
   const { wanted } = now;
   const window = showWindow(wanted.quantity, wanted.min, wanted.max);
   const title = wanted.quantity.title.toLowerCase();
   const asked = wanted.asked === undefined ? `${title} ${window}` : `${wanted.asked} (${title})`;
-  const later = then.value === now.value ? '' : `, then ${standingWords(then)}`;
-  return `${wanted.key === 'shape' ? 'shape: ' : ''}${asked}: now ${standingWords(now)}${later}`;
+  const later = then.value === now.value ? '' : `, then ${standingWords(then, 'then')}`;
+  return `${wanted.key === 'shape' ? 'shape: ' : ''}${asked}${singleWords(wanted)}: now ${standingWords(now)}${later}`;
+}
+
+/** "shape draw: not held against the numbers, since nobody says which hand plays". */
+export function unheldWords({
+  shape,
+  reason,
+}: {
+  readonly shape: { readonly value: string };
+  readonly reason: string;
+}): string {
+  return `shape ${shape.value}: not held against the numbers, since ${reason}`;
 }
 
 /** "carry 4 % → 20 %". */
@@ -102,8 +113,15 @@ export function effectsInShort(prediction: Prediction, wanted: readonly string[]
     .join('; ');
 }
 
-export function standingWords({ wanted, value, u, chance }: Standing): string {
-  if (value === undefined) return 'not known';
+/** " (178 m ± 6 m, as exactly as it is read without an instrument)": why a single number has a window. */
+function singleWords({ quantity, single }: Standing['wanted']): string {
+  if (single === undefined) return '';
+  const why = single.by === 'written' ? 'as written' : 'as exactly as it is read without an instrument';
+  return ` (${showValue(quantity, single.value)} ± ${showSpread(quantity, single.leeway)}, ${why})`;
+}
+
+export function standingWords({ wanted, value, u, chance }: Standing, when: 'now' | 'then' = 'now'): string {
+  if (value === undefined) return when === 'now' ? 'not measured' : 'nobody can tell';
   return `${showValue(wanted.quantity, value, u)} (${percentOf(chance)})`;
 }
 

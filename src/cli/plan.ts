@@ -2,9 +2,17 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { URI } from 'vscode-uri';
 import { notUnderstoodIn, type NotUnderstood } from '../analysis/not-understood.ts';
+import { unheldGoals } from '../analysis/unheld-goals.ts';
 import { askedFor, forecastOf, goalsWith, proposalOf, tooUnsureToChange } from '../analysis/plan.ts';
 import type { Forecast, GoalForecast } from '../judgement/forecast.ts';
-import { foremostOf, goalWords, keptWords, needWords, outlookWords } from '../checks/forecast-words.ts';
+import {
+  foremostOf,
+  goalWords,
+  keptWords,
+  needWords,
+  outlookWords,
+  unheldWords,
+} from '../checks/forecast-words.ts';
 import { edit } from '../checks/block-edits.ts';
 import { planEdits } from '../checks/plan-edits.ts';
 import { predictedEdits } from '../checks/predicted-edits.ts';
@@ -133,6 +141,7 @@ function asText(
   unread: readonly NotUnderstood[],
 ): string {
   const { changes, whole, goals } = forecast;
+  const unheld = unheldGoals(subject, account).map((goal) => `  ${unheldWords(goal)}`);
   const further = furtherOf(subject, forecast, proposal);
   const effects = (prediction: Prediction): string[] => {
     const lines = [...keptWords(prediction), ...foremostOf(prediction, further).map(outlookWords)];
@@ -154,17 +163,20 @@ function asText(
       blocks.push([
         'Goals with it',
         ...goalsWith(proposal, forecast).flatMap((goal) => goalLines(goal, 'plan')),
+        ...unheld,
       ]);
-    else if (goals.length > 0) blocks.push(['Goals', ...goals.flatMap((goal) => goalLines(goal, 'record'))]);
+    else if (goals.length + unheld.length > 0)
+      blocks.push(['Goals', ...goals.flatMap((goal) => goalLines(goal, 'record')), ...unheld]);
     const leftOut = goals.length === 0 ? [] : leftOutWords(subject, proposal?.changes ?? []);
     if (leftOut.length > 0) blocks.push(['Left out', ...leftOut.map((line) => `  ${line}`)]);
   } else {
     for (const { made, prediction } of changes) blocks.push([made.quantity.id, ...effects(prediction)]);
     if (changes.length > 1) blocks.push(['All together', ...effects(whole)]);
-    if (goals.length > 0)
+    if (goals.length + unheld.length > 0)
       blocks.push([
         'Goals',
         ...goals.flatMap((goal) => goalLines(goal, changes.length > 0 ? 'plan' : 'record')),
+        ...unheld,
       ]);
   }
   const reasons =
@@ -189,7 +201,7 @@ function unreadWords({ at, reason }: NotUnderstood): string {
 }
 
 function asJson(
-  { uri, subject }: Analysis,
+  { uri, subject, account }: Analysis,
   { changes, whole, goals }: Forecast,
   proposal: Proposal | undefined,
   unread: readonly NotUnderstood[],
@@ -220,6 +232,7 @@ function asJson(
       clubSpeedNeeded: need?.speed === undefined ? null : tidy(need.speed),
       outOfReach: need !== undefined,
     })),
+    unheldGoals: unheldGoals(subject, account).map(({ shape, reason }) => ({ shape: shape.value, reason })),
     proposal:
       proposal === undefined
         ? null

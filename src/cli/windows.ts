@@ -1,6 +1,7 @@
 // The windows of face and path that the flight allows and that goals ask for, for the command `derive`; computes none.
 import type { Analysis } from '../analysis/result.ts';
-import { flightWindowsOf, goalWindowsOf } from '../analysis/windows.ts';
+import { goalsOf } from '../analysis/plan.ts';
+import { flightWindowsOf, goalWindowsOf, whyNoGoalWindows } from '../analysis/windows.ts';
 import { showValue, showWindow } from '../measure/show.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
 import type { Interval } from '../model/windows.ts';
@@ -15,11 +16,25 @@ export function windowRows(analysis: Analysis): string[] {
     return `  the flight allows ${id} ${showWindow(quantity, min, max)} (95 %), most likely ${showValue(quantity, value, u)}`;
   });
   const goals = goalsIn(analysis).flatMap((goal) => {
-    const asked = [...goalWindowsOf(analysis, goal)].flatMap(([id, { min, max }]) => {
+    const isPoint = [...goal.targets.values()].some(
+      ({ quantity, target }) => target.kind === 'measure' && quantity.id !== 'flight.carry',
+    );
+    const name = `  the goal (${keysOf(goal).join(', ')}${isPoint ? '; single numbers to the point' : ''})`;
+    const windows = [...goalWindowsOf(analysis, goal)].flatMap(([id, window]) => {
       const quantity = registry.find(id);
-      return quantity === undefined ? [] : [`${id} ${showWindow(quantity, min, max)}`];
+      return quantity === undefined ? [] : [{ ...window, quantity }];
     });
-    return asked.length === 0 ? [] : [`  the goal (${keysOf(goal).join(', ')}) asks for ${asked.join(', ')}`];
+    const asked = windows.map(({ quantity, min, max }) => `${quantity.id} ${showWindow(quantity, min, max)}`);
+    const why = whyNoGoalWindows(analysis, goal);
+    if (asked.length === 0)
+      return why === undefined ? [] : [`${name} asks for no face and path that can be told: ${why}`];
+    // Alone, such a window stands for itself.
+    if (windows.length === 1) return [`${name} asks for ${asked.join('')}`];
+    const middle = windows.map(({ quantity, middle }) => `${quantity.id} ${showValue(quantity, middle)}`);
+    return [
+      `${name} asks for ${asked.join(', ')}`,
+      `    each with the others to suit, for not every one of these goes with every other; in the middle ${middle.join(', ')}`,
+    ];
   });
   return [...flight, ...goals];
 }
@@ -39,14 +54,17 @@ export function windowsJson(analysis: Analysis) {
   const goals = goalsIn(analysis).map((goal) => ({
     goal: keysOf(goal),
     windows: Object.fromEntries(
-      [...goalWindowsOf(analysis, goal)].map(([id, window]) => [id, windowJson(id, window)]),
+      [...goalWindowsOf(analysis, goal)].map(([id, window]) => [
+        id,
+        { ...windowJson(id, window), middle: tidy(fromSI(window.middle, registry.find(id)!.unit)) },
+      ]),
     ),
   }));
   return { flight: Object.fromEntries(flight), goals };
 }
 
-function goalsIn({ document }: Analysis): readonly Goal[] {
-  return document.kind === 'swing' ? document.goals : [];
+function goalsIn({ subject }: Analysis): readonly Goal[] {
+  return goalsOf(subject).map(({ goal }) => goal);
 }
 
 function keysOf({ shape, contact, targets }: Goal): readonly string[] {

@@ -18,6 +18,8 @@ export interface Wanted extends Interval {
   readonly quantity: Quantity;
   /** The words that ask for it, where the window alone would not say it. */
   readonly asked?: string;
+  /** Of a goal that is a single number: that number, and how far from it still counts. */
+  readonly single?: { readonly value: number; readonly leeway: number; readonly by: 'written' | 'reading' };
   /** Where it stands, in the file of the goal. */
   readonly span: Span;
 }
@@ -39,8 +41,10 @@ export function wantedOf(goal: Goal, belief: Belief, player: Player, registry: R
     const asked = target.unit === undefined ? quantity : { ...quantity, shown: target.unit };
     const bare = { key: key.replace(/^flight\./, ''), quantity: asked, span };
     if (target.kind === 'window') return { ...bare, min: target.from, max: target.to };
-    const leeway = target.stated ?? quantity.uncertainty.otherwise;
-    return { ...bare, min: target.value - leeway, max: target.value + leeway };
+    const { value, stated } = target;
+    const leeway = stated ?? quantity.uncertainty.otherwise;
+    const single = { value, leeway, by: stated === undefined ? 'reading' : 'written' } as const;
+    return { ...bare, min: value - leeway, max: value + leeway, single };
   });
   const shape = wantedOfShape(goal, found, belief, player, registry);
   return [...found, ...wantedOfContact(goal, registry), ...shape];

@@ -2,8 +2,11 @@
 import { mendsOf } from '../analysis/mends.ts';
 import type { NextEntry } from '../analysis/next-entries.ts';
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
+import { recordNamed } from '../analysis/record-named.ts';
 import type { Analysis, Finding } from '../analysis/result.ts';
 import type { Fix } from '../checks/check.ts';
+import { quote } from '../measure/quote.ts';
+import { relativePath } from '../record/reference.ts';
 import { findAcceptance } from './acceptance.ts';
 import { toDiagnostic, type ExplanationAddress } from './diagnostics.ts';
 import { addKeysToMeasureNext } from './measure-next.ts';
@@ -23,12 +26,16 @@ export interface ActionRequest {
   readonly textOf: (uri: string) => string | undefined;
   /** What the record still has to measure, where somebody asked. */
   readonly next?: readonly NextEntry[];
+  /** Of a review whose record was renamed: the record that it fits, where somebody looked for it. */
+  readonly renamed?: string | undefined;
 }
 
 export function findActions(analysis: Analysis, request: ActionRequest): CodeAction[] {
   const here = analysis.findings.filter((finding) => touches(finding.range, request.range));
   const mends = here.flatMap((finding) =>
-    finding.fixes.flatMap((fix) => fixAction(analysis, finding, fix, request)),
+    [...finding.fixes, ...nameRecordAnew(analysis, finding, request)].flatMap((fix) =>
+      fixAction(analysis, finding, fix, request),
+    ),
   );
   // A mend of a finding may be the very rewrite that is offered anywhere.
   const rewrites = rewritesAt(analysis, request.range).filter(({ title }) =>
@@ -43,6 +50,28 @@ export function findActions(analysis: Analysis, request: ActionRequest): CodeAct
     ),
     ...mendAllAction(analysis, request),
   ];
+}
+
+/** Whether a review here names a record that is not there, so that it is worth looking for the one that it fits. */
+export function hasLostRecord({ document, findings }: Analysis, range: TextRange): boolean {
+  return (
+    document.kind === 'review' &&
+    findings.some((finding) => finding.code === lostRecord && touches(finding.range, range))
+  );
+}
+
+const lostRecord = 'missing-reference';
+
+function nameRecordAnew(
+  { uri, document }: Analysis,
+  { code, fixes }: Finding,
+  request: ActionRequest,
+): Fix[] {
+  if (document.kind !== 'review' || code !== lostRecord || fixes.length > 0) return [];
+  if (request.renamed === undefined) return [];
+  const [edit] = recordNamed({ uri, document }, request.renamed);
+  const name = quote(relativePath(uri, request.renamed) ?? '');
+  return edit === undefined ? [] : [{ title: `Write ${name}`, edits: [{ uri, ...edit }], preferred: true }];
 }
 
 /** What the command line's `fix` does in its first round; an editor can run it whenever a file is saved. */

@@ -1,7 +1,8 @@
 // What a hover on a goal says of how it stands, now and after the plan, and of what it would need; computes nothing.
 import { forecastOf } from '../analysis/plan.ts';
 import type { Analysis } from '../analysis/result.ts';
-import { goalWords, needWords } from '../checks/forecast-words.ts';
+import { unheldGoals } from '../analysis/unheld-goals.ts';
+import { goalWords, needWords, unheldWords } from '../checks/forecast-words.ts';
 import type { Goal } from '../record/document.ts';
 import type { Span } from '../measure/measure.ts';
 import type { Remark } from './hover.ts';
@@ -15,7 +16,11 @@ export function hoverOnGoal(analysis: Analysis, offset: number): Remark | undefi
   const words = document.goals.flatMap(({ shape, contact }) => [shape, contact]);
   const span = words.find((word) => word !== undefined && holds(word.span, offset))?.span;
   if (span === undefined) return undefined;
-  const lines = standingLines(analysis, (place) => place === span);
+  const unheld = unheldGoals(analysis.subject, analysis.account).find((one) => one.shape.span === span);
+  const lines = [
+    ...standingLines(analysis, (place) => place === span),
+    ...(unheld === undefined ? [] : [sentence(unheldWords(unheld))]),
+  ];
   return lines.length === 0 ? undefined : { span, lines: ['**Goal**', ...lines] };
 }
 
@@ -36,8 +41,13 @@ function standingLines(
     .filter((one) => one.uri === uri && isMeant(one.now.wanted.span))
     .flatMap((one) => {
       const need = needWords(one, planned);
-      const words = goalWords(one);
-      const standing = `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
-      return [standing, ...(need === undefined ? [] : [`Out of reach: ${need}.`])].map(escapeMarkdown);
+      return [
+        sentence(goalWords(one)),
+        ...(need === undefined ? [] : [escapeMarkdown(`Out of reach: ${need}.`)]),
+      ];
     });
+}
+
+function sentence(words: string): string {
+  return escapeMarkdown(`${words.charAt(0).toUpperCase()}${words.slice(1)}.`);
 }

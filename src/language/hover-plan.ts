@@ -103,8 +103,10 @@ function cellsOf({ quantity, origin, value, u, difference, uDifference }: Outloo
     const moves = difference === null ? 'moves' : `moves ${movedWords(quantity, difference, uDifference)}`;
     return [title, '', moves, '', by];
   }
-  const now = difference === null ? '' : showValue(quantity, value - difference);
-  return [title, now, showValue(quantity, value), spreadOf(quantity, value, u), by];
+  // With the digits that its uncertainty supports; the spread has a column of its own.
+  const shown = (number: number): string => showValue(quantity, number, u).split(' ± ')[0]!;
+  const now = difference === null ? '' : shown(value - difference);
+  return [title, now, shown(value), spreadOf(quantity, value, u), by];
 }
 
 function row(cells: readonly string[]): string {

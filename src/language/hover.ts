@@ -14,6 +14,7 @@ import { hoverOnOutcome, isInPlan } from './hover-outcome.ts';
 import { hoverPicture } from './hover-picture.ts';
 import { hoverOnPlan } from './hover-plan.ts';
 import { hoverOnReference } from './hover-reference.ts';
+import { hoverOnRemark } from './hover-remark.ts';
 import { hoverOnShots } from './shots.ts';
 import { hoverOnTarget } from './hover-target.ts';
 import { holds, offsetAt } from './places.ts';
@@ -44,6 +45,7 @@ const places: readonly Place[] = [
   hoverOnTarget,
   hoverOnShots,
   hoverOnReference,
+  hoverOnRemark,
   hoverOnWorkspace,
   hoverOnFault,
   hoverOnFaultBook,

@@ -198,7 +198,7 @@ function numberRows(
     const quantity = subject.registry.find(id);
     const [now, outlook, own] = [derivation?.values.get(id), prediction.outlooks.get(id), set.get(id)];
     if (quantity === undefined || (now === undefined && outlook === undefined)) return [];
-    const before = now === undefined ? 'not known' : showValue(quantity, now.value, now.u);
+    const before = now === undefined ? 'not measured' : showValue(quantity, now.value, now.u);
     const row = { group: 'Swing and flight', title: quantity.title, now: before } as const;
     if (own !== undefined)
       return [
@@ -255,7 +255,7 @@ function goalRows({ goals }: WhatIf): readonly WhatIfRow[] {
       group: 'Goals',
       title: `${wanted.quantity.title} ${window}`,
       now: standingWords(now),
-      then: standingWords(then),
+      then: standingWords(then, then.value === now.value ? 'now' : 'then'),
       spread: '',
       moved: '',
     };

@@ -2,7 +2,7 @@
 import { contextOf } from './context.ts';
 import { mirroredNumber, mirroredSituation, type Player } from './mirror.ts';
 import { posteriorOf } from './posterior.ts';
-import { reconcile, textOfFit, type Reconciliation } from './reconciliation.ts';
+import { extended, reconcile, textOfFit, type Reconciliation } from './reconciliation.ts';
 import { rememberedByText } from './remembered.ts';
 import type { Context, Rule } from './rule.ts';
 import { flightRules } from './rules/flight.ts';
@@ -78,6 +78,12 @@ export interface FlightGoal {
 
 type Side = -1 | 0 | 1;
 
+/** Not every path of its window suits every face of the other: each edge goes with edges of the others, the middles go together. */
+export interface GoalWindow extends Interval {
+  /** The mean of the corners: where the middle of the goal is met, as far as flight is linear between its edges. */
+  readonly middle: number;
+}
+
 /**
  * The intervals that would produce the wanted start, curve and finish at the club speed, attack and loft of this record,
  * taken as exact: the corners of the wanted window carried back through flight and impact. Face-to-path alone where
@@ -87,11 +93,13 @@ export function windowsForGoal(
   situation: Situation,
   goal: FlightGoal,
   fitted?: Reconciliation,
-): ReadonlyMap<WindowId, Interval> {
+): ReadonlyMap<WindowId, GoalWindow> {
   const plain = mirroredSituation(situation);
-  const at = fitted ?? reconcile(plain);
-  const none = new Map<WindowId, Interval>();
-  if (!at) return none;
+  const narrow = fitted ?? reconcile(plain);
+  const none = new Map<WindowId, GoalWindow>();
+  if (!narrow) return none;
+  // Where nothing of the flight was entered the fit ends before it.
+  const at = narrow.forward.nodeOf.has('flight.carry') ? narrow : extended(narrow);
   const needed = ['delivery.club_speed', 'delivery.delivered_loft'];
   if (posteriorOf(at, { ...situation, hand: 'right' }, needed).size < needed.length) return none;
   const context = contextOf(plain);
@@ -105,7 +113,8 @@ export function windowsForGoal(
   if (!corners.every((corner) => corner !== undefined)) return none;
   const put = (id: WindowId, numbers: readonly number[]): void => {
     const shown = numbers.map((number) => mirroredNumber(id, number, situation));
-    none.set(id, { min: Math.min(...shown), max: Math.max(...shown) });
+    const middle = shown.reduce((sum, number) => sum + number, 0) / shown.length;
+    none.set(id, { min: Math.min(...shown), max: Math.max(...shown), middle });
   };
   put(
     'delivery.face_to_path',

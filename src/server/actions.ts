@@ -1,6 +1,7 @@
 // Answers which code actions there are at a place; what each of them edits is not known here.
 import type { Connection } from 'vscode-languageserver';
-import { findActions, isAtPart } from '../language/index.ts';
+import { findReviewed } from '../analysis/review-files.ts';
+import { findActions, hasLostRecord, isAtPart } from '../language/index.ts';
 import { mutable } from './mutable.ts';
 import { nextNow } from './next.ts';
 import { proposeAction } from './propose.ts';
@@ -24,6 +25,8 @@ export function serveActions({
   normal,
   explanation,
 }: ActionOptions): void {
+  /** What the editor holds is newer than what was read. */
+  const load: typeof files.load = async (uri) => files.get(uri) ?? files.load(uri);
   const find: Parameters<Connection['onCodeAction']>[0] = async ({ textDocument, range, context }, token) => {
     const { only } = context;
     const isWanted = (kind: string): boolean =>
@@ -33,6 +36,13 @@ export function serveActions({
       isWanted('refactor.rewrite') &&
       (await answer(textDocument.uri, token, ({ analysis }) => isAtPart(analysis, range)));
     const next = isAsked ? await nextNow(desk, normal(textDocument.uri), signalOf(token)) : [];
+    const renamed = isWanted('quickfix')
+      ? await answer(textDocument.uri, token, ({ analysis: { uri, document, ...analysis } }) =>
+          document.kind === 'review' && hasLostRecord({ uri, document, ...analysis }, range)
+            ? findReviewed({ uri, document }, { load, list: files.list, signal: signalOf(token) })
+            : undefined,
+        )
+      : undefined;
     const proposed = isWanted('refactor.rewrite')
       ? await answer(textDocument.uri, token, (result) =>
           proposeAction(result, textDocument.uri, range, client(), signalOf(token)),
@@ -42,6 +52,7 @@ export function serveActions({
       mutable(
         findActions(analysis, {
           next,
+          renamed: renamed?.uri,
           range,
           version,
           edits: client().snippets ? 'snippet' : 'plain',

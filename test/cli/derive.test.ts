@@ -204,6 +204,37 @@ delivery: { club_speed: 0 m/s, attack: 1 deg down, path: 3 deg right, face: 0 de
     });
   });
 
+  it('says which face goes with which path, and why a goal has no windows', () => {
+    const record = (goals: string): string => `swing: 1
+student: ansa.student.yaml
+club: eight iron
+delivery: { club_speed: 36 m/s, attack: 3 deg down, path: 1 deg left, face: 1 deg right }
+checkpoints: { impact: { shaft_lean: 6 deg forward } }
+goals: [${goals}]
+`;
+    const files = {
+      ...practice,
+      'two.swing.yaml': record('{ start: 1 deg left..1 deg right, finish: 4 m left..4 m right }'),
+      'one.swing.yaml': record('{ start: 1 deg left }'),
+      'bare.swing.yaml': 'swing: 1\ngoals: [{ shape: draw }]\ndelivery: { path: 1 deg left }\n',
+    };
+    withFolder(files, (folder) => {
+      const outOf = (name: string): string => swingwright(['derive', name], folder).out;
+      assert.match(
+        outOf('two.swing.yaml'),
+        /in the middle delivery\.face_to_path .*, delivery\.path .*, delivery\.face /,
+      );
+      assert.match(
+        outOf('one.swing.yaml'),
+        /asks for no face and path that can be told: it takes a curve, a shape, or both a start and a finish/,
+      );
+      assert.match(
+        outOf('bare.swing.yaml'),
+        /\(shape\) asks for no face and path that can be told: which hand plays/,
+      );
+    });
+  });
+
   it('shows the windows that the flight allows and that a goal asks for, as the editor does', () => {
     const record = `swing: 1
 student: ansa.student.yaml

@@ -90,6 +90,32 @@ describe('the hover on a goal', () => {
     );
   });
 
+  it('says what is taken for a single number, and by whose word', () => {
+    const written = hoverAt(planRecord('', 'goals: [{ carry: 17$08 m ± 2 m }]'));
+    assert.match(written, /\\\(178 m ± 2\\\.0 m, as written\\\)/);
+    const read = hoverAt(planRecord('', 'goals: [{ carry: 17$08 m }]'));
+    assert.match(
+      read,
+      /172\\\.\\\.184 m \\\(178 m ± 6 m, as exactly as it is read without an instrument\\\)/,
+    );
+  });
+
+  it('says that nobody measured it, and that a shape waits for the hand', () => {
+    const bare = planRecord('', 'goals: [{ contact: middle of the fa$0ce }]');
+    assert.match(
+      hoverAt(bare.replace(', arc: { radius: 1.6 m, inclination: 58 deg }', '')),
+      /now not measured/,
+    );
+    const source = planRecord('', 'goals: [{ shape: dr$0aw }]');
+    const { text, position } = marked(source);
+    const handless = {
+      ...files,
+      'ansa.student.yaml': files['ansa.student.yaml'].replace('hand: right\n', ''),
+    };
+    const hover = findHover(analysed(text, { files: handless }), position)?.contents.value ?? '';
+    assert.match(hover, /Shape draw: not held against the numbers, since nobody says which hand plays/);
+  });
+
   it('says of the record alone how it stands where there is no plan', () => {
     const hover = hoverAt(planRecord('').replace('carry: 178 m', 'carry: 178$0 m'));
     assert.match(hover, /now \d.*%/);

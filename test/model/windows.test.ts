@@ -85,6 +85,16 @@ describe('the windows for a goal', () => {
     assert.ok(between!.max < 0);
   });
 
+  it('name the face and path of the middle of the goal, as the model itself has them', () => {
+    const windows = windowsForGoal(all, goal);
+    const middle = windowsForGoal(all, {
+      start: { min: 1.5 * degree, max: 1.5 * degree },
+      finish: { min: -1.5, max: -1.5 },
+    });
+    for (const [id, { min }] of middle) assert.ok(Math.abs(windows.get(id)!.middle - min) < 0.1 * degree, id);
+    assert.equal(middle.size, 3);
+  });
+
   it('are mirrored for a left-hander, whose draw curves to the right', () => {
     const shape = { start: undefined, curve: -1, large: false } as const;
     const right = windowsForGoal(all, { shape }).get('delivery.face_to_path')!;

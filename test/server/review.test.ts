@@ -1,5 +1,7 @@
 // Reviews go over the real protocol: threads with places and changes since, and each act as edits of one file.
 import assert from 'node:assert/strict';
+import type { CodeAction, TextEdit } from 'vscode-languageserver';
+import { TextDocument } from 'vscode-languageserver-textdocument';
 import {
   actOnReviewRequest,
   reviewRequest,
@@ -98,5 +100,80 @@ describe('the server asked for reviews', () => {
       acted.edits[0]!.newText,
       /^review: 1\nof: a\.swing\.yaml\nthreads:\n {2}- id: r\w+\n {4}about: delivery\n/,
     );
+  });
+
+  it('tells what is found in any review that is open, whatever its name and whether its record is open', async () => {
+    const signed = `${review}signed_off:\n  - { by: Ida, time: 2026-06-02T10:00:00Z, hash: "sha256:00" }\n`;
+    session = await startSession({ 'a.swing.yaml': lesson });
+    await session.open('by-ida.review.yaml', signed);
+    const codes = async (wanted: string): Promise<readonly unknown[]> =>
+      (
+        await session.diagnostics('by-ida.review.yaml', ({ diagnostics }) =>
+          diagnostics.some(({ code }) => code === wanted),
+        )
+      ).diagnostics.map(({ code }) => code);
+    assert.deepEqual(await codes('remark-out-of-step'), [
+      'open-remark',
+      'remark-out-of-step',
+      'sign-off-void',
+    ]);
+    // The text of a record in the editor counts before the saved one, as it is typed.
+    await session.open('a.swing.yaml', lesson);
+    await session.change('a.swing.yaml', lesson.replace('face: 1 deg right', 'path: 1 deg right'), 2);
+    assert.deepEqual(await codes('remark-about-nothing'), [
+      'open-remark',
+      'remark-about-nothing',
+      'sign-off-void',
+    ]);
+    // What is typed into the review itself is told at once too.
+    await session.change('by-ida.review.yaml', review.replace('author', 'autor'), 2);
+    assert.ok((await codes('unknown-key')).length > 0);
+  });
+
+  it('offers to name a renamed record anew, in quotes too', async () => {
+    session = await startSession({
+      'renamed: 1.swing.yaml': lesson.replace('1 deg', '2 deg'),
+      'other.swing.yaml': 'swing: 1\n',
+    });
+    for (const [name, of] of [
+      ['a.review.yaml', 'a.swing.yaml'],
+      ['b.review.yaml', '"a.swing.yaml"'],
+    ] as const) {
+      const text = review.replace('a.swing.yaml', of);
+      const uri = await session.open(name, text);
+      const actions = await session.connection.sendRequest<readonly CodeAction[]>('textDocument/codeAction', {
+        textDocument: { uri },
+        range: { start: { line: 1, character: 6 }, end: { line: 1, character: 6 } },
+        context: { diagnostics: [] },
+      });
+      const mend = actions.find(({ title }) => title.startsWith('Write'));
+      assert.equal(mend?.title, 'Write `renamed: 1.swing.yaml`');
+      const [change] = mend.edit?.documentChanges ?? [];
+      assert.ok(change !== undefined && 'edits' in change);
+      const [edit] = change.edits as readonly TextEdit[];
+      assert.ok(edit !== undefined);
+      const document = TextDocument.create(uri, 'yaml', 1, text);
+      const after = TextDocument.applyEdits(document, [edit]);
+      assert.equal(after, review.replace('a.swing.yaml', '"renamed: 1.swing.yaml"'));
+    }
+  });
+
+  it('offers no record where none fits, or two do as well', async () => {
+    const fitting = lesson.replace('1 deg', '2 deg');
+    for (const files of [{ 'b.swing.yaml': lesson }, { 'b.swing.yaml': fitting, 'c.swing.yaml': fitting }]) {
+      session = await startSession(files);
+      const uri = await session.open('a.review.yaml', review);
+      const actions = await session.connection.sendRequest<readonly CodeAction[]>('textDocument/codeAction', {
+        textDocument: { uri },
+        range: { start: { line: 1, character: 6 }, end: { line: 1, character: 6 } },
+        context: { diagnostics: [] },
+      });
+      assert.deepEqual(
+        actions.filter(({ title }) => title.startsWith('Write')),
+        [],
+      );
+      await session.end();
+    }
+    session = await startSession();
   });
 });

@@ -3,6 +3,19 @@ import assert from 'node:assert/strict';
 import * as vscode from 'vscode';
 import { inTestFolder, until, writeFile } from './files.ts';
 import { needsStage, stage } from './stage.ts';
+import {
+  answer,
+  beginRemark,
+  button,
+  counted,
+  labels,
+  put,
+  say,
+  sign,
+  statusSays,
+  thread,
+  writeAs,
+} from './threads.ts';
 
 const record = `swing: 1
 date: 2026-03-07
@@ -35,13 +48,12 @@ threads:
       - { author: Jon, time: 2026-06-02T11:00:00Z, state: settled }
 `;
 const at = (name: string): vscode.Uri => inTestFolder('review-test', name);
-const settings = () => vscode.workspace.getConfiguration('swingwright.review');
 
 describe('the review of a record', function () {
   // Each of many acts goes through the page.
   this.timeout(120_000);
   before(needsStage);
-  after(() => settings().update('author', undefined, vscode.ConfigurationTarget.Global));
+  after(() => writeAs(undefined));
   afterEach(async () => {
     await vscode.commands.executeCommand('workbench.action.files.revert');
     await vscode.commands.executeCommand('workbench.action.closeAllEditors');
@@ -67,13 +79,12 @@ describe('the review of a record', function () {
   });
 
   it('begins with a remark, whose author is asked once where nobody knows the name', async () => {
-    await settings().update('author', undefined, vscode.ConfigurationTarget.Global);
+    await writeAs(undefined);
     const document = await open('begun');
-    await remark(document, 'path');
+    await beginRemark(document, 'path');
     await say('Sure?');
     await stage.click(button('Add Remark'));
-    await stage.waitFor('.quick-input-widget input.input');
-    await stage.type('Ida');
+    await answer('Ida');
     await stage.press('Enter');
     await until(async () => (await labels()).includes('delivery.path · open'));
     const text = await saved('begun');
@@ -85,42 +96,49 @@ describe('the review of a record', function () {
       text,
       /value: 2 deg right\n {4}author: Ida\n {4}time: \d{4}-\d\d-\d\dT\d\d:\d\d:\d\dZ\n {4}text: Sure\?\n/,
     );
-    assert.equal(settings().get('author'), 'Ida');
+    assert.equal(vscode.workspace.getConfiguration('swingwright.review').get('author'), 'Ida');
     assert.equal(document.isDirty, false);
   });
 
   it('goes on with replies, and is settled and opened again', async () => {
-    await named();
+    await writeAs('Ida');
     await open('talk', review.replace('one.swing', 'talk.swing'));
     await until(async () => (await labels()).length === 1);
     await stage.click('.review-thread-reply-button');
-    await say('Yes, by eye.');
-    await stage.click(button('Reply'));
+    await say('Yes, by eye.', thread());
+    await stage.click(button('Reply', thread()));
     await until(async () => /^delivery\.face · answered/.test((await labels())[0] ?? ''));
     assert.match(await saved('talk'), /author: Ida\n.*\n {8}state: answered\n {8}text: Yes, by eye\.\n/);
-    await stage.click('.review-widget a[aria-label="Settle"]');
+    await stage.click(sign('Settle'));
     await until(async () => (await labels()).length === 0);
     assert.match(await saved('talk'), /state: settled\n {2}- id: r2/);
+    // The settled threads are folded: the mark beside the lower of the two lines opens this one.
+    await stage.click(':nth-match(.comment-range-glyph.comment-thread, 2)');
+    await until(async () => /^delivery\.face · settled/.test((await labels())[0] ?? ''));
+    await stage.click(sign('Reopen'));
+    await until(async () => /^delivery\.face · open/.test((await labels())[0] ?? ''));
+    assert.match(
+      await saved('talk'),
+      /state: settled\n {6}- author: Ida\n {8}time: .*\n {8}state: open\n {2}- id: r2/,
+    );
   });
 
   it('suggests a value, which is taken into the record and nothing else with it', async () => {
-    await named();
+    await writeAs('Ida');
     const document = await open('offer');
-    await remark(document, 'face');
+    await beginRemark(document, 'face');
     await say('Measured anew.');
     await stage.click(button('Suggest a Value…'));
-    await stage.waitFor('.quick-input-widget input.input');
-    await stage.type('2 kg');
+    await answer('2 kg');
     await until(async () => /kg/.test((await stage.texts('.quick-input-message')).join()));
-    await stage.press('Control+a');
-    await stage.type('3 deg right by radar');
+    await answer('3 deg right by radar');
     await until(async () => !/kg/.test((await stage.texts('.quick-input-message')).join()));
     await stage.press('Enter');
     await until(async () =>
       (await stage.texts('.review-comment')).join().includes('Suggests: 3 deg right by radar'),
     );
     await stage.hover('.review-comment');
-    await stage.click('.review-comment a[aria-label="Take the Suggested Value"]');
+    await stage.click(sign('Take the Suggested Value'));
     await until(() => document.getText() === record.replace('1 deg right', '3 deg right by radar'));
     await until(async () =>
       (await labels()).includes('delivery.face · open · the record says what was suggested'),
@@ -128,7 +146,7 @@ describe('the review of a record', function () {
   });
 
   it('is signed off once that is confirmed, until a value changes', async () => {
-    await named();
+    await writeAs('Ida');
     const document = await open('signed');
     await stage.palette('Swingwright: Sign Off This Record');
     await until(async () =>
@@ -145,11 +163,6 @@ describe('the review of a record', function () {
   });
 });
 
-async function named(): Promise<void> {
-  if (settings().get('author') !== 'Ida')
-    await settings().update('author', 'Ida', vscode.ConfigurationTarget.Global);
-}
-
 async function open(name: string, text?: string): Promise<vscode.TextDocument> {
   if (text !== undefined) await writeFile(at(`${name}.review.yaml`), text);
   const uri = await writeFile(at(`${name}.swing.yaml`), record);
@@ -158,49 +171,7 @@ async function open(name: string, text?: string): Promise<vscode.TextDocument> {
   return document;
 }
 
-/** As the editor's own command does it at the cursor, once the lines are known. */
-async function remark(document: vscode.TextDocument, key: string): Promise<void> {
-  const place = document.positionAt(document.getText().indexOf(`${key}:`));
-  vscode.window.activeTextEditor!.selection = new vscode.Selection(place, place);
-  await until(async () => (await counted('.comment-diff-added')) > 0);
-  await vscode.commands.executeCommand('workbench.action.addComment');
-}
-
-/** Types into the form of a comment, which takes the keys only once it is drawn and in focus. */
-async function say(words: string): Promise<void> {
-  const form = '.review-widget .comment-form .monaco-editor';
-  await stage.waitFor(form);
-  await stage.settle();
-  await stage.click(form);
-  await until(() =>
-    stage.evaluate<boolean>(`document.activeElement?.closest(${JSON.stringify(form)}) != null`),
-  );
-  await stage.type(words);
-}
-
-async function put(document: vscode.TextDocument, from: string, to: string): Promise<void> {
-  const start = document.getText().indexOf(from);
-  const range = new vscode.Range(document.positionAt(start), document.positionAt(start + from.length));
-  await vscode.window.activeTextEditor!.edit((edit) => edit.replace(range, to));
-}
-
 /** The review of this record as it lies on disk. */
 async function saved(name: string): Promise<string> {
   return new TextDecoder().decode(await vscode.workspace.fs.readFile(at(`${name}.review.yaml`)));
-}
-
-async function labels(): Promise<readonly string[]> {
-  return (await stage.texts('.review-widget .review-title .filename')).filter((text) => text !== '');
-}
-
-function counted(selector: string): Promise<number> {
-  return stage.evaluate(`document.querySelectorAll(${JSON.stringify(selector)}).length`);
-}
-
-async function statusSays(words: RegExp): Promise<void> {
-  await until(async () => words.test((await stage.texts('.statusbar-item')).join()));
-}
-
-function button(words: string): string {
-  return `.review-widget .form-actions .monaco-button:text-is("${words}")`;
 }

@@ -1,0 +1,77 @@
+// What a reviewer sees of threads in the editor and presses there; for tests inside VS Code that look at the page.
+import * as vscode from 'vscode';
+import { until } from './files.ts';
+import { stage } from './stage.ts';
+
+const settings = () => vscode.workspace.getConfiguration('swingwright.review');
+
+/** Whose name stands under what is written from now on; nobody's where none is given. */
+export async function writeAs(author: string | undefined): Promise<void> {
+  if (settings().get('author') !== author)
+    await settings().update('author', author, vscode.ConfigurationTarget.Global);
+}
+
+/** Begins a remark as the editor's own command does it at the cursor, once the lines are known. */
+export async function beginRemark(document: vscode.TextDocument, key: string): Promise<void> {
+  const place = document.positionAt(document.getText().indexOf(`${key}:`));
+  vscode.window.activeTextEditor!.selection = new vscode.Selection(place, place);
+  await until(async () => (await counted('.comment-diff-added')) > 0);
+  await vscode.commands.executeCommand('workbench.action.addComment');
+}
+
+/** A thread that has no comment yet. */
+const begun = '.review-widget:not(:has(.review-comment))';
+
+/** Types into the form of a thread, which takes the keys only once it is drawn and in focus. */
+export async function say(words: string, within = begun): Promise<void> {
+  const form = `${within} .comment-form .monaco-editor`;
+  await stage.waitFor(form);
+  await stage.settle();
+  await stage.click(form);
+  await until(() =>
+    stage.evaluate<boolean>(`document.activeElement?.closest('.review-widget .comment-form') != null`),
+  );
+  await stage.type(words);
+}
+
+/** Replaces the first such words in the editor in front. */
+export async function put(document: vscode.TextDocument, from: string, to: string): Promise<void> {
+  const start = document.getText().indexOf(from);
+  const range = new vscode.Range(document.positionAt(start), document.positionAt(start + from.length));
+  await vscode.window.activeTextEditor!.edit((edit) => edit.replace(range, to));
+}
+
+/** The labels of the threads that are unfolded, from the top. */
+export async function labels(): Promise<readonly string[]> {
+  return (await stage.texts('.review-widget .review-title .filename')).filter((text) => text !== '');
+}
+
+export function counted(selector: string): Promise<number> {
+  return stage.evaluate(`document.querySelectorAll(${JSON.stringify(selector)}).length`);
+}
+
+export async function statusSays(words: RegExp): Promise<void> {
+  await until(async () => words.test((await stage.texts('.statusbar-item')).join()));
+}
+
+/** The selector of the unfolded thread whose label has these words; of any where there are none. */
+export function thread(about = ''): string {
+  return about === '' ? '.review-widget' : `.review-widget:has(.filename:has-text("${about}"))`;
+}
+
+/** A button below the form of a thread. */
+export function button(words: string, within = begun): string {
+  return `${within} .form-actions .monaco-button:text-is("${words}")`;
+}
+
+/** A sign in the head of a thread, or over a comment of it. */
+export function sign(words: string, about = ''): string {
+  return `${thread(about)} a[aria-label="${words}"]`;
+}
+
+/** Answers the question for one's name or a value, once it is asked. */
+export async function answer(words: string): Promise<void> {
+  await stage.waitFor('.quick-input-widget input.input');
+  await stage.press('Control+a');
+  await stage.type(words);
+}

@@ -54,7 +54,7 @@ export async function historyCommand(
         : before !== undefined
           ? diffInShort(compareRecords(before, analysis))
           : isFirst
-            ? `${analysis.document.entries.size} entries, the first version`
+            ? oldestWords(analysis, of)
             : 'what came before cannot be read';
     return { commit: of.commit, time: of.time, subject: of.subject, path: toPath(toUri(of.path)), words };
   });
@@ -64,6 +64,14 @@ export async function historyCommand(
       : historyText(rows),
   );
   return 0;
+}
+
+/** What comes before the oldest commit of a shallow clone was not cloned. */
+function oldestWords({ document }: RecordAnalysis, { isCutOff }: PastCommit): string {
+  if (isCutOff)
+    return 'this clone is shallow and holds nothing older; `git fetch --unshallow` brings the whole history';
+  const { size } = document.entries;
+  return `${size} ${size === 1 ? 'entry' : 'entries'}, the first version`;
 }
 
 function historyText(

@@ -1,6 +1,6 @@
 // Reads files as they stood at a git revision, through git itself and never through a shell; says in words why it cannot.
 import { execFile } from 'node:child_process';
-import { realpath, stat } from 'node:fs/promises';
+import { readFile, realpath, stat } from 'node:fs/promises';
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import { URI } from 'vscode-uri';
 import type { FileState } from '../analysis/result.ts';
@@ -84,6 +84,8 @@ export interface PastCommit {
   readonly subject: string;
   /** The file's path on disk if it had kept the name that it had then. */
   readonly path: string;
+  /** True where the clone is shallow and holds nothing of what came before. */
+  readonly isCutOff: boolean;
 }
 
 /** The commits that changed a file, the newest first, through renames; a sentence without its full stop where there are none to ask. */
@@ -100,13 +102,23 @@ export async function commitsOf(path: string, most: number): Promise<readonly Pa
   );
   // A repository without a commit has no history.
   if (log.kind !== 'done') return [];
+  const cutOff = await shallowCommits(folder);
   const parts = log.text.split('\0').slice(1);
   const commits: PastCommit[] = [];
   for (let i = 0; i + 3 < parts.length; i += 4) {
     const [commit = '', time = '', subject = '', name = ''] = parts.slice(i, i + 4);
-    commits.push({ commit, time, subject, path: join(top.text.trim(), unquotedPath(name.trim())) });
+    const isCutOff = cutOff.has(commit);
+    commits.push({ commit, time, subject, path: join(top.text.trim(), unquotedPath(name.trim())), isCutOff });
   }
   return commits;
+}
+
+/** The oldest commits of a shallow clone, whose parents stayed where it was cloned from; none in any other repository. */
+async function shallowCommits(folder: string): Promise<ReadonlySet<string>> {
+  const file = await git(['rev-parse', '--git-path', 'shallow'], folder);
+  if (file.kind !== 'done') return new Set();
+  const words = await readFile(resolve(folder, file.text.trim()), 'utf8').catch(() => '');
+  return new Set(words.split('\n').filter((line) => line !== ''));
 }
 
 /** Git writes a name with signs beyond ASCII in quotes, each byte of them as a number of base 8. */

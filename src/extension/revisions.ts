@@ -3,6 +3,7 @@ import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { changeSummaryRequest, type ChangeSummaryParams, type PageSide } from '../server/page-protocol.ts';
 import { showComparison } from './beside-pages.ts';
+import type { Pages } from './pages.ts';
 import { revisionsOf, type PastRevision } from './git-revisions.ts';
 
 interface Row {
@@ -15,7 +16,7 @@ interface Row {
 const view = 'swingwright.revisions';
 
 /** Follows the record in front. Nothing is asked of git while the view is closed. */
-export function registerRevisions(client: BaseLanguageClient): vscode.Disposable {
+export function registerRevisions(client: BaseLanguageClient, pages: Pages): vscode.Disposable {
   const changed = new vscode.EventEmitter<undefined>();
   let record: vscode.Uri | undefined;
 
@@ -44,7 +45,8 @@ export function registerRevisions(client: BaseLanguageClient): vscode.Disposable
     before: PastRevision | undefined,
   ): Promise<string> => {
     if (record === undefined) return '';
-    if (before === undefined) return vscode.l10n.t('the first version');
+    // The first one, the oldest of a shallow clone, or the last that git was asked for.
+    if (before === undefined) return vscode.l10n.t('the oldest version here');
     const params: ChangeSummaryParams = { first: sideOf(before), second: sideOf(revision) };
     const summary = await client.sendRequest<string | null>(changeSummaryRequest, params);
     return summary ?? vscode.l10n.t('one of the two versions cannot be read');
@@ -88,7 +90,7 @@ export function registerRevisions(client: BaseLanguageClient): vscode.Disposable
     if (record === undefined || one === undefined) return;
     // Rows stand with the newest first.
     const [older, newer] = other === undefined ? [one.before, one.revision] : [other.revision, one.revision];
-    if (older !== undefined) await showComparison(client, sideOf(older), sideOf(newer));
+    if (older !== undefined) await showComparison(pages, sideOf(older), sideOf(newer));
   };
   return vscode.Disposable.from(
     tree,

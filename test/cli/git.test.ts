@@ -119,4 +119,60 @@ describe('git', () => {
         assert.equal(swingwright(['merge', 'b', 'o', 'nothing'], folder).code, 2);
       },
     ));
+
+  it('merges two edits of one review, so that nothing that was said is lost and no id stands twice', () =>
+    withFolder({ 'a.swing.yaml': lesson }, (folder) => {
+      const { git, commit } = gitIn(folder);
+      const say = (author: string, ...args: readonly string[]): void => {
+        const { code, err } = swingwright(['review', 'a.swing.yaml', ...args, '--author', author], folder);
+        assert.deepEqual([code, err], [0, '']);
+      };
+      const commitAll = (message: string): void => {
+        git('add', '*.yaml');
+        git('commit', '-q', '-m', message);
+      };
+      const threads = (): readonly Said[] =>
+        (
+          JSON.parse(swingwright(['review', 'a.swing.yaml', '--all', '--format', 'json'], folder).out) as {
+            threads: readonly Said[];
+          }
+        ).threads;
+      git('init', '-q', '-b', 'main');
+      swingwright(['git-setup'], folder);
+      commit(lesson, 'lesson');
+      say('Ida', '--about', 'delivery.path', '--text', 'Sure?');
+      commitAll('remark');
+      const id = threads()[0]!.id;
+
+      git('switch', '-q', '-c', 'colleague');
+      say('Jon', '--reply', id, '--text', 'By radar.');
+      say('Jon', '--about', 'flight.carry', '--text', 'With which ball?');
+      commitAll('Jon');
+      git('switch', '-q', 'main');
+      say('Lea', '--reply', id, '--text', 'Five shots.');
+      say('Lea', '--about', 'delivery.attack', '--text', 'From the mat?');
+      commitAll('Lea');
+      git('merge', '-q', '-m', 'both', 'colleague');
+
+      assert.doesNotMatch(readFileSync(join(folder, 'a.review.yaml'), 'utf8'), /^[<=>]{7}/m);
+      const said = threads();
+      assert.equal(new Set(said.map((thread) => thread.id)).size, 3);
+      assert.deepEqual(
+        said.flatMap(({ comments }) => comments.map(({ author, text }) => `${author}: ${text}`)).sort(),
+        ['Ida: Sure?', 'Jon: By radar.', 'Jon: With which ball?', 'Lea: Five shots.', 'Lea: From the mat?'],
+      );
+      // Whoever copies a remark by hand is told, in the check and by each act on it.
+      const path = join(folder, 'a.review.yaml');
+      writeFileSync(path, readFileSync(path, 'utf8').replaceAll(/^ {2}- id: \w+$/gm, `  - id: ${id}`));
+      const checked = swingwright(['check', 'a.review.yaml'], folder);
+      assert.equal(checked.out.match(/remark-stated-twice/g)?.length, 2, checked.out);
+      const settled = swingwright(['review', 'a.swing.yaml', '--settle', id, '--author', 'Ida'], folder);
+      assert.notEqual(settled.code, 0);
+      assert.match(settled.err, /3 remarks begin with/);
+    })).timeout(120_000);
 });
+
+interface Said {
+  readonly id: string;
+  readonly comments: readonly { readonly author: string; readonly text: string }[];
+}

@@ -13,6 +13,7 @@ import { changesDoNotFit } from './changes-do-not-fit.ts';
 import { changeInTwoWays } from './change-in-two-ways.ts';
 import { changeOfOutcome } from './change-of-outcome.ts';
 import { effectBothWays } from './effect-both-ways.ts';
+import { expressionTellsNothing } from './expression-tells-nothing.ts';
 import { faultWithoutEvidence } from './fault-without-evidence.ts';
 import { changeOfDerived } from './change-of-derived.ts';
 import { changeStatedTwice } from './change-stated-twice.ts';
@@ -178,6 +179,7 @@ export const checks: readonly Check[] = [
   entriesDoNotAgree,
   relationDoesNotHold,
   relationTellsNothing,
+  expressionTellsNothing,
   shapeAgainstCurve,
   flightAgainstShots,
   faultContradicted,

@@ -17,6 +17,7 @@ import { registerCalibration } from './calibration.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { listFiles, readFile } from './files.ts';
 import { registerNextEmpty } from './next-empty.ts';
+import { createPages } from './pages.ts';
 import { openCommand, registerPredictions } from './predictions.ts';
 import { proposeCommand, registerProposals } from './propose.ts';
 import { registerLessons } from './lessons.ts';
@@ -64,6 +65,7 @@ export async function runClient(
   });
   client.onRequest(listRequest, ({ folder }: ListParams) => listFiles(vscode.Uri.parse(folder, true)));
   client.onRequest(readRequest, ({ uri }: ReadParams) => readFile(vscode.Uri.parse(uri, true)));
+  const pages = createPages(client, context.workspaceState);
   const analyses = listenForAnalyses(client);
   const reviewChanges = listenForReviewChanges(analyses);
   context.subscriptions.push(
@@ -75,9 +77,10 @@ export async function runClient(
     registerCalibration(client),
     registerExplanations(client),
     registerPredictions(client),
-    registerBesidePages(client),
-    registerHandouts(client, handoutFormats),
-    registerRevisions(client),
+    pages.restoring,
+    registerBesidePages(client, pages),
+    registerHandouts(client, pages, handoutFormats),
+    registerRevisions(client, pages),
     registerProposals(client),
     registerSheet(client, analyses, context.extensionUri),
     registerReviewComments(client, reviewChanges),

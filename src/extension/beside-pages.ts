@@ -8,17 +8,16 @@ import {
   readRevisionRequest,
   type AuditPageParams,
   type ComparePageParams,
-  type PageResult,
   type PageSide,
   type ProgressPageParams,
   type ReadRevisionParams,
 } from '../server/page-protocol.ts';
+import type { Pages } from './pages.ts';
 import { pickRevision, readAtRevision } from './git-revisions.ts';
 
-const viewType = 'swingwright.page';
 const comparable = '**/*.{swing,template}.yaml';
 
-export function registerBesidePages(client: BaseLanguageClient): vscode.Disposable {
+export function registerBesidePages(client: BaseLanguageClient, pages: Pages): vscode.Disposable {
   client.onRequest(readRevisionRequest, ({ uri, revision }: ReadRevisionParams) =>
     readAtRevision(vscode.Uri.parse(uri, true), revision),
   );
@@ -30,7 +29,7 @@ export function registerBesidePages(client: BaseLanguageClient): vscode.Disposab
         const first = one instanceof vscode.Uri ? one : (recordInFront() ?? (await pick(undefined)));
         const second = first && (other instanceof vscode.Uri ? other : await pick(first));
         if (first !== undefined && second !== undefined)
-          await showComparison(client, sideOf(first), sideOf(second));
+          await showComparison(pages, sideOf(first), sideOf(second));
       },
     ),
     vscode.commands.registerCommand(
@@ -46,7 +45,7 @@ export function registerBesidePages(client: BaseLanguageClient): vscode.Disposab
         const revision = typeof asked === 'string' ? asked : await pickRevision(uri);
         if (revision === undefined || revision === '') return;
         const then = { uri: uri.toString(), revision, name: `${revision}:${nameOf(uri)}` };
-        await showComparison(client, then, sideOf(uri));
+        await showComparison(pages, then, sideOf(uri));
       },
     ),
     vscode.commands.registerCommand('swingwright.auditRecord', async (given: unknown) => {
@@ -58,10 +57,8 @@ export function registerBesidePages(client: BaseLanguageClient): vscode.Disposab
         return;
       }
       const params: AuditPageParams = { uri: uri.toString() };
-      await show(
-        () => client.sendRequest<PageResult>(auditPageRequest, params),
-        (title) => vscode.l10n.t('Audit of {0}', title),
-      );
+      const titled = (title: string): string => vscode.l10n.t('Audit of {0}', title);
+      await pages.show({ request: auditPageRequest, params }, { titled });
     }),
     vscode.commands.registerCommand('swingwright.showProgress', async (given: unknown) => {
       const uri = uriIn(given) ?? vscode.window.activeTextEditor?.document.uri ?? undefined;
@@ -72,41 +69,15 @@ export function registerBesidePages(client: BaseLanguageClient): vscode.Disposab
         return;
       }
       const params: ProgressPageParams = { uri: uri.toString() };
-      await show(
-        () => client.sendRequest<PageResult>(progressPageRequest, params),
-        (title) => vscode.l10n.t('Progress of {0}', title),
-      );
+      const titled = (title: string): string => vscode.l10n.t('Progress of {0}', title);
+      await pages.show({ request: progressPageRequest, params }, { titled });
     }),
   );
 }
 
-export function showComparison(client: BaseLanguageClient, first: PageSide, second: PageSide): Promise<void> {
+export function showComparison(pages: Pages, first: PageSide, second: PageSide): Promise<void> {
   const params: ComparePageParams = { first, second };
-  return show(
-    () => client.sendRequest<PageResult>(comparePageRequest, params),
-    (title) => title,
-  );
-}
-
-/** The page has no script and loads nothing, so that it needs no rights at all. */
-async function show(ask: () => Thenable<PageResult>, titled: (title: string) => string): Promise<void> {
-  const location = {
-    location: vscode.ProgressLocation.Window,
-    title: vscode.l10n.t('Laying lessons side by side…'),
-  };
-  const result = await vscode.window.withProgress(location, ask);
-  if (result.kind === 'refused') {
-    void vscode.window.showWarningMessage(result.words);
-    return;
-  }
-  const options = { enableScripts: false, enableFindWidget: true, localResourceRoots: [] };
-  const panel = vscode.window.createWebviewPanel(
-    viewType,
-    titled(result.title),
-    vscode.ViewColumn.Active,
-    options,
-  );
-  panel.webview.html = result.html;
+  return pages.show({ request: comparePageRequest, params }, { titled: (title) => title });
 }
 
 async function pick(except: vscode.Uri | undefined): Promise<vscode.Uri | undefined> {

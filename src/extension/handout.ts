@@ -8,6 +8,7 @@ import {
   type HandoutFormat,
   type HandoutParams,
 } from '../server/handout-protocol.ts';
+import type { Pages } from './pages.ts';
 
 /** What other code may say beforehand, so that nobody is asked. */
 interface Asked {
@@ -20,11 +21,12 @@ interface Asked {
 /** @param formats those that can be written where the extension runs, the most usual first */
 export function registerHandouts(
   client: BaseLanguageClient,
+  pages: Pages,
   formats: readonly HandoutFormat[],
 ): vscode.Disposable {
   return vscode.Disposable.from(
     vscode.commands.registerCommand('swingwright.showHandout', (given: unknown, asked?: Asked) =>
-      withRecord(given, (uri) => show(client, uri, asked ?? {})),
+      withRecord(given, (uri) => show(pages, uri, asked ?? {})),
     ),
     vscode.commands.registerCommand('swingwright.writeHandout', (given: unknown, asked?: Asked) =>
       withRecord(given, (uri) => write(client, uri, formats, asked ?? {})),
@@ -38,20 +40,23 @@ async function withRecord(given: unknown, act: (uri: vscode.Uri) => Promise<void
   void vscode.window.showInformationMessage(vscode.l10n.t('Open a record that ends in .swing.yaml first.'));
 }
 
-async function show(client: BaseLanguageClient, uri: vscode.Uri, asked: Asked): Promise<void> {
+async function show(pages: Pages, uri: vscode.Uri, asked: Asked): Promise<void> {
   const audience = asked.audience ?? (await pickAudience());
   if (audience === undefined) return;
-  const health = asked.health ?? 'left out';
-  const answer = await ask(client, { uri: uri.toString(), audience, format: 'html', health });
-  if (answer?.kind !== 'page') return;
-  const panel = vscode.window.createWebviewPanel(
-    'swingwright.page',
-    vscode.l10n.t('Handout of {0}', answer.title),
-    { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true },
-    // The page has no script and loads nothing.
-    { enableScripts: false, enableFindWidget: true, localResourceRoots: [] },
+  const params: HandoutParams = {
+    uri: uri.toString(),
+    audience,
+    format: 'html',
+    health: asked.health ?? 'left out',
+  };
+  await pages.show(
+    { request: handoutRequest, params },
+    {
+      waiting: setting(),
+      titled: (title) => vscode.l10n.t('Handout of {0}', title),
+      at: { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true },
+    },
   );
-  panel.webview.html = answer.html;
 }
 
 async function write(
@@ -88,10 +93,12 @@ async function write(
     .then((chosen) => (chosen === open ? vscode.env.openExternal(to) : undefined));
 }
 
+const setting = (): string => vscode.l10n.t('Setting the handout…');
+
 type Written = Exclude<HandoutAnswer, { readonly kind: 'refused' }>;
 
 async function ask(client: BaseLanguageClient, params: HandoutParams): Promise<Written | undefined> {
-  const location = { location: vscode.ProgressLocation.Window, title: vscode.l10n.t('Setting the handout…') };
+  const location = { location: vscode.ProgressLocation.Window, title: setting() };
   const answer = await vscode.window.withProgress(location, () =>
     client.sendRequest<HandoutAnswer>(handoutRequest, params),
   );

@@ -3,6 +3,7 @@ import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { changeSummaryRequest, type ChangeSummaryParams, type PageSide } from '../server/page-protocol.ts';
 import { showComparison } from './beside-pages.ts';
+import type { Pages } from './pages.ts';
 import { revisionsOf, type PastRevision } from './git-revisions.ts';
 
 interface Row {
@@ -15,7 +16,7 @@ interface Row {
 const view = 'swingwright.revisions';
 
 /** Follows the record in front. Nothing is asked of git while the view is closed. */
-export function registerRevisions(client: BaseLanguageClient): vscode.Disposable {
+export function registerRevisions(client: BaseLanguageClient, pages: Pages): vscode.Disposable {
   const changed = new vscode.EventEmitter<undefined>();
   let record: vscode.Uri | undefined;
 
@@ -89,7 +90,7 @@ export function registerRevisions(client: BaseLanguageClient): vscode.Disposable
     if (record === undefined || one === undefined) return;
     // Rows stand with the newest first.
     const [older, newer] = other === undefined ? [one.before, one.revision] : [other.revision, one.revision];
-    if (older !== undefined) await showComparison(client, sideOf(older), sideOf(newer));
+    if (older !== undefined) await showComparison(pages, sideOf(older), sideOf(newer));
   };
   return vscode.Disposable.from(
     tree,

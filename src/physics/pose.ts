@@ -83,12 +83,13 @@ export function poseAt(player: Player, posture: Posture): Pose | undefined {
   const { checkpoint, address } = posture;
   const { footing, misfits: stanceMisfits } = footingOf(build, player, posture);
   const asked = new Map([...posture.known].filter(([, { value }]) => Number.isFinite(value)));
-  const tried = (followed: ReadonlyMap<PoseKey, Known>): Tried => {
-    const at = fitted({ build, footing, posture, followed });
+  const tried: Try = (followed, from) => {
+    const numbers = fitted({ build, footing, posture, followed }, from);
+    const at = settled(build, footing, freedomsOf(numbers));
     const skeleton = skeletonOf(build, footing, at);
     const earAtAddress = address?.earAtAddress ?? skeleton.joints.leadEar.z;
     const seen = { skeleton, at, earAtAddress, isTop: checkpoint === 'top' };
-    return { seen, misfits: misfitsOf(asked, seen) };
+    return { numbers, seen, misfits: misfitsOf(asked, seen) };
   };
   const { seen, misfits } = bestOf(asked, tried);
   const known = [...posture.stance, ...asked].filter(
@@ -105,18 +106,19 @@ export function poseAt(player: Player, posture: Posture): Pose | undefined {
 }
 
 interface Tried {
+  readonly numbers: Float64Array;
   readonly seen: Seen;
   readonly misfits: readonly Misfit[];
 }
 
+/** @param from where to begin instead of at the usual posture. */
+type Try = (followed: ReadonlyMap<PoseKey, Known>, from?: Float64Array) => Tried;
+
 /** Of so many that are met worst, each is left out for a try. */
 const candidates = 3;
 
-/** Leaves out, one after another, that without which the rest is met best. */
-function bestOf(
-  asked: ReadonlyMap<PoseKey, Known>,
-  tried: (followed: ReadonlyMap<PoseKey, Known>) => Tried,
-): Tried {
+/** Leaves out, one after another, that without which the rest is met best; each try goes on from where the last one stands. */
+function bestOf(asked: ReadonlyMap<PoseKey, Known>, tried: Try): Tried {
   let followed = asked;
   let best = tried(followed);
   for (;;) {
@@ -124,7 +126,7 @@ function bestOf(
     if (worst.length === 0) return best;
     const without = worst.slice(0, candidates).map(({ key }) => {
       const rest = new Map([...followed].filter(([one]) => one !== key));
-      const then = tried(rest);
+      const then = tried(rest, best.numbers);
       return { rest, then, off: worstOf(then.misfits, rest)[0]?.off ?? 0 };
     });
     const least = without.reduce((a, b) => (b.off < a.off ? b : a));
@@ -132,12 +134,11 @@ function bestOf(
   }
 }
 
-function fitted(problem: PoseProblem): Freedoms {
+function fitted(problem: PoseProblem, from: Float64Array | undefined): Float64Array {
   const limits = limitsOf(problem);
   // First roughly: far from the solution a sharp fit finds its way only slowly.
-  const near = dampedFit(residualsOf(problem, 30), startOf(problem), limits, 12);
-  const numbers = dampedFit(residualsOf(problem, 1), near, limits, 40);
-  return settled(problem.build, problem.footing, freedomsOf(numbers));
+  const near = from ?? dampedFit(residualsOf(problem, 30), startOf(problem), limits, 12);
+  return dampedFit(residualsOf(problem, 1), near, limits, 40);
 }
 
 function misfitsOf(asked: ReadonlyMap<PoseKey, Known>, seen: Seen): readonly Misfit[] {

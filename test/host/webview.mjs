@@ -27,17 +27,13 @@ export function webviewTools(page) {
     /** What axe finds wrong in a webview: each rule with the things that break it. */
     webviewFaults: async (/** @type {number} */ index) => faults(await frameOf(page, index)),
 
-    /** What axe finds wrong in a page that is given as HTML, in the colours that its reader prefers. A panel without scripts keeps axe out. */
-    pageFaults: async (/** @type {string} */ html, /** @type {'light' | 'dark'} */ colorScheme) => {
-      const other = await page.context().newPage();
-      try {
-        await other.emulateMedia({ colorScheme });
-        await other.setContent(html);
-        return await faults(other.mainFrame());
-      } finally {
-        await other.close();
-      }
-    },
+    /** What axe finds wrong in a page that is given as HTML, in the colours that its reader prefers. */
+    pageFaults: (/** @type {string} */ html, /** @type {'light' | 'dark'} */ colorScheme) =>
+      copyFaults(page, html, colorScheme),
+
+    /** What axe finds wrong in a copy of what a webview shows, in the theme's own colours. A panel without scripts keeps axe out. */
+    webviewCopyFaults: async (/** @type {number} */ index) =>
+      copyFaults(page, await (await frameOf(page, index)).content(), 'light'),
   };
 }
 
@@ -50,6 +46,21 @@ async function frameOf(/** @type {Page} */ page, index = 0) {
   const frame = await element?.ownerFrame();
   if (!frame) throw new Error('The webview has no page.');
   return frame;
+}
+
+async function copyFaults(
+  /** @type {Page} */ page,
+  /** @type {string} */ html,
+  /** @type {'light' | 'dark'} */ colorScheme,
+) {
+  const other = await page.context().newPage();
+  try {
+    await other.emulateMedia({ colorScheme });
+    await other.setContent(html);
+    return await faults(other.mainFrame());
+  } finally {
+    await other.close();
+  }
 }
 
 async function faults(/** @type {import('playwright-core').Frame} */ frame) {

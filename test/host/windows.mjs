@@ -1,6 +1,6 @@
 /**
- * Opens a sheet, reloads the window of VS Code, and checks that the sheet is there again as it was left; then moves it to a
- * window of its own. Tests inside the extension host cannot, since a reload ends them and they see one window only.
+ * Opens pages and a sheet, reloads the window of VS Code, and checks that each is there again, the sheet as it was left; then
+ * moves that to a window of its own. Tests inside the extension host cannot, since a reload ends them and they see one window only.
  *
  * Call: node test/host/windows.mjs [--web]
  *   --web  the extension runs in the browser's worker instead of in Node
@@ -12,7 +12,7 @@ import { parseArgs } from 'node:util';
 import { withVSCode } from './host.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const LIMIT_MS = 20_000;
+const LIMIT_MS = 60_000;
 
 const { values } = parseArgs({ options: { web: { type: 'boolean', default: false } } });
 const setting = {
@@ -38,6 +38,30 @@ const facts = await withVSCode(setting, async (page, tools) => {
       await page.waitForTimeout(100);
     }
   };
+  const reload = async () => {
+    await page.evaluate((address) => window.history.replaceState(null, '', address), withoutFile(page.url()));
+    await Promise.all([page.waitForEvent('load'), tools.palette('Developer: Reload Window')]);
+    await page.waitForSelector('.monaco-workbench .part.statusbar');
+  };
+  await tools.waitForHints(1);
+  const heard = [];
+  const close = 'View: Close Editor';
+  for (const [command, title, end, answer] of [
+    ['Swingwright: Show Progress', 'Runa', close],
+    ['Swingwright: Audit This Record', 'sound', close],
+    ['Swingwright: Show a Handout to the Side', 'Runa', 'View: Close Editors in Other Groups', 'Enter'],
+  ]) {
+    await tools.palette(command);
+    if (answer !== undefined) {
+      await page.getByPlaceholder('Who is the handout for?').waitFor();
+      await tools.press(answer);
+    }
+    await until((seen) => seen.title?.includes(title) === true);
+    await reload();
+    const seen = await until((now) => now.title?.includes(title) === true);
+    heard.push([`the page of "${command}" is there again`, seen?.title?.includes(title) === true]);
+    await tools.palette(end);
+  }
   await tools.waitForHints(1);
   await tools.palette('Swingwright: Open the Sheet to the Side');
   await until(({ checkpoint }) => checkpoint === 'address');
@@ -48,9 +72,7 @@ const facts = await withVSCode(setting, async (page, tools) => {
   await tools.webviewFocus('.slider input', 0);
   await tools.press('ArrowLeft');
   const before = await until(({ slider }) => slider === '48');
-  await page.evaluate((address) => window.history.replaceState(null, '', address), withoutFile(page.url()));
-  await Promise.all([page.waitForEvent('load'), tools.palette('Developer: Reload Window')]);
-  await page.waitForSelector('.monaco-workbench .part.statusbar');
+  await reload();
   const after = await until(({ slider }) => slider === '48');
   await tools.webviewClick('#tab-swing', 0);
   const swing = await until(({ checkpoint }) => checkpoint !== undefined);
@@ -62,6 +84,7 @@ const facts = await withVSCode(setting, async (page, tools) => {
     .locator('h1');
   const moved = await heading.textContent({ timeout: LIMIT_MS }).catch(() => undefined);
   return [
+    ...heard,
     ['the sheet was there', before?.title === 'Runa, six iron, 2026-08-03'],
     ['the sheet is there again', after?.title === before?.title],
     ['on the same tab', after?.tab === 'tab-what-if'],

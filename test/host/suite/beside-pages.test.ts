@@ -16,6 +16,10 @@ describe('pages beside one another', () => {
     );
     await writeFile(at('a.swing.yaml'), record('2026-05-14', 5));
     await writeFile(at('b.swing.yaml'), record('2026-06-02', 1));
+    const lean = (degrees: number): string =>
+      `checkpoints: { impact: { shaft_lean: ${degrees} deg forward } }\n`;
+    await writeFile(at('c.swing.yaml'), record('2026-05-20', 5) + lean(2));
+    await writeFile(at('d.swing.yaml'), record('2026-06-09', 1) + lean(9));
   });
   afterEach(() => vscode.commands.executeCommand('workbench.action.closeAllEditors'));
 
@@ -65,6 +69,35 @@ describe('pages beside one another', () => {
 
   describe('on the page', () => {
     before(needsStage);
+    before(async function () {
+      this.timeout(180_000);
+      await vscode.commands.executeCommand('swingwright.showProgress', at('ines.student.yaml'));
+      const isThere = async (): Promise<boolean> => /Ines/.test(await stage.webviewText().catch(() => ''));
+      // The first panel of a window waits for all that panels rest on.
+      await until(isThere).catch(() => until(isThere));
+      await vscode.commands.executeCommand('workbench.action.closeAllEditors');
+    });
+
+    for (const theme of ['light', 'dark', 'high-contrast-dark', 'high-contrast-light'] as const)
+      it(`have nothing that a rule of accessibility is against, in the ${theme} theme`, async () => {
+        await stage.theme(theme);
+        for (const [words, command, given] of [
+          [
+            /Impact, face-on/,
+            'compareRecords',
+            [at('c.swing.yaml'), [at('c.swing.yaml'), at('d.swing.yaml')]],
+          ],
+          [/Ines/, 'showProgress', [at('ines.student.yaml')]],
+          [/a\.swing\.yaml/, 'auditRecord', [at('a.swing.yaml')]],
+        ] as const) {
+          await vscode.commands.executeCommand(`swingwright.${command}`, ...given);
+          await until(async () => words.test(await stage.webviewText().catch(() => '')));
+          assert.deepEqual(await stage.webviewCopyFaults(), [], command);
+          await stage.screenshot(`page-${command}-${theme}`);
+          await vscode.commands.executeCommand('workbench.action.closeAllEditors');
+        }
+        await stage.theme('light');
+      }).timeout(120_000);
 
     it('list the revisions of the record in front with what each changed, and compare one with the one before', async function () {
       const isHere = vscode.extensions.getExtension('swingwright.swingwright') !== undefined;

@@ -44,6 +44,8 @@ export const stage = {
   webviewFaults: (index = 0) => act<string[]>('webviewFaults', index),
   /** What axe finds wrong in a page that is given as HTML. */
   pageFaults: (html: string, scheme: 'light' | 'dark') => act<string[]>('pageFaults', html, scheme),
+  /** What axe finds wrong in a copy of what a webview without scripts shows. */
+  webviewCopyFaults: (index = 0) => act<string[]>('webviewCopyFaults', index),
   /** The value of an expression in the page. */
   evaluate: <T>(expression: string) => act<T>('evaluate', expression),
   /** Runs the command with this title from the command palette. */

@@ -35,6 +35,7 @@ import { circularCauses } from './circular-causes.ts';
 import { circularReference } from './circular-reference.ts';
 import { consentAndPrivacy } from './consent-and-privacy.ts';
 import { dimensionsDoNotMatch } from './dimensions-do-not-match.ts';
+import { dateAfterRecord } from './date-after-record.ts';
 import { directionWithSign } from './direction-with-sign.ts';
 import { divotBehindLowPoint } from './divot-behind-low-point.ts';
 import { duplicateKey } from './duplicate-key.ts';
@@ -208,6 +209,7 @@ export const checks: readonly Check[] = [
   tooManyChanges,
   unknownReason,
   consentAndPrivacy,
+  dateAfterRecord,
   ownCheckWithoutHand,
   remarkStatedTwice,
   remarkAboutNothing,

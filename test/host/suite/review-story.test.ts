@@ -36,7 +36,6 @@ let home = '';
 
 describe('the review of a record on two branches', function () {
   this.timeout(300_000);
-  this.retries(0);
   before(needsStage);
   before(function () {
     // Git changes files under the editor here, and only beside an extension host in Node is there a git to do so.
@@ -186,6 +185,8 @@ async function change(document: vscode.TextDocument, from: string, to: string): 
   await put(document, from, to);
   // The command that saves would take the form of a thread in front of the record.
   assert.ok(await document.save());
+  assert.equal(readFileSync(uri.fsPath, 'utf8'), document.getText());
+  assert.ok(document.getText().includes(to));
 }
 
 /** As it lies on disk. */

@@ -13,6 +13,7 @@ import { changesDoNotFit } from './changes-do-not-fit.ts';
 import { changeInTwoWays } from './change-in-two-ways.ts';
 import { changeOfOutcome } from './change-of-outcome.ts';
 import { effectBothWays } from './effect-both-ways.ts';
+import { expressionTellsNothing } from './expression-tells-nothing.ts';
 import { faultWithoutEvidence } from './fault-without-evidence.ts';
 import { changeOfDerived } from './change-of-derived.ts';
 import { changeStatedTwice } from './change-stated-twice.ts';
@@ -34,6 +35,7 @@ import { circularCauses } from './circular-causes.ts';
 import { circularReference } from './circular-reference.ts';
 import { consentAndPrivacy } from './consent-and-privacy.ts';
 import { dimensionsDoNotMatch } from './dimensions-do-not-match.ts';
+import { dateAfterRecord } from './date-after-record.ts';
 import { directionWithSign } from './direction-with-sign.ts';
 import { divotBehindLowPoint } from './divot-behind-low-point.ts';
 import { duplicateKey } from './duplicate-key.ts';
@@ -177,6 +179,7 @@ export const checks: readonly Check[] = [
   entriesDoNotAgree,
   relationDoesNotHold,
   relationTellsNothing,
+  expressionTellsNothing,
   shapeAgainstCurve,
   flightAgainstShots,
   faultContradicted,
@@ -206,6 +209,7 @@ export const checks: readonly Check[] = [
   tooManyChanges,
   unknownReason,
   consentAndPrivacy,
+  dateAfterRecord,
   ownCheckWithoutHand,
   remarkStatedTwice,
   remarkAboutNothing,

@@ -1,4 +1,5 @@
 // The `audit` command: each entry of a record with how it was measured, who checks it and what leans on it, as text, CSV, JSON or a page.
+import { jsonText } from './formats/json-text.ts';
 import Papa from 'papaparse';
 import pc from 'picocolors';
 import { auditCells, auditColumns, auditRemarks } from '../analysis/audit-words.ts';
@@ -83,7 +84,7 @@ function json(audit: Audit, analysis: Analysis): string {
     leanedOn: audit.leanedOn.map(({ quantity: { id }, reading }) => ({ id, reading })),
     remarks: auditRemarks(audit, analysis),
   };
-  return `${JSON.stringify(body, null, 2)}\n`;
+  return jsonText(body);
 }
 
 /** What a spreadsheet would run; a number with a sign is none. */

@@ -1,4 +1,5 @@
 // The `check` command: every file's findings in the format asked for, and the exit code that a pipeline reads.
+import { jsonText } from './formats/json-text.ts';
 import { openRemark } from '../checks/open-remark.ts';
 import { createCache } from '../analysis/cache.ts';
 import type { FileState, Finding } from '../analysis/result.ts';
@@ -20,11 +21,7 @@ const writers: Record<Format, (reports: readonly FileReport[]) => string> = {
   text: textReport,
   lines: linesReport,
   json: (reports) =>
-    `${JSON.stringify(
-      reports.flatMap(({ file, findings }) => findings.map((f) => findingJson(file, f))),
-      null,
-      2,
-    )}\n`,
+    jsonText(reports.flatMap(({ file, findings }) => findings.map((f) => findingJson(file, f)))),
   sarif: sarifReport,
   junit: junitReport,
   badge: badgeReport,

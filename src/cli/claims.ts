@@ -1,4 +1,5 @@
 // The `claims` command: what the stated faults of one record are believed to do, beside physics and the student's other records.
+import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
 import { createCache } from '../analysis/cache.ts';
 import { faultCautions } from '../analysis/cautions.ts';
@@ -44,7 +45,7 @@ function claimsJson(analysis: Analysis, traced: readonly TracedClaim[]): string 
     claims: traced.map(claimJson),
     cautions: faultCautions(analysis),
   };
-  return `${JSON.stringify(json, null, 2)}\n`;
+  return jsonText(json);
 }
 
 function claimJson(claim: TracedClaim) {

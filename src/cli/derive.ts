@@ -1,4 +1,5 @@
 // The `derive` command: every quantity of one record, entered or computed, as a table or as JSON.
+import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
 import type { Analysis } from '../analysis/result.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
@@ -42,7 +43,7 @@ function derivationJson(analysis: Analysis): string {
   const agreement = agreementJson(analysis);
   const windows = windowsJson(analysis);
   const json = { format: 1, file, quantities, agreement, windows, ...(shots && { shots }), findings };
-  return `${JSON.stringify(json, null, 2)}\n`;
+  return jsonText(json);
 }
 
 /** In 95 of 100 cases the true value lies within, in the unit shown, if errors are normal. */

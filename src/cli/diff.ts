@@ -1,4 +1,5 @@
 // The `diff` and `history` commands: what changed from one version of a record to the next, by value, as a diff says it.
+import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
 import { compareRecords, isRecord, type RecordAnalysis } from '../analysis/compare.ts';
 import { diffInShort, diffLines, type DiffLine } from '../analysis/diff-words.ts';
@@ -59,9 +60,7 @@ export async function historyCommand(
     return { commit: of.commit, time: of.time, subject: of.subject, path: toPath(toUri(of.path)), words };
   });
   process.stdout.write(
-    format === 'json'
-      ? `${JSON.stringify({ format: 1, record: path, commits: rows }, null, 2)}\n`
-      : historyText(rows),
+    format === 'json' ? jsonText({ format: 1, record: path, commits: rows }) : historyText(rows),
   );
   return 0;
 }

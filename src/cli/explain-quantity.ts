@@ -1,4 +1,5 @@
 // The `explain` command for one quantity of a record: why it is what it is, as text or as JSON.
+import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
 import { explainedOf, verdictOn, type Explained } from '../analysis/explained.ts';
 import type { Analysis } from '../analysis/result.ts';
@@ -124,5 +125,5 @@ function jsonOf(explained: Explained, analysis: Analysis): string {
       u: spread(one.u),
     })),
   };
-  return `${JSON.stringify(json, null, 2)}\n`;
+  return jsonText(json);
 }

@@ -1,4 +1,5 @@
 // The `faults` command: the stated faults of one record with their verdicts, what nobody stated, and what causes what, as text or JSON.
+import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
 import type { Analysis } from '../analysis/result.ts';
 import { mirroredWords, numbersOf, percent, placeWords, verdictWords } from '../checks/verdict-words.ts';
@@ -52,7 +53,7 @@ function judgementJson(
     })),
     findings: analysis.findings.map((finding) => findingJson(file, finding)),
   };
-  return `${JSON.stringify(json, null, 2)}\n`;
+  return jsonText(json);
 }
 
 function verdictJson({ fault, uri, at, verdict, probability, lines }: FaultVerdict) {

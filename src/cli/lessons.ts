@@ -1,4 +1,5 @@
 // The `lessons` command: the students of a folder with their lessons by club and date, and where each stands, as text or JSON.
+import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
 import { counted, courseInShort, dayOf } from '../analysis/outcome-words.ts';
 import { findStudents, type ListedLesson, type StudentLessons } from '../analysis/students.ts';
@@ -52,7 +53,7 @@ function studentsJson(students: readonly StudentLessons[]): string {
       clubs: clubs.map(({ club, lessons: own }) => ({ club: club ?? null, lessons: own.map(lessonJson) })),
     })),
   };
-  return `${JSON.stringify(json, null, 2)}\n`;
+  return jsonText(json);
 }
 
 function lessonJson({ lesson, state: { errors, conflicts, due }, course }: ListedLesson) {

@@ -1,4 +1,5 @@
 // The `methods` command: how far methods of measuring agree in a folder's own records, and, if asked, what that says of them.
+import { jsonText } from './formats/json-text.ts';
 import { writeFile } from 'node:fs/promises';
 import { URI } from 'vscode-uri';
 import {
@@ -106,7 +107,7 @@ function agreementJson(
     })),
     figures,
   };
-  return `${JSON.stringify(body, null, 2)}\n`;
+  return jsonText(body);
 }
 
 async function write(

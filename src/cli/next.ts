@@ -1,4 +1,5 @@
 // The `next` command: what a record still has to measure, the most telling first, as text or as JSON.
+import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
 import { createCache } from '../analysis/cache.ts';
 import { planCautions } from '../analysis/cautions.ts';
@@ -78,5 +79,5 @@ function jsonOf(file: string, entries: readonly NextEntry[], cautions: readonly 
       is_known: one.isKnown,
     })),
   }));
-  return `${JSON.stringify({ format: 1, file, next, cautions }, null, 2)}\n`;
+  return jsonText({ format: 1, file, next, cautions });
 }

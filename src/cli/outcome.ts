@@ -1,4 +1,5 @@
 // The `outcome` command: what became of the plan of one record, and of the plan before it, as text or JSON.
+import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
 import { planCautions } from '../analysis/cautions.ts';
 import { courseOf, lastPlanOf, type Course, type HeldPlan, type LastPlan } from '../analysis/courses.ts';
@@ -123,7 +124,7 @@ function json(own: Lesson, course: Course | undefined, last: LastPlan | undefine
           },
     cautions: cautionsIn(course, last),
   };
-  return `${JSON.stringify(shown, null, 2)}\n`;
+  return jsonText(shown);
 }
 
 function lessonJson(lesson: Lesson) {

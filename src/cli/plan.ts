@@ -1,4 +1,5 @@
 // The `plan` command: what the plan of one record leads to and how its goals stand, or a proposal, as text or JSON; writes where asked.
+import { jsonText } from './formats/json-text.ts';
 import { readFile, writeFile } from 'node:fs/promises';
 import { URI } from 'vscode-uri';
 import { notUnderstoodIn, type NotUnderstood } from '../analysis/not-understood.ts';
@@ -255,7 +256,7 @@ function asJson(
             effects: [...proposal.prediction.outlooks.values()].map(outlookJson),
           },
   };
-  return `${JSON.stringify(json, null, 2)}\n`;
+  return jsonText(json);
 }
 
 function outlookJson({ quantity: { id, unit }, origin, value, u, difference, uDifference }: Outlook) {

@@ -1,4 +1,5 @@
 // The `predictions` command: how good the predictions of a folder have been, in all, by quantity and by origin, as text or JSON.
+import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
 import {
   leanWords,
@@ -67,7 +68,7 @@ function json(found: FolderPredictions): string {
     byQuantity: Object.fromEntries(byQuantity.map((tally) => [tally.quantity.id, quantityJson(tally)])),
     notCounted: Object.fromEntries(found.untested),
   };
-  return `${JSON.stringify(shown, null, 2)}\n`;
+  return jsonText(shown);
 }
 
 function tallyJson({ tested, inside, lessons, interval, spread, trust }: Tally) {

@@ -1,4 +1,5 @@
 // The `references` command: every place below a path that mentions a fault, a club, a quantity, a miss or a file, as text or JSON.
+import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
 import type { Card } from '../analysis/cards.ts';
 import type { Mention } from '../analysis/mentions.ts';
@@ -17,7 +18,7 @@ export async function references(
   const cards = await cardsBelow(path, undefined, signal);
   if (cards === undefined) return 2;
   const found = cards.flatMap((card) => placesOn(card, name));
-  if (format === 'json') process.stdout.write(`${JSON.stringify(found, null, 2)}\n`);
+  if (format === 'json') process.stdout.write(jsonText(found));
   else if (found.length > 0) process.stdout.write(found.map(line).join(''));
   else process.stderr.write(`swingwright: nothing mentions \`${printable(name)}\`.\n`);
   return found.length > 0 ? 0 : 1;

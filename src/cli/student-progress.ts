@@ -1,4 +1,5 @@
 // The `progress` command: how one student came along, club by club, as text, JSON or a page.
+import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
 import { findLessons } from '../analysis/lessons.ts';
 import { dayOf, outcomeInShort } from '../analysis/outcome-words.ts';
@@ -93,7 +94,7 @@ function clubText(club: ClubProgress): string {
 }
 
 function json(path: string, name: string, clubs: readonly ClubProgress[]): string {
-  return `${JSON.stringify({ format: 1, student: path, name, clubs: clubs.map(clubJson) }, null, 2)}\n`;
+  return jsonText({ format: 1, student: path, name, clubs: clubs.map(clubJson) });
 }
 
 function clubJson({

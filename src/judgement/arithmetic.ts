@@ -32,6 +32,15 @@ function sum(a: NumberPart, b: NumberPart, sign: 1 | -1, span: Span, walk: Walk)
 }
 
 function times(a: NumberPart, b: NumberPart, sign: 1 | -1, span: Span, walk: Walk): NumberPart | undefined {
+  if (sign === -1 && b.shape === 'constant' && b.compute([]) === 0) {
+    const found = 'a division by zero';
+    walk.lost.push({
+      code: 'expression-tells-nothing',
+      span: b.span,
+      found,
+      expected: 'a number other than zero',
+    });
+  }
   if (hasTemperature([a, b], span, walk)) return undefined;
   const [one, other] = [a.compute, b.compute];
   const compute = (values: Values): number =>

@@ -22,16 +22,34 @@ export function build(
   readonly built: Built | undefined;
   readonly quantities: readonly Quantity[];
   readonly problems: readonly ExpressionProblem[];
+  /** Parts of it that no values give a number for. */
+  readonly lost: readonly ExpressionProblem[];
 } {
-  const walk: Walk = { tokens, text, registry, slots: new Map(), problems: [] };
+  const walk: Walk = { tokens, text, registry, slots: new Map(), problems: [], lost: [] };
   const built = partOf(tree, walk);
   const quantities = [...walk.slots.keys()].flatMap((id) => registry.find(id) ?? []);
-  return { built, quantities, problems: walk.problems };
+  return { built, quantities, problems: walk.problems, lost: walk.lost };
 }
 
 const comparisons: ReadonlySet<string> = new Set(['smaller', 'smallerEq', 'larger', 'largerEq']);
 
 function partOf(node: SyntaxNode, walk: Walk): Built | undefined {
+  const part = meaningOf(node, walk);
+  const isLost = part?.sort === 'number' && part.shape === 'constant' && !Number.isFinite(part.compute([]));
+  // What it is a part of gives no number either.
+  if (!isLost || walk.lost.some(({ span }) => span.start >= part.span.start && span.end <= part.span.end))
+    return part;
+  const found = `${quote(walk.text.slice(part.span.start, part.span.end))}, which gives no number`;
+  walk.lost.push({
+    code: 'expression-tells-nothing',
+    span: part.span,
+    found,
+    expected: 'what can be worked out',
+  });
+  return part;
+}
+
+function meaningOf(node: SyntaxNode, walk: Walk): Built | undefined {
   switch (node.kind) {
     case 'leaf':
       return leaf(node, walk);

@@ -32,6 +32,8 @@ export interface Compiled {
   readonly expression: Expression | undefined;
   /** Places count from the start of the text. */
   readonly problems: readonly ExpressionProblem[];
+  /** Parts that no values give a number for, which is nothing wrong with how it is written. */
+  readonly lost: readonly ExpressionProblem[];
 }
 
 /**
@@ -40,21 +42,26 @@ export interface Compiled {
  * placeholders, and what it gives is walked, never run. Never throws.
  */
 export function compileExpression(text: string, registry: Registry = builtIn): Compiled {
-  const { built, quantities, problems } = builtFrom(text, registry);
-  if (built === undefined || problems.length > 0) return { expression: undefined, problems };
-  if (built.sort === 'number') return { expression: undefined, problems: [notACondition(built)] };
+  const { built, quantities, problems, lost } = builtFrom(text, registry);
+  if (built === undefined || problems.length > 0) return { expression: undefined, problems, lost };
+  if (built.sort === 'number') return { expression: undefined, problems: [notACondition(built)], lost };
   const { holds, margin } = built;
   const over = (box: Box): Truth => truthOver(built, box);
-  return { expression: { quantities, holds, margin, over }, problems: [] };
+  return { expression: { quantities, holds, margin, over }, problems: [], lost };
 }
 
 /** A condition or a number, whatever the text says; undefined where it cannot be read. */
 export function builtFrom(text: string, registry: Registry): ReturnType<typeof build> {
   const { tokens, problems: refusals } = scan(text);
-  if (refusals.length > 0) return { built: undefined, quantities: [], problems: refusals };
+  if (refusals.length > 0) return { built: undefined, quantities: [], problems: refusals, lost: [] };
   const parsed = parseSyntax(placeholders(tokens));
   if ('failedAt' in parsed)
-    return { built: undefined, quantities: [], problems: [unreadable(tokens, parsed.failedAt, text)] };
+    return {
+      built: undefined,
+      quantities: [],
+      problems: [unreadable(tokens, parsed.failedAt, text)],
+      lost: [],
+    };
   return build(parsed.tree, tokens, text, registry);
 }
 

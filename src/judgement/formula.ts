@@ -19,7 +19,8 @@ export function compileFormula(
   text: string,
   registry: Registry,
 ): { readonly formula: Formula | undefined; readonly problems: readonly ExpressionProblem[] } {
-  const { built, quantities, problems } = builtFrom(text, registry);
+  const { built, quantities, problems: wrong, lost } = builtFrom(text, registry);
+  const problems = [...wrong, ...lost];
   if (built === undefined || problems.length > 0) return { formula: undefined, problems };
   if (built.sort === 'condition') {
     const found = { code: 'unreadable-expression', span: built.span, found: 'a condition' } as const;

@@ -12,7 +12,8 @@ import { compileExpression, type Expression } from './expression.ts';
 import { compileFormula, type Formula } from './formula.ts';
 import { isSame, kindOf, nameOf } from './kind.ts';
 import { namesIn } from './message.ts';
-import { finestOf, tellingOf, type Difference } from './telling.ts';
+import { spelledOut } from './spelled-out.ts';
+import { finestOf, isEverNumber, tellingOf, type Difference } from './telling.ts';
 
 export interface CompiledCheck extends OwnCheck {
   readonly condition: Expression;
@@ -38,8 +39,9 @@ export function compileOwn(document: Pick<WorkspaceFile, 'methods' | 'own'>): Ow
   for (const one of derived) {
     const formula = formulaOf(one.is, registry, problems);
     if (formula === undefined || !isOfKind(one, formula, problems)) continue;
-    if (formula.quantities.length > 0) formulas.set(one, formula);
-    else problems.push(withoutQuantity(one.is));
+    if (formula.quantities.length === 0) problems.push(withoutQuantity(one.is));
+    else if (isEverNumber(formula.quantities, formula.compute)) formulas.set(one, formula);
+    else problems.push(tellsNothing(one.is, 'gives no number', 'what can be worked out'));
   }
   for (const one of circular(formulas)) {
     formulas.delete(one);
@@ -51,7 +53,8 @@ export function compileOwn(document: Pick<WorkspaceFile, 'methods' | 'own'>): Ow
     });
   }
   const rules = [...formulas].map(([one, formula]) => ruleOf(one, formula));
-  const related = relations.flatMap((one) => relationOf(one, registry, problems) ?? []);
+  const byId = new Map([...formulas].map(([{ quantity }, formula]) => [quantity.id, formula] as const));
+  const related = relations.flatMap((one) => relationOf(one, registry, byId, problems) ?? []);
   const key = JSON.stringify([
     registry,
     rules.map(({ outputs, formula }) => [outputs, formula]),
@@ -105,7 +108,12 @@ function ruleOf({ quantity, is }: OwnDerived, { quantities, compute }: Formula):
   };
 }
 
-function relationOf(one: OwnRelation, registry: Registry, problems: Problem[]): Relation | undefined {
+function relationOf(
+  one: OwnRelation,
+  registry: Registry,
+  formulas: ReadonlyMap<string, Formula>,
+  problems: Problem[],
+): Relation | undefined {
   const [left, right, spread] = [one.left, one.right, one.u].map((part) =>
     formulaOf(part, registry, problems),
   );
@@ -143,7 +151,7 @@ function relationOf(one: OwnRelation, registry: Registry, problems: Problem[]): 
     compute,
     isLinear: left.isLinear && right.isLinear,
   };
-  const telling = tellingOf(difference, u);
+  const telling = tellingOf(spelledOut(difference, formulas), u);
   if (telling !== 'tells') {
     const found = `${quote(one.says.value)}, which ${telling} within what is possible`;
     const expected = 'an equation that some swings meet and others do not';
@@ -167,7 +175,8 @@ function relationOf(one: OwnRelation, registry: Registry, problems: Problem[]): 
 }
 
 function checkOf(one: OwnCheck, registry: Registry, problems: Problem[]): CompiledCheck | undefined {
-  const { expression: condition, problems: own } = compileExpression(one.when.value, registry);
+  const { expression: condition, problems: wrong, lost } = compileExpression(one.when.value, registry);
+  const own = [...wrong, ...lost];
   const named = namesIn(one.message).filter(({ value }) => registry.find(value) === undefined);
   const at = one.at === undefined || registry.find(one.at.value) !== undefined ? [] : [one.at];
   problems.push(
@@ -181,7 +190,24 @@ function checkOf(one: OwnCheck, registry: Registry, problems: Problem[]): Compil
     })),
   );
   if (condition?.quantities.length === 0) problems.push(withoutQuantity(one.when));
-  return condition === undefined || condition.quantities.length === 0 ? undefined : { ...one, condition };
+  if (condition === undefined || condition.quantities.length === 0) return undefined;
+  const truth = truthOf(condition);
+  if (truth !== undefined && lost.length === 0)
+    problems.push(tellsNothing(one.when, truth, 'a condition that some swings meet and others do not'));
+  return { ...one, condition };
+}
+
+/** What a condition is for every swing that is possible; undefined where it tells swings apart. */
+function truthOf({ quantities, holds, margin, over }: Expression): string | undefined {
+  const [min, max] = [quantities.map(({ bounds }) => bounds.min), quantities.map(({ bounds }) => bounds.max)];
+  const truth = over({ min, max });
+  if (!Number.isNaN(truth)) return truth === 1 ? 'always holds' : 'never holds';
+  return isEverNumber(quantities, margin ?? holds) ? undefined : 'gives no number';
+}
+
+function tellsNothing({ value, span }: Located<string>, what: string, expected: string): Problem {
+  const found = `${quote(value)}, which ${what} within what is possible`;
+  return { code: 'expression-tells-nothing', span, found, expected };
 }
 
 function withoutQuantity({ value, span }: Located<string>): Problem {

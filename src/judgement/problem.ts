@@ -8,6 +8,7 @@ export type ExpressionCode =
   | 'unknown-function'
   | 'dimensions-do-not-match'
   | 'number-out-of-range'
+  | 'expression-tells-nothing'
   | 'unknown-unit';
 
 export type ExpressionProblem = Problem<ExpressionCode>;

@@ -1,7 +1,7 @@
 // Says whether an equation between quantities can tell anything within what is possible of them; knows no record.
 import type { Quantity } from '../registry/quantity.ts';
 
-export type Telling = 'tells' | 'always holds' | 'never holds';
+export type Telling = 'tells' | 'always holds' | 'never holds' | 'gives no number';
 
 /** An equation is far from true where its sides are so many of its standard uncertainties apart. */
 const far = 4;
@@ -19,7 +19,7 @@ export interface Difference {
  */
 export function tellingOf({ quantities, compute, isLinear }: Difference, u: number): Telling {
   const [least, most] = isLinear ? cornersOf(quantities, compute) : seenOf(quantities, compute);
-  if (!Number.isFinite(least) || !Number.isFinite(most)) return 'tells';
+  if (!Number.isFinite(least) || !Number.isFinite(most)) return 'gives no number';
   const isConstant = most - least <= 1e-9 * Math.max(u, Math.abs(most));
   const isAlways = least >= -u && most <= u;
   if (isConstant) return isAlways ? 'always holds' : 'never holds';
@@ -41,6 +41,11 @@ export function finestOf({ quantities, compute }: Difference): number {
     )
     .filter((move) => move > 0 && move < Infinity);
   return moves.length === 0 ? 0 : finest * Math.min(...moves);
+}
+
+/** Whether a number follows from any values that are possible: the root of what is always negative never has one. */
+export function isEverNumber(quantities: readonly Quantity[], compute: Difference['compute']): boolean {
+  return Number.isFinite(seenOf(quantities, compute)[0]);
 }
 
 type Ends = readonly [number, number];

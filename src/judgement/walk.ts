@@ -44,6 +44,8 @@ export interface Walk {
   readonly registry: Registry;
   readonly slots: Map<string, number>;
   readonly problems: ExpressionProblem[];
+  /** Parts that no values give a number for. */
+  readonly lost: ExpressionProblem[];
 }
 
 export function say(

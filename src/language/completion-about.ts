@@ -54,9 +54,9 @@ export function continueAbout(
   at: number,
   desire: Desire,
 ): Continuation | undefined {
-  const { analysis, cursor, earlier } = desire;
+  const { analysis, cursor } = desire;
   const { registry } = analysis.subject;
-  const habit = habitOf(quantity, analysis, earlier);
+  const habit = habitOf(quantity, desire);
   const meaningOf = (name: string): string | undefined => registry.findMethod(name)?.meaning;
   if (form === 'size') return continueSize(value, at, quantity, habit, causesAt(desire));
   if (form === 'step') {

@@ -18,10 +18,19 @@ export interface Habit {
   readonly methods: readonly string[];
 }
 
-/** `earlier` is the student's record before this one. */
-export function habitOf(quantity: Quantity, analysis: Analysis, earlier: SwingRecord | undefined): Habit {
+/** What is known of how the student's lessons were measured. */
+export interface Past {
+  readonly analysis: Analysis;
+  /** The student's record before this one. */
+  readonly earlier: SwingRecord | undefined;
+  /** Each quantity as it was measured the last time, in whichever lesson that was; those of `earlier` where there is none. */
+  readonly usual?: ReadonlyMap<string, Entry> | undefined;
+}
+
+export function habitOf(quantity: Quantity, { analysis, earlier, usual: past }: Past): Habit {
   const own = entriesOf(analysis.document).filter(({ id }) => id !== quantity.id);
-  const last = earlier?.entries.get(quantity.id)?.readings.at(-1)?.measure;
+  const entry = (past ?? earlier?.entries)?.get(quantity.id);
+  const last = entry?.readings.at(-1)?.measure;
   const alike = own.filter((entry) => entry.quantity.key === quantity.key);
   const near = own.filter(
     ({ quantity: { dimension, section } }) =>

@@ -76,7 +76,7 @@ function newRecord(desire: Desire): Proposal {
 
 /** A checkpoint with what the template, the faults, the plan or the record before ask for there. */
 function checkpointForms(desire: Desire): Proposal[] {
-  const { analysis, cursor, earlier, newline, text } = desire;
+  const { cursor, newline, text } = desire;
   return checkpoints.flatMap((checkpoint) => {
     if (cursor.siblings.has(checkpoint)) return [];
     const asked = askedBelow(`checkpoints.${checkpoint}`, desire);
@@ -84,7 +84,7 @@ function checkpointForms(desire: Desire): Proposal[] {
     const marks = stops();
     const inner = asked.map(
       (quantity) =>
-        `${' '.repeat(cursor.column + stepOf(text))}${quantity.key}: ${blank(quantity, analysis, earlier, marks)}`,
+        `${' '.repeat(cursor.column + stepOf(text))}${quantity.key}: ${blank(quantity, desire, marks)}`,
     );
     return [
       snippet(
@@ -99,14 +99,14 @@ function checkpointForms(desire: Desire): Proposal[] {
 
 /** All that is still asked for in this mapping. */
 function entryForm(desire: Desire, path: Path): Proposal[] {
-  const { analysis, cursor, earlier, newline } = desire;
+  const { cursor, newline } = desire;
   const prefix = path.join('.');
   const asked = askedBelow(prefix, desire).filter(
     ({ id, key }) => id === `${prefix}.${key}` && !cursor.siblings.has(key),
   );
   if (asked.length < 2) return [];
   const marks = stops();
-  const lines = asked.map((quantity) => `${quantity.key}: ${blank(quantity, analysis, earlier, marks)}`);
+  const lines = asked.map((quantity) => `${quantity.key}: ${blank(quantity, desire, marks)}`);
   return [
     snippet(
       'entries asked for',
@@ -130,7 +130,7 @@ function askedBelow(prefix: string, { analysis, earlier }: Desire): readonly Qua
 
 /** Keys and blanks for these ids, mapping by mapping in the order of a record. */
 function measuredLines(asked: readonly string[], desire: Desire, marks: Stops): readonly string[] {
-  const { analysis, earlier } = desire;
+  const { analysis } = desire;
   const lines: string[] = [];
   const write = (found: readonly Quantity[], depth: number): void => {
     const groups = new Map<string, Quantity[]>();
@@ -142,7 +142,7 @@ function measuredLines(asked: readonly string[], desire: Desire, marks: Stops): 
       const indent = ' '.repeat(depth * 2);
       const [only] = below;
       if (only?.id.split('.').length === depth + 1)
-        lines.push(`${indent}${part}: ${blank(only, analysis, earlier, marks)}`);
+        lines.push(`${indent}${part}: ${blank(only, desire, marks)}`);
       else {
         lines.push(`${indent}${part}:`);
         write(below, depth + 1);
@@ -163,13 +163,8 @@ function measuredLines(asked: readonly string[], desire: Desire, marks: Stops): 
 }
 
 /** A number to fill in, with the unit, direction and method that are usual. */
-function blank(
-  quantity: Quantity,
-  analysis: Desire['analysis'],
-  earlier: Desire['earlier'],
-  { gap, choice }: Stops,
-): string {
-  const habit = habitOf(quantity, analysis, earlier);
+function blank(quantity: Quantity, desire: Desire, { gap, choice }: Stops): string {
+  const habit = habitOf(quantity, desire);
   const number = gap();
   const [direction] = habit.directions;
   const word = direction === undefined ? '' : ` ${habit.isOneSided ? direction : choice(habit.directions)}`;
@@ -205,26 +200,26 @@ function change(desire: Desire): Proposal {
   return snippet('a change', text, 'a change with reason and proof', 'change');
 }
 
-function goal({ analysis, earlier }: Desire): Proposal {
+function goal(desire: Desire): Proposal {
   const { gap, choice } = stops();
   const flight = (key: string): string => {
-    const quantity = analysis.subject.registry.find(`flight.${key}`)!;
-    return habitOf(quantity, analysis, earlier).unit;
+    const quantity = desire.analysis.subject.registry.find(`flight.${key}`)!;
+    return habitOf(quantity, desire).unit;
   };
   const text = `{ shape: ${choice(shapeWords)}, start: ${gap('0..2')} ${flight('start')} ${choice(['right', 'left'])}, carry: ${gap('150')} ${flight('carry')} }`;
   return snippet('a goal', text, 'shape, start and carry', 'goal');
 }
 
-function window(quantity: Quantity, { analysis, earlier }: Desire): Proposal {
+function window(quantity: Quantity, desire: Desire): Proposal {
   const { gap, choice } = stops();
-  const { unit, directions } = habitOf(quantity, analysis, earlier);
+  const { unit, directions } = habitOf(quantity, desire);
   const text = `{ window: ${gap('0')}..${gap('1')} ${escapeSnippet(unit)}${turn(directions, choice)}, strict: ${choice(['gentle', 'firm'])}, source: ${gap('common practice')} }`;
   return snippet('a window', text, 'with strictness and source', 'window');
 }
 
-function longForm(quantity: Quantity, { analysis, earlier }: Desire): Proposal {
+function longForm(quantity: Quantity, desire: Desire): Proposal {
   const { gap, choice } = stops();
-  const { unit, directions, methods } = habitOf(quantity, analysis, earlier);
+  const { unit, directions, methods } = habitOf(quantity, desire);
   const text = `{ value: ${gap('0')}${unit === '' ? '' : ` ${escapeSnippet(unit)}`}${turn(directions, choice)}, by: ${choice(methods)}, note: "${gap()}" }`;
   return snippet('the long form', text, 'value, method and note', 'long form');
 }

@@ -3,7 +3,7 @@ import { lineTableOf } from '../analysis/positions.ts';
 import type { Analysis } from '../analysis/result.ts';
 import type { Span } from '../measure/measure.ts';
 import { cursorAt, type Cursor } from '../record/cursor.ts';
-import type { SwingRecord } from '../record/document.ts';
+import type { Entry, SwingRecord } from '../record/document.ts';
 import { proposeCodes } from './completion-codes.ts';
 import { continueExpression } from './completion-expression.ts';
 import { habitOf } from './completion-habits.ts';
@@ -23,6 +23,8 @@ export interface CompletionRequest extends Abilities {
   readonly files: readonly string[];
   /** The student's record before this one. */
   readonly earlier: SwingRecord | undefined;
+  /** Each quantity as it was measured the last time; those of `earlier` where it is left out. */
+  readonly usual?: ReadonlyMap<string, Entry> | undefined;
   /** Year, month and day, as a record has it. */
   readonly today: string;
 }
@@ -183,10 +185,10 @@ function valuesAt(desire: Desire, offset: number): Found {
 }
 
 function methods(desire: Desire, path: Path): Proposal[] {
-  const { analysis, earlier } = desire;
+  const { analysis } = desire;
   const quantity = quantityAt(analysis.document.kind, path.slice(0, -1), analysis.subject.registry)!;
   const known = methodWords(desire);
-  return habitOf(quantity, analysis, earlier).methods.map((name) => ({
+  return habitOf(quantity, desire).methods.map((name) => ({
     label: name,
     text: name,
     kind: 'word',

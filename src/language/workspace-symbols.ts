@@ -1,10 +1,10 @@
-// Students, lessons, faults and templates of a workspace by name, for an editor's search; reads no file.
+// Students, lessons, faults, templates and what a workspace has of its own by name, for an editor's search; reads no file.
 import type { Card } from '../analysis/cards.ts';
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
 import type { Span } from '../measure/measure.ts';
 import type { WorkspaceSymbol } from './shapes.ts';
 
-const kinds = { student: 5, template: 11, quantity: 16, fault: 20, record: 24 } as const;
+const kinds = { student: 5, template: 11, quantity: 16, fault: 20, record: 24, rule: 14 } as const;
 
 /** More than this nobody looks through. */
 const mostSymbols = 500;
@@ -46,10 +46,26 @@ function symbolsOn(card: Card, students: ReadonlyMap<string, string>): readonly 
       return [...card.faults.values()].map(({ id, title }) =>
         symbol(card, id.value, kinds.fault, id.span, title ?? fileName(card.uri)),
       );
-    case 'review':
     case 'workspace':
+      return ownSymbols(card);
+    case 'review':
       return [];
   }
+}
+
+/** As declared: what belongs to several checkpoints is one. */
+function ownSymbols(card: Card): readonly WorkspaceSymbol[] {
+  const declared = card.mentions.filter(({ role }) => role === 'definition');
+  const bySpan = new Map(declared.map((mention) => [mention.span.start, mention]));
+  return [...bySpan.values()].map(({ thing, span }) =>
+    symbol(
+      card,
+      card.text.slice(span.start, span.end),
+      thing.kind === 'quantity' ? kinds.quantity : kinds.rule,
+      span,
+      `own ${thing.kind}`,
+    ),
+  );
 }
 
 function symbol(

@@ -88,6 +88,8 @@ export interface Injury {
   readonly part: Located<string>;
   /** Undefined where the words name no known part. */
   readonly place: BodyPlace | undefined;
+  /** As written: a year, a month, a day, or words. */
+  readonly since: Located<string> | undefined;
   readonly note: string | undefined;
 }
 

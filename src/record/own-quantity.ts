@@ -134,7 +134,7 @@ function quantityAt(
   const bounds = rangeAt('bounds', value, notation, source, reader) ?? (isAlike ? like.bounds : undefined);
   const practice = practiceWithin(bounds, value, notation, source, reader);
   const uncertainty = uncertaintyAt(value, notation, reader) ?? (isAlike ? like.uncertainty : undefined);
-  const words = wordsAt(value, 'title') ?? key.replaceAll('_', ' ');
+  const words = titleOf(value, reader) ?? key.replaceAll('_', ' ');
   if (bounds === undefined && !valueAt(value, 'bounds'))
     missing('bounds', 'the window that is possible', pair, reader);
   const isComputed = kind === 'derived' && !valueAt(value, 'uncertainty');
@@ -211,7 +211,21 @@ function unitOf(
 
 function decimalsOf(value: Tree): number | undefined {
   const plain = valueAt(value, 'decimals')?.plain;
-  return typeof plain === 'number' && plain >= 0 && plain <= 6 ? Math.round(plain) : undefined;
+  return typeof plain === 'number' && Number.isInteger(plain) && plain >= 0 && plain <= 6 ? plain : undefined;
+}
+
+/** Undefined, and said to be so, where it has nothing in it. */
+function titleOf(value: Tree, { problems }: Reader): string | undefined {
+  const title = wordsAt(value, 'title');
+  if (title === undefined || title.trim() !== '') return title;
+  const expected = 'what the quantity is called, or no `title`';
+  problems.push({
+    code: 'wrong-shape',
+    span: valueAt(value, 'title')!.span,
+    found: 'an empty title',
+    expected,
+  });
+  return undefined;
 }
 
 function lateralOf(value: Tree): boolean | undefined {

@@ -33,6 +33,8 @@ function set(branch: Branch, [key = '', ...rest]: readonly string[], value: stri
               ? spaced(known.head, written)
               : `${known.head} `,
           value: written,
+          // Of a key without a value the space before its comment came before the value.
+          tail: known.tail.startsWith('#') ? ` ${known.tail}` : known.tail,
         };
   const children = known === undefined ? [...branch.children, child] : branch.children.with(at, child);
   return { ...branch, children };

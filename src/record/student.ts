@@ -73,6 +73,13 @@ function readBirth(tree: Tree | undefined, reader: Reader): Located<string> | un
   return undefined;
 }
 
+/** A year alone is a number in YAML. */
+function readSince(tree: Tree | undefined): Injury['since'] {
+  return tree?.kind === 'scalar' && tree.plain !== null
+    ? { value: tree.source, span: innerSpan(tree) }
+    : undefined;
+}
+
 /** Where part and side name different sides, either may be meant: the caution stands for both. */
 function readInjuries(
   tree: Tree | undefined,
@@ -87,8 +94,9 @@ function readInjuries(
     const written = wordAt(item, 'side');
     const side = bodySides.find((known) => known === written?.value);
     const note = wordsAt(item, 'note');
+    const since = readSince(valueAt(item, 'since'));
     if (place?.side === undefined || side === undefined || !areSidesApart(place.side, side, hand))
-      return [{ part, place: place && { ...place, side: side ?? place.side }, note }];
+      return [{ part, place: place && { ...place, side: side ?? place.side }, since, note }];
     const whose = hand === undefined ? 'one player' : `a ${hand}-handed player`;
     reader.problems.push({
       code: 'side-against-part',
@@ -96,6 +104,6 @@ function readInjuries(
       found: `\`side: ${side}\` with ${quote(part.value)}`,
       expected: `one side: of ${whose} these are two, and cautions are given for both`,
     });
-    return [{ part, place: { ...place, side: 'both' }, note }];
+    return [{ part, place: { ...place, side: 'both' }, since, note }];
   });
 }

@@ -9,6 +9,7 @@ import type { Reader } from './entry.ts';
 import { readShotColumns } from './shot-columns.ts';
 import { readFigure } from './figure.ts';
 import { readOwn } from './own.ts';
+import { checkMethodName } from './own-method.ts';
 import { isEmpty, valueAt, type Tree } from './tree.ts';
 import { wordAt, wordsAt } from './word.ts';
 
@@ -75,7 +76,11 @@ function readSeverities(tree: Tree | undefined): WorkspaceParts['severities'] {
 function readMethods(tree: Tree | undefined, reader: Reader): ReadonlyMap<string, Method> {
   const methods = new Map<string, Method>();
   if (tree?.kind !== 'map') return methods;
-  for (const { key, value } of tree.pairs.values()) {
+  for (const pair of tree.pairs.values()) {
+    const { key, value } = pair;
+    checkMethodName(pair, reader);
+    // Nothing could be measured by no word at all.
+    if (key.trim() === '') continue;
     const meaning = wordsAt(value, 'meaning') ?? reader.registry.findMethod(key)?.meaning ?? '';
     methods.set(key, {
       name: key,

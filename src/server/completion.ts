@@ -1,7 +1,7 @@
 // Gathers what proposals need beside the analysis: the files around, the student's last lesson and today's date; knows no protocol.
 import type { Analysis } from '../analysis/result.ts';
 import type { CompletionRequest } from '../language/index.ts';
-import type { SwingRecord } from '../record/document.ts';
+import type { Entry, SwingRecord } from '../record/document.ts';
 import { kindOf } from '../record/kind.ts';
 import { parseDocument } from '../record/parse.ts';
 import { resolveReference } from '../record/reference.ts';
@@ -10,7 +10,7 @@ import type { Files } from './files.ts';
 /** More of the latest records than this are not looked through for the student's own. */
 const mostLooked = 6;
 
-export type Surroundings = Pick<CompletionRequest, 'files' | 'earlier' | 'today'>;
+export type Surroundings = Pick<CompletionRequest, 'files' | 'earlier' | 'usual' | 'today'>;
 
 /** `roots` are the folders to look through. */
 export async function surroundingsOf(
@@ -21,20 +21,20 @@ export async function surroundingsOf(
 ): Promise<Surroundings> {
   const lists = await Promise.all(roots.map((root) => files.list(root).catch((): readonly string[] => [])));
   const found = [...new Set(lists.flat())];
-  const earlier = await earlierRecord(analysis, found, files);
-  return { files: found, earlier, today: dayOf(now) };
+  const lessons = await earlierLessons(analysis, found, files);
+  return { files: found, earlier: lessons[0], usual: usualIn(lessons), today: dayOf(now) };
 }
 
 /**
- * The last record before this one in the same folder, of the same student where this one names one, of the same club if there is
- * one, and with something measured if there is one: a lesson that is still empty hides no habit.
+ * The records before this one in the same folder, of the same student where this one names one: those of the same club first, of
+ * these those with something measured, so that a lesson that is still empty hides no habit, and of these the latest.
  */
-async function earlierRecord(
+async function earlierLessons(
   { uri, document, subject: { registry } }: Analysis,
   found: readonly string[],
   files: Files,
-): Promise<SwingRecord | undefined> {
-  if (document.kind !== 'swing') return undefined;
+): Promise<readonly SwingRecord[]> {
+  if (document.kind !== 'swing') return [];
   const folder = folderOf(uri);
   const records = found.filter(
     (other) => other !== uri && kindOf(other) === 'swing' && folderOf(other) === folder,
@@ -51,8 +51,17 @@ async function earlierRecord(
     const theirs = record.student === undefined ? undefined : resolveReference(other, record.student.value);
     if (student === undefined || theirs === student) lessons.push(record);
   }
-  const alike = lessons.filter(({ club }) => club?.value === document.club?.value);
-  return alike.find(isMeasured) ?? alike[0] ?? lessons.find(isMeasured) ?? lessons[0];
+  const rank = (record: SwingRecord): number =>
+    (record.club?.value === document.club?.value ? 0 : 2) + (isMeasured(record) ? 0 : 1);
+  return lessons.toSorted((a, b) => rank(a) - rank(b));
+}
+
+/** What the last lesson left out is as it was in the one before that had it. */
+function usualIn(lessons: readonly SwingRecord[]): ReadonlyMap<string, Entry> {
+  const usual = new Map<string, Entry>();
+  for (const { entries } of lessons)
+    for (const [id, entry] of entries) if (!usual.has(id) && entry.readings.length > 0) usual.set(id, entry);
+  return usual;
 }
 
 function isMeasured({ entries }: SwingRecord): boolean {

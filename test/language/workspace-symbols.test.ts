@@ -28,6 +28,32 @@ describe('symbols of the workspace', () => {
     assert.deepEqual(find('HANDLE'), ['handle-trails (base.faults.yaml)']);
   });
 
+  it('are own quantities, derived ones, relations and checks, each once', () => {
+    const files = {
+      'swingwright.yaml': `swingwright: 1
+quantities:
+  delivery.wand: { like: delivery.face }
+  checkpoints.rib_turn: { like: checkpoints.shoulder_turn, at: [top, impact] }
+derived: { delivery.far: { like: delivery.face, is: 2 * delivery.wand } }
+relations: { alike: { says: delivery.wand ≈ delivery.face ± 1 deg } }
+checks: { wide: { when: delivery.wand > 3 deg, message: Wide. } }
+`,
+    };
+    const symbols = findWorkspaceSymbols(cardsIn(files), '');
+    assert.deepEqual(
+      symbols.map(({ name, containerName }) => `${name} (${containerName})`),
+      [
+        'delivery.wand (own quantity)',
+        'checkpoints.rib_turn (own quantity)',
+        'delivery.far (own quantity)',
+        'alike (own relation)',
+        'wide (own check)',
+      ],
+    );
+    const { uri, range } = symbols[2]!.location;
+    assert.equal(shown(uri, range, files), 'swingwright.yaml:5: delivery.far');
+  });
+
   it('lead to the name in its file', () => {
     const [symbol] = findWorkspaceSymbols(cardsIn(), 'handle-trails');
     assert.equal(symbol?.location.uri, `${lessons}base.faults.yaml`);

@@ -44,6 +44,18 @@ describe('proposals of the server', () => {
     assert.equal((await labelsAt(`${head}    ball_position: 8 $0`, {}, all))[0], 'cm behind by tape');
   });
 
+  it('know how a quantity was measured the last time that it was, in whichever lesson', async () => {
+    const around = {
+      ...files,
+      '2026-04-25.swing.yaml':
+        'swing: 1\nstudent: tove.student.yaml\ndate: 2026-04-25\nclub: seven iron\ndelivery: { attack: 3 deg down by radar }\n',
+    };
+    const lesson = 'swing: 1\nstudent: tove.student.yaml\nclub: seven iron\n';
+    const position = `${lesson}checkpoints:\n  address:\n    ball_position: 8 $0`;
+    assert.equal((await labelsAt(position, {}, around))[0], 'cm behind by tape');
+    assert.equal((await labelsAt(`${lesson}delivery:\n  attack: 2 $0`, {}, around))[0], 'deg down by radar');
+  });
+
   it('hold snippets only for a client that knows them', async () => {
     const snippetSupport = { textDocument: { completion: { completionItem: { snippetSupport: true } } } };
     assert.ok((await labelsAt('$0', snippetSupport)).includes('new record'));

@@ -84,7 +84,7 @@ const described: Readonly<Record<string, Schema>> = {
   unit: word('The unit of a bare number, and the one shown.'),
   decimals: {
     description: 'The decimals shown where the uncertainty does not say better.',
-    type: ['number', 'null'],
+    type: ['integer', 'null'],
     minimum: 0,
   },
   directions: mappingOf(

@@ -1,4 +1,5 @@
 // A comparison as JSON: numbers in the units shown, stable names; compares nothing.
+import { jsonText } from './json-text.ts';
 import type {
   Comparison,
   Difference,
@@ -66,7 +67,7 @@ export function comparisonJson(first: string, second: string, comparison: Compar
     predicted: predicted.map(changeJson),
     held: held === undefined ? null : { planOf: held.plan, outcome: outcomeJson(held.outcome) },
   };
-  return `${JSON.stringify(json, null, 2)}\n`;
+  return jsonText(json);
 }
 
 export function templateJson(
@@ -97,7 +98,7 @@ export function templateJson(
       };
     }),
   };
-  return `${JSON.stringify(json, null, 2)}\n`;
+  return jsonText(json);
 }
 
 function changeJson({ quantity, state, before, after, difference, aspects }: QuantityChange) {

@@ -1,4 +1,5 @@
 // Prints what is remarked on a record, for people and for programs; text from files is made harmless before it is printed.
+import { jsonText } from './json-text.ts';
 import pc from 'picocolors';
 import type { Review, Reviewed, SignOff, Thread, ThreadComment } from '../../analysis/review.ts';
 import { toPath } from '../../disk/files.ts';
@@ -45,7 +46,7 @@ export function reviewJson({ record }: Reviewed, { threads, signOffs }: Review):
       place,
     })),
   };
-  return `${JSON.stringify(body, null, 2)}\n`;
+  return jsonText(body);
 }
 
 function signOffLine({ by, time, isVoid }: SignOff): string {

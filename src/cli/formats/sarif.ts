@@ -1,4 +1,5 @@
 // Reports as SARIF 2.1.0 (OASIS, 2020), the format that code hosts show beside the line.
+import { jsonText } from './json-text.ts';
 import { createHash } from 'node:crypto';
 import type { Log, Result, ReportingDescriptor, Location } from 'sarif';
 import type { Severity } from '../../checks/check.ts';
@@ -30,7 +31,7 @@ export function sarifReport(reports: readonly FileReport[]): string {
       },
     ],
   };
-  return `${JSON.stringify(log, null, 2)}\n`;
+  return jsonText(log);
 }
 
 function rule(check: (typeof checks)[number]): ReportingDescriptor {

@@ -9,8 +9,9 @@ import { chosen, combine, compare, negate, type Comparison } from './condition.t
 import { findFunction, functionNames } from './functions.ts';
 import { isSame, kindOf, nameOf, plain } from './kind.ts';
 import type { ExpressionProblem } from './problem.ts';
-import { everythingKnown, type Token } from './scan.ts';
-import { leavesOf, type SyntaxNode } from './syntax.ts';
+import { refuse, spanOf } from './refusal.ts';
+import type { Token } from './scan.ts';
+import type { SyntaxNode } from './syntax.ts';
 import { say, type Built, type ConditionPart, type NumberPart, type Values, type Walk } from './walk.ts';
 
 export function build(
@@ -281,27 +282,6 @@ function choice(node: SyntaxNode & { kind: 'choice' }, walk: Walk): Built | unde
   }
   const [a, b] = [yes, no].map((part) => (part.sort === 'condition' ? 'a condition' : nameOf(part.kind)));
   return say(walk, 'dimensions-do-not-match', span, `${a} or else ${b}`, 'the same on both sides of `:`');
-}
-
-function refuse(node: SyntaxNode, walk: Walk): undefined {
-  const span = spanOf(node, walk);
-  return say(
-    walk,
-    'expression-not-allowed',
-    span,
-    quote(walk.text.slice(span.start, span.end)),
-    everythingKnown,
-  );
-}
-
-/** From the first to the last name or number below the node; the whole text where there is none. */
-function spanOf(node: SyntaxNode, walk: Walk): Span {
-  const spans = leavesOf(node).flatMap((name) => walk.tokens[Number(name.slice(1))]?.span ?? []);
-  if (spans.length === 0) return { start: 0, end: walk.text.length };
-  return {
-    start: Math.min(...spans.map(({ start }) => start)),
-    end: Math.max(...spans.map(({ end }) => end)),
-  };
 }
 
 /** All of the arguments as numbers, or undefined where one is none. */

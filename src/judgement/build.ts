@@ -8,10 +8,9 @@ import { arithmetic, type Arithmetic } from './arithmetic.ts';
 import { chosen, combine, compare, negate, type Comparison } from './condition.ts';
 import { findFunction, functionNames } from './functions.ts';
 import { isSame, kindOf, nameOf, plain } from './kind.ts';
-import type { ExpressionProblem } from './problem.ts';
-import { refuse, spanOf } from './refusal.ts';
-import type { Token } from './scan.ts';
-import type { SyntaxNode } from './syntax.ts';
+import { noted } from './lost-parts.ts';
+import { everythingKnown, type Token } from './scan.ts';
+import { leavesOf, type SyntaxNode } from './syntax.ts';
 import { say, type Built, type ConditionPart, type NumberPart, type Values, type Walk } from './walk.ts';
 
 export function build(
@@ -22,10 +21,7 @@ export function build(
 ): {
   readonly built: Built | undefined;
   readonly quantities: readonly Quantity[];
-  readonly problems: readonly ExpressionProblem[];
-  /** Parts of it that no values give a number for. */
-  readonly lost: readonly ExpressionProblem[];
-} {
+} & Pick<Walk, 'problems' | 'lost'> {
   const walk: Walk = { tokens, text, registry, slots: new Map(), problems: [], lost: [] };
   const built = partOf(tree, walk);
   const quantities = [...walk.slots.keys()].flatMap((id) => registry.find(id) ?? []);
@@ -35,19 +31,7 @@ export function build(
 const comparisons: ReadonlySet<string> = new Set(['smaller', 'smallerEq', 'larger', 'largerEq']);
 
 function partOf(node: SyntaxNode, walk: Walk): Built | undefined {
-  const part = meaningOf(node, walk);
-  const isLost = part?.sort === 'number' && part.shape === 'constant' && !Number.isFinite(part.compute([]));
-  // What it is a part of gives no number either.
-  if (!isLost || walk.lost.some(({ span }) => span.start >= part.span.start && span.end <= part.span.end))
-    return part;
-  const found = `${quote(walk.text.slice(part.span.start, part.span.end))}, which gives no number`;
-  walk.lost.push({
-    code: 'expression-tells-nothing',
-    span: part.span,
-    found,
-    expected: 'what can be worked out',
-  });
-  return part;
+  return noted(meaningOf(node, walk), walk);
 }
 
 function meaningOf(node: SyntaxNode, walk: Walk): Built | undefined {
@@ -282,6 +266,27 @@ function choice(node: SyntaxNode & { kind: 'choice' }, walk: Walk): Built | unde
   }
   const [a, b] = [yes, no].map((part) => (part.sort === 'condition' ? 'a condition' : nameOf(part.kind)));
   return say(walk, 'dimensions-do-not-match', span, `${a} or else ${b}`, 'the same on both sides of `:`');
+}
+
+function refuse(node: SyntaxNode, walk: Walk): undefined {
+  const span = spanOf(node, walk);
+  return say(
+    walk,
+    'expression-not-allowed',
+    span,
+    quote(walk.text.slice(span.start, span.end)),
+    everythingKnown,
+  );
+}
+
+/** From the first to the last name or number below the node; the whole text where there is none. */
+function spanOf(node: SyntaxNode, walk: Walk): Span {
+  const spans = leavesOf(node).flatMap((name) => walk.tokens[Number(name.slice(1))]?.span ?? []);
+  if (spans.length === 0) return { start: 0, end: walk.text.length };
+  return {
+    start: Math.min(...spans.map(({ start }) => start)),
+    end: Math.max(...spans.map(({ end }) => end)),
+  };
 }
 
 /** All of the arguments as numbers, or undefined where one is none. */

@@ -8,7 +8,7 @@ import { arithmetic, type Arithmetic } from './arithmetic.ts';
 import { chosen, combine, compare, negate, type Comparison } from './condition.ts';
 import { findFunction, functionNames } from './functions.ts';
 import { isSame, kindOf, nameOf, plain } from './kind.ts';
-import type { ExpressionProblem } from './problem.ts';
+import { noted } from './lost-parts.ts';
 import { everythingKnown, type Token } from './scan.ts';
 import { leavesOf, type SyntaxNode } from './syntax.ts';
 import { say, type Built, type ConditionPart, type NumberPart, type Values, type Walk } from './walk.ts';
@@ -21,10 +21,7 @@ export function build(
 ): {
   readonly built: Built | undefined;
   readonly quantities: readonly Quantity[];
-  readonly problems: readonly ExpressionProblem[];
-  /** Parts of it that no values give a number for. */
-  readonly lost: readonly ExpressionProblem[];
-} {
+} & Pick<Walk, 'problems' | 'lost'> {
   const walk: Walk = { tokens, text, registry, slots: new Map(), problems: [], lost: [] };
   const built = partOf(tree, walk);
   const quantities = [...walk.slots.keys()].flatMap((id) => registry.find(id) ?? []);
@@ -34,19 +31,7 @@ export function build(
 const comparisons: ReadonlySet<string> = new Set(['smaller', 'smallerEq', 'larger', 'largerEq']);
 
 function partOf(node: SyntaxNode, walk: Walk): Built | undefined {
-  const part = meaningOf(node, walk);
-  const isLost = part?.sort === 'number' && part.shape === 'constant' && !Number.isFinite(part.compute([]));
-  // What it is a part of gives no number either.
-  if (!isLost || walk.lost.some(({ span }) => span.start >= part.span.start && span.end <= part.span.end))
-    return part;
-  const found = `${quote(walk.text.slice(part.span.start, part.span.end))}, which gives no number`;
-  walk.lost.push({
-    code: 'expression-tells-nothing',
-    span: part.span,
-    found,
-    expected: 'what can be worked out',
-  });
-  return part;
+  return noted(meaningOf(node, walk), walk);
 }
 
 function meaningOf(node: SyntaxNode, walk: Walk): Built | undefined {

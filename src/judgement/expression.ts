@@ -53,7 +53,7 @@ export function compileExpression(text: string, registry: Registry = builtIn): C
 /** A condition or a number, whatever the text says; undefined where it cannot be read. */
 export function builtFrom(text: string, registry: Registry): ReturnType<typeof build> {
   const { tokens, problems: refusals } = scan(text);
-  if (refusals.length > 0) return { built: undefined, quantities: [], problems: refusals, lost: [] };
+  if (refusals.length > 0) return { built: undefined, quantities: [], problems: [...refusals], lost: [] };
   const parsed = parseSyntax(placeholders(tokens));
   if ('failedAt' in parsed)
     return {

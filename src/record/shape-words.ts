@@ -23,6 +23,7 @@ function shapesOf(types: readonly string[]): string {
 const typeWords: Readonly<Record<string, string>> = {
   string: 'words',
   number: 'a number',
+  integer: 'a whole number',
   boolean: '`true` or `false`',
   object: 'a mapping (keys with values)',
   array: 'a list',

@@ -23,7 +23,7 @@ checks:
   far:
     message: Far.
     when: delivery.release_ratio > 2 * log(0 - 1)
-#                                      ^^^^^^^^^ warning[expression-tells-nothing]`);
+#                                      ^^^^^^^^^^ warning[expression-tells-nothing]`);
   });
 
   it('marks a condition of an own check that always or never holds, or gives no number', () => {

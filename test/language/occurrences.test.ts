@@ -1,7 +1,12 @@
 // A thing is found wherever it is mentioned, and nothing that only bears the same name.
 import assert from 'node:assert/strict';
+import { cardOf } from '../../src/analysis/cards.ts';
+import { occurrencesOf } from '../../src/analysis/occurrences.ts';
+import { parseDocument } from '../../src/record/parse.ts';
+import { registryOf } from '../../src/record/workspace.ts';
+import { builtIn } from '../../src/registry/registry.ts';
 import { findHighlights, findMention, findOccurrences } from '../../src/language/index.ts';
-import { cardsIn, cursorAt, practice, shown, type Cursor } from './practice.ts';
+import { cardsIn, cursorAt, lessons, practice, shown, type Cursor } from './practice.ts';
 
 function occurrences({ analysis, position, files }: Cursor, includeDeclaration = true): string[] {
   const mention = findMention(analysis, position);
@@ -81,6 +86,33 @@ describe('occurrences', () => {
       'swingwright.yaml:2: flight.carry',
     ]);
     assert.deepEqual(occurrences(cursorAt('a.swing.yaml', 'total', '', files)).length, 2);
+  });
+
+  it('of an own quantity are those of its own folder, where another one declares the same id', () => {
+    const own = 'swingwright: 1\nquantities: { delivery.wand: { like: delivery.face } }\n';
+    const lesson = 'swing: 1\ndelivery: { wand: 1 deg right }\n';
+    const cards = ['one', 'two'].flatMap((folder) => {
+      const workspace = `${lessons}${folder}/swingwright.yaml`;
+      const document = parseDocument('workspace', own);
+      assert.ok(document.kind === 'workspace');
+      const registry = registryOf(document);
+      return [
+        cardOf(workspace, document, { registry: builtIn, workspace }),
+        cardOf(`${lessons}${folder}/a.swing.yaml`, parseDocument('swing', lesson, registry), {
+          registry,
+          workspace,
+        }),
+      ];
+    });
+    const thing = {
+      kind: 'quantity',
+      name: 'delivery.wand',
+      workspace: `${lessons}two/swingwright.yaml`,
+    } as const;
+    assert.deepEqual(
+      occurrencesOf(thing, cards).map(({ uri }) => uri.replace(lessons, '')),
+      ['two/swingwright.yaml', 'two/a.swing.yaml'],
+    );
   });
 
   it('are none of a word that stands for nothing', () => {

@@ -4,7 +4,8 @@ import { parseDocument } from '../../src/record/parse.ts';
 
 function problemsIn(text: string): readonly string[] {
   return parseDocument('workspace', `swingwright: 1\n${text}\n`).problems.map(
-    ({ code, span, found }) => `${code} ${`swingwright: 1\n${text}\n`.slice(span.start, span.end)}: ${found}`,
+    ({ code, span, found, expected }) =>
+      `${code} ${`swingwright: 1\n${text}\n`.slice(span.start, span.end)}: ${found} / ${expected}`,
   );
 }
 
@@ -27,7 +28,7 @@ describe('an own quantity', () => {
   it('has a whole number of decimals', () => {
     const problems = problemsIn('quantities: { delivery.wand: { like: delivery.face, decimals: 1.5 } }');
     assert.equal(problems.length, 1);
-    assert.match(problems[0]!, /1\.5/);
+    assert.match(problems[0]!, /1\.5.* \/ a whole number$/);
   });
 
   it('has a title with something in it, or none', () => {

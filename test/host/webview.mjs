@@ -31,6 +31,18 @@ export function webviewTools(page) {
     pageFaults: (/** @type {string} */ html, /** @type {'light' | 'dark'} */ colorScheme) =>
       copyFaults(page, html, colorScheme),
 
+    /** On how many sheets of A4 a page that is given as HTML is printed. */
+    printedSheets: async (/** @type {string} */ html) => {
+      const other = await page.context().newPage();
+      try {
+        await other.setContent(html);
+        const pdf = await other.pdf({ format: 'A4', preferCSSPageSize: true });
+        return pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+      } finally {
+        await other.close();
+      }
+    },
+
     /** What axe finds wrong in a copy of what a webview shows, in the theme's own colours. A panel without scripts keeps axe out. */
     webviewCopyFaults: async (/** @type {number} */ index) =>
       copyFaults(page, await (await frameOf(page, index)).content(), 'light'),

@@ -15,7 +15,7 @@ export function handoutPage(handout: Handout, audience: Audience): string {
   return pageOf({
     title: [title, ...facts].join(', '),
     language,
-    style: handoutStyle,
+    style: handoutStyle + lettersOf(content),
     children: (
       <>
         <header class="top">
@@ -64,6 +64,58 @@ export function handoutPage(handout: Handout, audience: Audience): string {
       </>
     ),
   });
+}
+
+/** pt: the height within the margins of A4, what stands about the tables, and what each has besides its rows. */
+const sheet = { height: 774, foot: 44, table: 34 } as const;
+/** Letters of a row, in all its cells, that stand on one line, as the widest of usual fonts has them. */
+const lettersOnLine = 75;
+
+/** Letters that the first sheet has room for at 9.2 pt, in usual fonts and the widest of them; and what a headline of 22 pt has. */
+const room = { sheet: 1350, headline: 26 } as const;
+
+/**
+ * A browser prints as it is told: letters are as large as a sheet has room for, so that the handout keeps the pages that were promised.
+ * A page takes as much of them as goes with the square of their size.
+ */
+function lettersOf(content: Content): string {
+  const { title, tables } = content;
+  const page = Math.min(
+    9.2,
+    Math.max(5.5, 9.2 * Math.sqrt(room.sheet / Math.max(1, lettersOfSheet(content)))),
+  );
+  const headline = Math.min(22, Math.max(11, (22 * room.headline) / Math.max(1, title.length)));
+  const lines = tables.flatMap(({ columns, rows, rest }) =>
+    [columns, ...rows, ...(rest === undefined ? [] : [[rest]])].map((cells) =>
+      Math.ceil(Math.max(1, cells.join('').length) / lettersOnLine),
+    ),
+  );
+  const heights = lines.reduce((sum, count) => sum + 1.32 * count + 0.45, 0);
+  const size = (sheet.height - sheet.foot - sheet.table * tables.length) / Math.max(1, heights);
+  const table = Math.min(8.4, Math.max(5, size));
+  return `@media print { html { --page: ${page.toFixed(2)}pt; --headline: ${headline.toFixed(1)}pt; --table: ${table.toFixed(2)}pt; } }`;
+}
+
+/** Cards stand side by side, so that each takes as much as the fullest. */
+function lettersOfSheet({
+  title,
+  wish,
+  saw,
+  misses,
+  chains,
+  cards,
+  measureNext,
+  care,
+  gaps,
+  further,
+}: Content): number {
+  const cardLetters = cards.map(
+    ({ title: name, step, feel, drills, why }) => [name, step, feel, ...drills, why].join('').length,
+  );
+  const rest = [title, ...wish, ...saw.flatMap((one) => [one.title, one.text]), misses, ...chains.flat()]
+    .concat(measureNext, care, gaps, further)
+    .join('').length;
+  return rest + cards.length * Math.max(0, ...cardLetters);
 }
 
 function Saw({ content: { speech, saw, misses } }: { readonly content: Content }): Picture {

@@ -47,7 +47,7 @@ main footer { margin-top: 22px; }
 @media (max-width: 640px) { main { padding: 20px 16px; } .two, .two.even, .cards.one .card { display: block; } .top p { text-align: left; } }
 @media print {
   @page { size: A4; margin: 12mm 14mm; }
-  html, body { font-size: 9.2pt; line-height: 1.32; }
+  html, body { font-size: var(--page); line-height: 1.32; }
   main { padding: 0; }
   main section { margin-top: 11pt; }
   .two { grid-template-columns: minmax(0, 1.25fr) minmax(0, 1fr) !important; }
@@ -57,13 +57,16 @@ main footer { margin-top: 22px; }
   .cards.one { grid-template-columns: minmax(0, 1fr); }
   .card { padding: 7pt 9pt; break-inside: avoid; }
   .card svg { max-width: 176pt; margin: 2pt auto; }
-  .top h1 { font-size: 22pt; }
+  .top h1 { font-size: var(--headline); }
   .wish { margin-top: 7pt; }
-  .flight svg { max-height: 185pt; }
+  .flight svg { max-height: 170pt; }
+  .care, .wish, .saw li { break-inside: avoid; }
   .saw li { margin-bottom: 5pt; }
   .second { break-before: page; }
-  .numbers { margin-top: 11pt; break-inside: avoid; }
-  .numbers td, .numbers th { font-size: 8.4pt; padding: 1.6pt 8pt 1.6pt 0; }
+  .numbers { margin-top: 9pt; break-inside: avoid; }
+  .numbers:first-child { margin-top: 0; }
+  .numbers td, .numbers th, .numbers p { font-size: var(--table); line-height: 1.32; padding: 0.19em 1em 0.19em 0; }
+  .numbers p { margin: 0; }
   main footer { margin-top: 9pt; font-size: 8pt; }
 }
 `;

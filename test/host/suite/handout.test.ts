@@ -74,6 +74,7 @@ plan:
         const page = new TextDecoder().decode(await vscode.workspace.fs.readFile(to));
         for (const scheme of ['light', 'dark'] as const)
           assert.deepEqual(await stage.pageFaults(page, scheme), []);
+        assert.equal(await stage.printedSheets(page), audience === 'student' ? 1 : 2);
       });
   });
 });

@@ -46,6 +46,8 @@ export const stage = {
   pageFaults: (html: string, scheme: 'light' | 'dark') => act<string[]>('pageFaults', html, scheme),
   /** What axe finds wrong in a copy of what a webview without scripts shows. */
   webviewCopyFaults: (index = 0) => act<string[]>('webviewCopyFaults', index),
+  /** On how many sheets of A4 a page that is given as HTML is printed. */
+  printedSheets: (html: string) => act<number>('printedSheets', html),
   /** The value of an expression in the page. */
   evaluate: <T>(expression: string) => act<T>('evaluate', expression),
   /** Runs the command with this title from the command palette. */

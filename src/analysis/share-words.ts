@@ -9,12 +9,12 @@ export interface Alias {
 
 const msADay = 86_400_000;
 
-/** Another day, so many days later; the same words where they are no day of the calendar. Months and years move with their middle. */
-export function shiftedDay(words: string, days: number): string {
+/** Another day, so many days later; undefined where they are no day of the calendar. Months and years move with their middle. */
+export function shiftedDay(words: string, days: number): string | undefined {
   if (isDate(words)) return moved(words, days).slice(0, 10);
   if (/^\d{4}-\d{2}$/.test(words) && isDate(`${words}-15`)) return moved(`${words}-15`, days).slice(0, 7);
   if (/^\d{4}$/.test(words)) return moved(`${words}-07-01`, days).slice(0, 4);
-  return words;
+  return undefined;
 }
 
 function moved(day: string, days: number): string {
@@ -45,7 +45,7 @@ export function cleaned(words: string, aliases: readonly Alias[], days: number):
     (text, { name, alias }) => text.replace(patternOf(name), alias),
     words.normalize('NFC'),
   );
-  return named.replace(/\d{4}-\d{2}(?:-\d{2})?(?!\d)/g, (day) => shiftedDay(day, days));
+  return named.replace(/\d{4}-\d{2}(?:-\d{2})?(?!\d)/g, (day) => shiftedDay(day, days) ?? day);
 }
 
 const patterns = new Map<string, RegExp>();

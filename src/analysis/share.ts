@@ -1,13 +1,17 @@
 // Makes copies of records and of all that they refer to in which nobody can be found: other names and days, no free text; reads no file.
+import { codes } from '../checks/table.ts';
 import type { SwingRecord } from '../record/document.ts';
 import { kindOf } from '../record/kind.ts';
 import { printShots } from '../record/print-shots.ts';
 import { printTree } from '../record/print-tree.ts';
 import { relativePath, resolveReference } from '../record/reference.ts';
+import { builtIn } from '../registry/registry.ts';
 import { fileNameOf, freeName } from './file-name.ts';
 import type { Analysis } from './result.ts';
-import { cleanedWord, copyOf, type Left } from './share-copy.ts';
-import { aliasesOf, cleaned, shiftedDay, type Alias } from './share-words.ts';
+import { formatWords } from './format-words.ts';
+import { copyOf, type Left } from './share-copy.ts';
+import { sharedNames, type SharedNames } from './share-names.ts';
+import { aliasesOf, cleaned, shiftedDay } from './share-words.ts';
 import type { PrivatePart } from './share-parts.ts';
 
 export interface ShareWish {
@@ -52,8 +56,13 @@ export function share(wish: ShareWish): ShareResult {
     ...students.flatMap(({ names, alias }) => names.map((name) => ({ name, alias: slugOf(alias) }))),
     ...wish.otherNames.map((name) => ({ name, alias: 'somebody' })),
   ]);
-  const renamed = (words: string): string => cleanedWord(words, aliases, days);
-  const places = placesOf(records, students, aliases, days);
+  // A name that is a word of the format stays in ids.
+  const inNames = aliases.filter(({ name }) => !formatWords.has(name.toLowerCase()));
+  const names = sharedNames(
+    [...new Set(records.map(({ subject }) => subject.registry))],
+    wish.keep.has('names') ? (words) => cleaned(words, inNames, days) : undefined,
+  );
+  const places = placesOf(records, students, names, days);
   const leftOut = new Map<Left, number>();
   const shared: SharedFile[] = [];
   for (const [uri, path] of places) {
@@ -62,7 +71,10 @@ export function share(wish: ShareWish): ShareResult {
     if (kind === undefined) {
       const shots = records.find(({ subject }) => subject.shots?.uri === uri)?.subject;
       if (shots?.shots !== undefined)
-        shared.push({ path, text: printShots(shots.shots.shots, shots.registry, renamed) });
+        shared.push({
+          path,
+          text: printShots(shots.shots.shots, shots.registry, (words) => names.wordsFor(words) ?? ''),
+        });
       continue;
     }
     if (analysis === undefined || kind === 'review') continue;
@@ -70,6 +82,8 @@ export function share(wish: ShareWish): ShareResult {
       kind,
       analysis,
       aliases,
+      names,
+      isCode: (word) => codes.includes(word) || builtIn.findMethod(word) !== undefined,
       days,
       keep: wish.keep,
       aliasOfStudent: students.find((student) => student.uri === uri)?.alias,
@@ -97,7 +111,8 @@ interface SharedStudent {
   readonly alias: string;
 }
 
-function reasonAgainst({ records, files }: ShareWish): string | undefined {
+function reasonAgainst({ records, files, days }: ShareWish): string | undefined {
+  if (days === 0) return 'The days would stay what they are; expected a number of days other than 0.';
   if (records.length === 0) return 'There is no record; expected at least one.';
   if (new Set(records.map(({ subject }) => subject.workspace?.uri)).size > 1)
     return 'The records lie under several files `swingwright.yaml`; expected records of one practice.';
@@ -140,42 +155,32 @@ function studentsOf(records: readonly Analysis[]): readonly SharedStudent[] {
 function placesOf(
   records: readonly Analysis[],
   students: readonly SharedStudent[],
-  aliases: readonly Alias[],
+  names: SharedNames,
   days: number,
 ): ReadonlyMap<string, string> {
   const places = new Map<string, string>();
   const put = (uri: string | undefined, base: string, suffix: string): void => {
     if (uri !== undefined && !places.has(uri)) places.set(uri, freeName(base, suffix, places.values()));
   };
-  const safe = (words: string, fallback: string): string =>
-    fileNameOf(cleaned(words.replaceAll('-', ' '), aliases, days), fallback);
   for (const { uri, document, subject } of records) {
     if (document.kind !== 'swing') continue;
     const student = students.find((one) => one.uri === subject.student?.uri);
     const folder = student === undefined ? 'records' : slugOf(student.alias);
     put(student?.uri, `${folder}/${folder}`, '.student.yaml');
-    put(uri, `${folder}/${recordName(document, safe, days)}`, '.swing.yaml');
+    put(uri, `${folder}/${recordName(document, names, days)}`, '.swing.yaml');
     if (subject.shots?.file !== undefined) put(subject.shots.uri, `${folder}/shots`, '.csv');
-    put(
-      subject.template?.uri,
-      `templates/${safe(stemOf(subject.template?.uri), 'template')}`,
-      '.template.yaml',
-    );
-    for (const book of subject.faultBooks)
-      put(book.uri, `books/${safe(stemOf(book.uri), 'book')}`, '.faults.yaml');
+    put(subject.template?.uri, 'templates/template', '.template.yaml');
+    for (const book of subject.faultBooks) put(book.uri, 'books/book', '.faults.yaml');
     if (subject.workspace !== undefined) places.set(subject.workspace.uri, 'swingwright.yaml');
   }
   return places;
 }
 
-function recordName(
-  { date, club }: SwingRecord,
-  safe: (words: string, fallback: string) => string,
-  days: number,
-): string {
+function recordName({ date, club }: SwingRecord, names: SharedNames, days: number): string {
+  const day = date && shiftedDay(date.value, days);
   const parts = [
-    ...(date === undefined ? [] : [shiftedDay(date.value, days)]),
-    ...(club === undefined ? [] : [safe(club.value, 'club')]),
+    ...(day === undefined ? [] : [day]),
+    ...(club === undefined ? [] : [fileNameOf(names.nameFor('club', club.value), 'club')]),
   ];
   return parts.length === 0 ? 'record' : parts.join('-');
 }

@@ -29,7 +29,7 @@ export function addShareCommand(program: Command, signal: AbortSignal): void {
 /** A thousand years either way keep a day within the calendar. */
 function days(words: string): number {
   const number = Number(words);
-  if (words.trim() === '' || !Number.isInteger(number) || Math.abs(number) > 365_000)
-    throw new InvalidArgumentError('expected a whole number of days.');
+  if (words.trim() === '' || !Number.isInteger(number) || Math.abs(number) > 365_000 || number === 0)
+    throw new InvalidArgumentError('expected a whole number of days other than 0.');
   return number;
 }

@@ -6,7 +6,7 @@ import type { FileShot } from './shots-file.ts';
 
 /**
  * One line a shot that could be read, each number with unit, uncertainty and method, so that no setting is needed to read it.
- * The columns are named by quantity, as `named` spells its id.
+ * The columns are named by quantity. `named` spells ids, and the methods and directions of numbers.
  */
 export function printShots(
   shots: readonly FileShot[],
@@ -17,7 +17,7 @@ export function printShots(
   const rows = shots.map(({ measures }) =>
     ids.map((id) => {
       const [quantity, measure] = [registry.find(id), measures.get(id)];
-      return quantity === undefined || measure === undefined ? '' : printMeasure(measure, quantity);
+      return quantity === undefined || measure === undefined ? '' : named(printMeasure(measure, quantity));
     }),
   );
   return `${Papa.unparse([ids.map(named), ...rows], { newline: '\n' })}\n`;

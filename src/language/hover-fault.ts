@@ -33,7 +33,8 @@ export function hoverOnFault(
       table: claimLines(analysis, stated, lessons),
     };
   const miss = judgement.misses.find(({ stated: one }) => holds(one.miss.span, offset));
-  if (miss !== undefined) return { span: miss.stated.miss.span, lines: missLines(miss, handOf(analysis.subject)) };
+  if (miss !== undefined)
+    return { span: miss.stated.miss.span, lines: missLines(miss, handOf(analysis.subject)) };
   const reason = document.plan.flatMap(({ because }) => because).find(({ span }) => holds(span, offset));
   const known = reason && judgement.faults.get(reason.value);
   if (reason === undefined || known === undefined) return undefined;

@@ -3,8 +3,7 @@ import assert from 'node:assert/strict';
 import { findMiss } from '../../src/registry/registry.ts';
 import { meaningOfMiss } from '../../src/registry/meaning-of-miss.ts';
 
-const of = (word: string, hand: 'left' | 'right' | undefined): string =>
-  meaningOfMiss(findMiss(word)!, hand);
+const of = (word: string, hand: 'left' | 'right' | undefined): string => meaningOfMiss(findMiss(word)!, hand);
 
 describe('what a miss means', () => {
   // A left-hander's slice and push go left, hook and pull right: common practice, no source.

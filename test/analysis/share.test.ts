@@ -3,16 +3,13 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { createCache } from '../../src/analysis/cache.ts';
 import type { Practice } from '../../src/analysis/lessons.ts';
-import type { FileState } from '../../src/analysis/result.ts';
 import { settle } from '../../src/analysis/settle.ts';
-import { share, type SharedFile, type ShareWish } from '../../src/analysis/share.ts';
 import { privateParts, treatments } from '../../src/analysis/share-parts.ts';
-import { shareSources } from '../../src/analysis/share-sources.ts';
 import { formatWords } from '../../src/analysis/format-words.ts';
 import { kindOf } from '../../src/record/kind.ts';
 import { methods } from '../../src/registry/generated.ts';
+<<<<<<< HEAD
 import { findQuantity } from '../../src/registry/registry.ts';
 import { practice as top, samples } from '../samples.ts';
 
@@ -51,6 +48,10 @@ function written(files: readonly SharedFile[]): string {
 
 const files = (entries: Record<string, string>): ReadonlyMap<string, string> =>
   new Map(Object.entries(entries).map(([path, text]) => [top + path, text]));
+=======
+import { samples } from '../samples.ts';
+import { copiesOf, files, never, practiceOf, shareAll, written } from './shared-copies.ts';
+>>>>>>> main
 
 const lesson = `swing: 1
 student: ZOE.student.yaml

@@ -163,8 +163,12 @@ function aspectsOf(
   second: RecordAnalysis,
 ): readonly Aspect[] {
   const [a, b] = [figureOf(before, first), figureOf(after, second)];
+  // One reading more has most in common with the others: only what is new among them is told.
+  const isAsMany = before.readings.length === after.readings.length;
   const words = (of: (reading: Reading) => string | number | boolean | undefined): boolean =>
-    !areSame(before.readings.map(of), after.readings.map(of));
+    isAsMany
+      ? !areSame(before.readings.map(of), after.readings.map(of))
+      : !areSame([...new Set(before.readings.map(of))], [...new Set(after.readings.map(of))]);
   const all: readonly (readonly [Aspect, boolean])[] = [
     ['value', !isClose(a?.value, b?.value, Math.max(a?.u ?? 0, b?.u ?? 0))],
     ['uncertainty', !isClose(a?.u ?? undefined, b?.u ?? undefined, 0)],
@@ -173,12 +177,15 @@ function aspectsOf(
     ['doubt', words(({ doubtful }) => doubtful)],
     ['note', words(({ note }) => note?.replace(/\s+/g, ' ').trim())],
     ['frame', words(({ seen }) => seen?.trim())],
-    [
-      'readings',
-      words(({ measure }) => roundedTo9(measure.value)) && before.readings.length + after.readings.length > 2,
-    ],
+    ['readings', !areSame(...valuesOf(before, after)) && before.readings.length + after.readings.length > 2],
   ];
   return all.flatMap(([aspect, differs]) => (differs ? [aspect] : []));
+}
+
+function valuesOf(before: Entry, after: Entry): readonly [readonly number[], readonly number[]] {
+  const values = ({ readings }: Entry): readonly number[] =>
+    readings.map(({ measure }) => roundedTo9(measure.value));
+  return [values(before), values(after)];
 }
 
 /** Whether both lists hold the same, in whatever order. */

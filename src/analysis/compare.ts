@@ -11,6 +11,7 @@ import {
   compareMisses,
   comparePlans,
 } from './compare-judgement.ts';
+import { compareSigned } from './compare-signed.ts';
 import { holdPlan } from './courses.ts';
 import { studentOf, type Lesson } from './lessons.ts';
 import { hasPlan, isLater } from './open-plan.ts';
@@ -44,9 +45,11 @@ export function compareRecords(first: RecordAnalysis, second: RecordAnalysis): C
     shots: compareShots(first, second),
   };
   const goals = compareGoals(first, second);
+  const signed = compareSigned(first.document.text, second.document.text, { ...parts, goals });
   const isSame =
-    Object.values(parts).every((part) => part.length === 0) && goals.every(({ state }) => state === 'same');
-  return { ...parts, goals, sameEntries, held: heldBetween(first, second), isSame };
+    [...Object.values(parts), signed].every((part) => part.length === 0) &&
+    goals.every(({ state }) => state === 'same');
+  return { ...parts, goals, signed, sameEntries, held: heldBetween(first, second), isSame };
 }
 
 /** Undefined where the second is no template. */

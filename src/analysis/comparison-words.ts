@@ -114,8 +114,20 @@ export function shotsWords(quantity: Quantity, shots: ShotsOf | undefined): stri
 
 /** What differs, in a few sentences. */
 export function summaryOf(comparison: Comparison): readonly string[] {
-  const { entries, sameEntries, computed, findings, faults, misses, goals, plan, shots, words, isSame } =
-    comparison;
+  const {
+    entries,
+    sameEntries,
+    computed,
+    findings,
+    faults,
+    misses,
+    goals,
+    plan,
+    shots,
+    signed,
+    words,
+    isSame,
+  } = comparison;
   if (isSame)
     return [
       `Nothing differs: ${sameEntries === 1 ? '1 entry says' : `${sameEntries} entries say`} the same.`,
@@ -144,6 +156,7 @@ export function summaryOf(comparison: Comparison): readonly string[] {
     ...(goals.every(({ state }) => state === 'same') ? [] : ['goals differ']),
     ...(plan.length === 0 ? [] : ['the plan differs']),
     ...(shots.length === 0 ? [] : ['the shots differ']),
+    ...signed.slice(0, 3).map(({ key }) => `${key} differs`),
   ];
   return others.length === 0 ? parts : [...parts, `${capital(others.join(', '))}.`];
 }

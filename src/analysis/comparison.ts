@@ -123,6 +123,15 @@ export interface HeldBetween {
   readonly outcome: Outcome;
 }
 
+/** Another value that a signature stands under, as the record writes it; no value of a text that YAML cannot read. */
+export interface SignedChange {
+  /** Keys and names joined by points: `notes`, `faults.hangs-back.note`. */
+  readonly key: string;
+  readonly state: ChangeState;
+  readonly before: string | undefined;
+  readonly after: string | undefined;
+}
+
 export interface Comparison {
   readonly words: readonly WordChange[];
   /** Entries of the record, and of student and club as it uses them, in the order of the registry. */
@@ -139,6 +148,8 @@ export interface Comparison {
   readonly plan: readonly PlanChange[];
   readonly predicted: readonly QuantityChange[];
   readonly shots: readonly ShotsChange[];
+  /** What nothing of the above tells, though a sign-off hangs on it. */
+  readonly signed: readonly SignedChange[];
   /** Undefined unless one lesson with a plan came before the other, of the same student and with the same club. */
   readonly held: HeldBetween | undefined;
   /** Whether nothing at all differs. */

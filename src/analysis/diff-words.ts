@@ -11,7 +11,7 @@ import {
   shotsWords,
   sizeInShort,
 } from './comparison-words.ts';
-import type { ChangeState, Comparison, QuantityChange } from './comparison.ts';
+import type { ChangeState, Comparison, GoalChange, QuantityChange } from './comparison.ts';
 import { nameWithin } from '../checks/agreement.ts';
 
 export interface DiffLine {
@@ -24,7 +24,7 @@ const signs: Readonly<Record<ChangeState, DiffLine['sign']>> = { new: '+', gone:
 
 /** Values first, then what the coach wrote of faults, goals and plan, then findings. None where nothing differs but looks. */
 export function diffLines(comparison: Comparison): readonly DiffLine[] {
-  const { words, entries, shots, faults, misses, goals, plan, predicted, findings } = comparison;
+  const { words, entries, shots, faults, misses, goals, plan, predicted, signed, findings } = comparison;
   return [
     ...words.map(({ of, before, after }): DiffLine => ({
       sign: before === undefined ? '+' : after === undefined ? '-' : '~',
@@ -37,11 +37,11 @@ export function diffLines(comparison: Comparison): readonly DiffLine[] {
     })),
     ...faults.map((fault): DiffLine => ({
       sign: signs[fault.state],
-      words: `fault, ${faultWords(fault)}: ${faultStates[fault.state]}; the numbers say ${judgedWords(fault.before)} → ${judgedWords(fault.after)}`,
+      words: `fault, ${faultWords(fault)}: ${faultStates[fault.state]}; the numbers say ${fromTo(judgedWords(fault.before), judgedWords(fault.after))}`,
     })),
     ...misses.map(({ miss, state }): DiffLine => ({ sign: signs[state], words: `miss, ${miss}` })),
     ...goals.flatMap((goal): readonly DiffLine[] =>
-      goal.state === 'same' ? [] : [{ sign: signs[goal.state], words: `goal, ${goalName(goal)}` }],
+      goal.state === 'same' ? [] : [{ sign: signs[goal.state], words: `goal, ${goalWords(goal)}` }],
     ),
     ...plan.map(({ change, state, before, after }): DiffLine => ({
       sign: signs[state],
@@ -51,12 +51,33 @@ export function diffLines(comparison: Comparison): readonly DiffLine[] {
       const line = entryLine(change);
       return { ...line, words: `prediction, ${line.words}` };
     }),
+    ...signed.map(({ key, state, before, after }): DiffLine => ({
+      sign: signs[state],
+      words: `${key}: ${[before, after].flatMap((words) => (words === undefined ? [] : [cut(words)])).join(' → ') || 'changed'}`,
+    })),
     ...findings.map(({ state, finding: { code, severity, message } }): DiffLine => ({
       sign: signs[state],
       words: `${severity} ${code}: ${message}`,
     })),
   ];
 }
+
+/** One word where both are the same. */
+function fromTo(before: string, after: string): string {
+  return before === after ? after : `${before} → ${after}`;
+}
+
+function goalWords(goal: GoalChange): string {
+  const { before, after } = goal;
+  if (before === undefined || after === undefined) return goalName(goal);
+  return `${goalName({ ...goal, after: undefined })} → ${goalName({ ...goal, before: undefined })}`;
+}
+
+/** As much of a text as fits a line. */
+function cut(words: string): string {
+  return words.length > longest ? `${words.slice(0, longest - 1)}…` : words;
+}
+const longest = 60;
 
 function entryLine(change: QuantityChange): DiffLine {
   const { quantity, state, before, after, difference } = change;
@@ -91,6 +112,7 @@ export function diffInShort({ entries, findings, isSame, ...comparison }: Compar
     ...(comparison.goals.every(({ state }) => state === 'same') ? [] : ['goals']),
     ...(comparison.plan.length === 0 ? [] : ['plan']),
     ...(comparison.predicted.length === 0 ? [] : ['predictions']),
+    ...comparison.signed.map(({ key }) => key),
   ];
   const more = [...(left === 0 ? [] : [`${left} more ${left === 1 ? 'entry' : 'entries'}`]), ...kinds];
   const count = (state: 'new' | 'gone'): number => findings.filter((one) => one.state === state).length;

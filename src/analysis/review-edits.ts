@@ -5,6 +5,7 @@ import { findNearest } from '../measure/nearest.ts';
 import { quote } from '../measure/quote.ts';
 import { anchorsOf } from '../record/anchor.ts';
 import type { ReviewFile } from '../record/document.ts';
+import { brokenIn } from '../record/broken.ts';
 import { fingerprintOf } from '../record/fingerprint.ts';
 import { relativePath } from '../record/reference.ts';
 import { stateOf, type Remark, type RemarkState } from '../record/remark.ts';
@@ -101,12 +102,18 @@ export function takeSuggestion(reviewed: Reviewed, id: string): ReviewChange {
     const { record, registry } = reviewed;
     const edit = suggested(record.document, remark.about?.value ?? '', suggests, registry);
     if (edit.kind === 'refused') return edit;
+    const { span, text } = edit.edit;
+    if (record.document.text.slice(span.start, span.end) === text)
+      return refused(`the record says ${quote(suggests)} there already`);
     return { kind: 'changed', uri: record.uri, isNew: false, edits: [{ uri: record.uri, ...edit.edit }] };
   });
 }
 
-/** Signs the record off as it stands. */
+/** Signs the record off as it stands, where it can be read: nobody has seen what a torn record says. */
 export function signOff(reviewed: Reviewed, { author, time }: Hand): ReviewChange {
+  const broken = brokenIn(reviewed.record.document);
+  if (broken !== undefined)
+    return refused(`the record cannot be read to its end (${broken}); expected it to be mended first`);
   const hash = fingerprintOf(reviewed.record.document.text);
   return inFile(reviewed, targetOf(reviewed), (before) => addSignature(before, { by: author, time, hash }));
 }
@@ -154,12 +161,15 @@ function inFile(
   const uri = review?.uri ?? freeUri(record.uri, taken);
   const of = uri === undefined ? undefined : relativePath(uri, record.uri);
   if (uri === undefined || of === undefined) return refused('no review can lie beside this file');
-  if (review === undefined) {
+  // A file in which nothing stands yet is begun as a new one is.
+  const blank = review?.document.text.trim() === '' ? review.document.text.length : undefined;
+  if (review === undefined || blank !== undefined) {
     const text = emptyReview(of);
     const [edit] = put(text) ?? [];
     if (edit === undefined) return refused('the review cannot be written');
     const whole = text.slice(0, edit.span.start) + edit.text + text.slice(edit.span.end);
-    return { kind: 'changed', uri, isNew: true, edits: [{ uri, span: { start: 0, end: 0 }, text: whole }] };
+    const span = { start: 0, end: blank ?? 0 };
+    return { kind: 'changed', uri, isNew: review === undefined, edits: [{ uri, span, text: whole }] };
   }
   const edits = put(review.document.text);
   if (edits === undefined)

@@ -1,6 +1,7 @@
 // Makes copies of records and of all that they refer to in which nobody can be found: other names and days, no free text; reads no file.
 import { codes } from '../checks/table.ts';
 import type { SwingRecord } from '../record/document.ts';
+import { brokenIn } from '../record/broken.ts';
 import { kindOf } from '../record/kind.ts';
 import { printShots } from '../record/print-shots.ts';
 import { printTree } from '../record/print-tree.ts';
@@ -117,22 +118,12 @@ function reasonAgainst({ records, files, days }: ShareWish): string | undefined 
   if (new Set(records.map(({ subject }) => subject.workspace?.uri)).size > 1)
     return 'The records lie under several files `swingwright.yaml`; expected records of one practice.';
   for (const { uri, subject } of [...files.values(), ...records]) {
-    const broken = subject.problems.find(({ code }) => unreadable.has(code));
+    const broken = brokenIn(subject);
     if (broken !== undefined)
-      return `\`${nameOf(uri)}\` cannot be read to its end (${broken.found}); expected text in which nothing can hide. \`swingwright check\` says where.`;
+      return `\`${nameOf(uri)}\` cannot be read to its end (${broken}); expected text in which nothing can hide. \`swingwright check\` says where.`;
   }
   return undefined;
 }
-
-/** Where YAML was repaired, nobody can be sure what a stretch of text was meant to be. */
-const unreadable: ReadonlySet<string> = new Set([
-  'yaml-syntax',
-  'too-deep',
-  'too-many-aliases',
-  'file-too-large',
-  'unreadable-characters',
-  'unsupported-version',
-]);
 
 function studentsOf(records: readonly Analysis[]): readonly SharedStudent[] {
   const found = new Map<string, SharedStudent>();

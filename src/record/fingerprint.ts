@@ -1,7 +1,7 @@
 // What a signature says of a record: a hash of its values, which comments, spaces, order and units leave alone; knows no review.
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
-import { valueLines } from './value-lines.ts';
+import { valuesIn, type ValueLine } from './value-lines.ts';
 
 /** SHA-256 (FIPS 180-4) in hexadecimal. */
 export function hashOf(text: string): string {
@@ -14,5 +14,11 @@ export function hashOf(text: string): string {
  * folder nor on the files that it names.
  */
 export function fingerprintOf(record: string): string {
-  return `sha256:${hashOf(valueLines('swing', record).join('\n'))}`;
+  const lines = signedLines(record)?.map(({ path, value }) => `${path.join('.')}: ${value}`);
+  return `sha256:${hashOf((lines ?? record.split(/\r?\n/)).join('\n'))}`;
+}
+
+/** What a signature stands under, a value each; a key without one says nothing. Undefined where YAML cannot read the record. */
+export function signedLines(record: string): readonly ValueLine[] | undefined {
+  return valuesIn('swing', record)?.filter(({ value }) => value !== '');
 }

@@ -1,6 +1,7 @@
 // Merges two edits of one file by key: what one side changed is kept, and where both changed one value ordinary conflict marks stay; knows no meaning of values.
 import { blockOf, inStyleOf } from './piece-style.ts';
 import { alignedChildren, type Known } from './piece-align.ts';
+import { saysTheSame } from './same-value.ts';
 import { piecesOf, printChild, printPiece, type Branch, type Child, type Piece } from './pieces.ts';
 
 export interface MergeWish {
@@ -87,8 +88,17 @@ function mergeChild(
   const [base, own, other] = [lines(b, parents.base), lines(o, parents.own), lines(t, parents.other)];
   if (own === other || other === base) return own;
   if (own === base) return other;
-  if (o === undefined || t === undefined) return chooseText(base, own, other, context);
+  if (o === undefined || t === undefined) {
+    const kept = o ?? t;
+    const looks = b !== undefined && kept !== undefined && saysTheSame(bare(b), bare(kept));
+    return looks ? '' : chooseText(base, own, other, context);
+  }
   return mergeBoth(b, o, t, { indent, first }, context);
+}
+
+/** A child without the empty lines above it, which are no change; comments there are. */
+function bare(child: Child): string {
+  return printChild({ ...child, lead: child.lead.replace(/^\s*\n/gm, '') }, 0, 'line');
 }
 
 /** A child that both sides have, and that neither has as it was. */
@@ -158,6 +168,9 @@ function mergeValue(b: Piece | undefined, o: Piece, t: Piece, context: Context):
   const [base, own, other] = [b && printPiece(b), printPiece(o), printPiece(t)];
   if (own === other || other === base) return o;
   if (own === base) return t;
+  // Another form or unit is no change.
+  if (saysTheSame(own, other) || (base !== undefined && saysTheSame(other, base))) return o;
+  if (base !== undefined && saysTheSame(own, base)) return t;
   if (o.kind === 'leaf' || t.kind !== o.kind) return context.side === 'theirs' ? t : o;
   const from = b?.kind === o.kind ? b : undefined;
   const children = alignedChildren(from, o, t).flatMap((known) => mergedChild(known, context));

@@ -56,10 +56,11 @@ function numbered(children: readonly Child[]): Map<string, Child> {
  */
 function namedLike(
   base: ReadonlyMap<string, Child>,
-  side: ReadonlyMap<string, Child>,
+  written: ReadonlyMap<string, Child>,
   isList: boolean,
 ): ReadonlyMap<string, Child> {
-  if (!isList) return side;
+  if (!isList) return written;
+  const side = atOtherPlaces(base, written);
   const named = new Map<string, Child>();
   const [before, now] = [[...base.keys()], [...side.keys()]];
   const kept = now.filter((name) => base.has(name));
@@ -82,4 +83,21 @@ function namedLike(
     [i, j] = [Math.max(i, from + 1), to + 1];
   }
   return named;
+}
+
+/** An item that only stands for another place than before is the same one, where no other is about the same thing. */
+function atOtherPlaces(
+  base: ReadonlyMap<string, Child>,
+  side: ReadonlyMap<string, Child>,
+): ReadonlyMap<string, Child> {
+  const onlyOf = (from: ReadonlyMap<string, Child>, without: ReadonlyMap<string, Child>, stem: string) => {
+    const found = [...from].filter(([name, child]) => !without.has(name) && child.stem === stem);
+    return found.length === 1 ? found[0]![0] : undefined;
+  };
+  return new Map(
+    [...side].map(([name, child]) => {
+      if (base.has(name) || onlyOf(side, base, child.stem) === undefined) return [name, child];
+      return [onlyOf(base, side, child.stem) ?? name, child];
+    }),
+  );
 }

@@ -26,6 +26,8 @@ export interface Branch {
 export interface Child {
   /** The key of a mapping; of a list what its item is about, or all that stands in it. */
   readonly key: string;
+  /** The same without the place of an item, which may be changed on its own; of what has none, the key. */
+  readonly stem: string;
   /** True where something says what it is about: then another key is another thing. */
   readonly isNamed: boolean;
   /** In block style whole lines of comments and empty ones above it; in flow style the spaces before it. */
@@ -124,7 +126,7 @@ function cutBlock(tree: MapTree | ListTree, cut: Cutting): Branch {
     // The first key of an item stands behind the item's sign.
     const lead = cut.at > line ? '' : text.slice(cut.at, line);
     if (start - line !== indent || start < cut.at) throw unlike;
-    return { key, isNamed: true, lead, ...cutChild(tree.kind, start, value, cut) };
+    return { key, stem: key, isNamed: true, lead, ...cutChild(tree.kind, start, value, cut) };
   });
   return { kind: tree.kind, style: 'block', indent, open: '', close: '', children: named(children, tree) };
 }
@@ -184,6 +186,7 @@ function cutInline(tree: Tree, span: Span, text: string): Piece {
     const at = isEmpty ? end : from;
     return {
       key,
+      stem: key,
       isNamed: true,
       lead: text.slice(comma, start),
       head: text.slice(start, at),
@@ -250,18 +253,20 @@ function named(children: readonly Child[], tree: MapTree | ListTree): readonly C
   return children.map((child, i) => ({ ...child, ...nameOf(tree.items[i], child.value) }));
 }
 
-function nameOf(item: Tree | undefined, value: Piece): Pick<Child, 'key' | 'isNamed'> {
+function nameOf(item: Tree | undefined, value: Piece): Pick<Child, 'key' | 'stem' | 'isNamed'> {
   if (item?.kind === 'map')
     for (const key of telling) {
       const word = item.pairs.get(key)?.value;
       const at = item.pairs.get('at')?.value;
       if (word?.kind === 'scalar' && word.plain !== null)
         return {
+          stem: `${key} ${word.source}`,
           key: `${key} ${word.source} ${at?.kind === 'scalar' ? at.source : ''}`,
           isNamed: true,
         };
     }
-  return { key: printPiece(value), isNamed: false };
+  const key = printPiece(value);
+  return { key, stem: key, isNamed: false };
 }
 
 function closed(text: string): string {

@@ -39,7 +39,7 @@ export function valuesIn(
     ({ valueSpan }) =>
       !document.problems.some(
         ({ code, span }) =>
-          code !== 'bare-number' && span.start < valueSpan.end && span.end > valueSpan.start,
+          !/^bare-/.test(code) && span.start < valueSpan.end && span.end > valueSpan.start,
       ),
   );
   const known = new Map<number, Entry>(read.map((entry) => [entry.valueSpan.start, entry]));

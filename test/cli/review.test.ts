@@ -270,4 +270,42 @@ describe('swingwright check --reviews', () => {
         assert.equal(swingwright(['check', '.', '--reviews'], folder).code, 0),
       );
   });
+
+  it('signs off no record with conflict marks, and reads past no mark in a review', () =>
+    withFolder(
+      {
+        [name]: lesson.replace(
+          'club: hybrid\n',
+          '<<<<<<< ours\nclub: hybrid\n=======\nclub: iron\n>>>>>>> theirs\n',
+        ),
+        'b.swing.yaml': lesson,
+        'b.review.yaml': 'review: 1\nof: b.swing.yaml\n<<<<<<< ours\nthreads: []\n=======\n>>>>>>> theirs\n',
+        'c.swing.yaml': lesson,
+        'c.review.yaml': 'review: 2\nof: c.swing.yaml\nthreads: []\n',
+      },
+      (folder) => {
+        const torn = run(folder, name, '--sign-off', '--author', 'Ida');
+        assert.deepEqual([torn.code, torn.out], [2, '']);
+        assert.match(
+          torn.err,
+          /`a\.swing\.yaml` cannot be read to its end \(.+\); expected it to be mended first/,
+        );
+        assert.ok(!existsSync(join(folder, 'a.review.yaml')));
+        for (const letter of ['b', 'c']) {
+          const { code, out, err } = run(folder, `${letter}.swing.yaml`);
+          assert.deepEqual([code, out], [2, '']);
+          assert.match(err, new RegExp(`\`${letter}\\.review\\.yaml\` cannot be read to its end`));
+        }
+      },
+    ));
+
+  it('begins a review in an empty file, and says when a suggestion stands there already', () =>
+    withFolder({ [name]: lesson, 'a.review.yaml': '' }, (folder) => {
+      done(folder, name, '--about', 'delivery.face', '--text', 'Sure?', '--suggest', '2 deg right by radar');
+      const [{ id } = assert.fail()] = listed(folder).threads;
+      assert.match(done(folder, name, '--apply', id), /Changed a\.swing\.yaml/);
+      const again = run(folder, name, '--apply', id);
+      assert.deepEqual([again.code, again.out], [1, '']);
+      assert.match(again.err, /the record says `2 deg right by radar` there already/);
+    }));
 });

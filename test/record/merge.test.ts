@@ -431,3 +431,56 @@ describe('merging random pairs of edits', () => {
     assert.ok(clean > 200 && marked > 40, `${clean} clean, ${marked} marked`);
   });
 });
+
+describe('merging values that say the same, and items that moved', () => {
+  const fault = (inner: string): string => `swing: 1\nfaults: [{ fault: a, ${inner} }]\n`;
+
+  it('marks a fault that both put to another place', () => {
+    const { text, conflicts } = merged(fault('at: top'), fault('at: impact'), fault('at: finish'));
+    assert.equal(conflicts, 1);
+    assert.match(text, /<<<<<<< ours\n.*at: impact.*\n=======\n.*at: finish.*\n>>>>>>> theirs/);
+  });
+
+  it('keeps one fault where one side changed its place and the other added a note', () => {
+    const noted = merged(fault('at: top'), fault('at: impact'), fault('at: top, note: late'));
+    assert.deepEqual(noted, { text: fault('at: impact, note: late'), conflicts: 0 });
+    const other = merged(fault('at: top'), fault('at: top, note: late'), fault('at: impact'));
+    assert.deepEqual(other, { text: fault('at: impact, note: late'), conflicts: 0 });
+  });
+
+  it('keeps two faults of one name at two places apart', () => {
+    const two = 'swing: 1\nfaults:\n  - { fault: a, at: top }\n  - { fault: a, at: impact }\n';
+    const changed = two.replace('at: top }', 'at: finish }');
+    const noted = two.replace('at: impact }', 'at: impact, note: late }');
+    const both = changed.replace('at: impact }', 'at: impact, note: late }');
+    assert.deepEqual(merged(two, changed, noted), { text: both, conflicts: 0 });
+  });
+
+  const carry = (value: string): string => `swing: 1\nflight: { carry: ${value} }\n`;
+
+  it('takes another unit for no change', () => {
+    assert.deepEqual(merged(carry('100 m'), carry('10000 cm'), carry('120 m')), {
+      text: carry('120 m'),
+      conflicts: 0,
+    });
+    assert.deepEqual(merged(carry('100 m'), carry('120 m'), carry('10000 cm')), {
+      text: carry('120 m'),
+      conflicts: 0,
+    });
+    const apex = (value: string): string => `swing: 1\nflight:\n  carry: 100 m\n${value}`;
+    assert.deepEqual(merged(apex(''), apex('  apex: 20 m\n'), apex('  apex: 2000 cm\n')), {
+      text: apex('  apex: 20 m\n'),
+      conflicts: 0,
+    });
+    assert.equal(merged(carry('100 m'), carry('10001 cm'), carry('120 m')).conflicts, 1);
+  });
+
+  it('lets a key go above which the other side only added an empty line', () => {
+    const base = 'swing: 1\nclub: hybrid\nnotes: late\n';
+    const spaced = base.replace('notes', '\nnotes');
+    const without = 'swing: 1\nclub: hybrid\n';
+    assert.deepEqual(merged(base, spaced, without), { text: without, conflicts: 0 });
+    assert.deepEqual(merged(base, without, spaced), { text: without, conflicts: 0 });
+    assert.equal(merged(base, base.replace('notes', '# why\nnotes'), without).conflicts, 1);
+  });
+});

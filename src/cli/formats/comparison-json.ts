@@ -43,6 +43,12 @@ export function comparisonJson(first: string, second: string, comparison: Compar
       after: after === undefined ? null : { verdict: after.verdict, probability: after.probability ?? null },
     })),
     misses: rest.misses,
+    others: rest.signed.map(({ key, state, before, after }) => ({
+      key,
+      state,
+      before: before ?? null,
+      after: after ?? null,
+    })),
     findings: findings.map(({ state, finding: { code, severity, message, range } }) => ({
       state,
       code,

@@ -49,13 +49,9 @@ export function cleaned(words: string, aliases: readonly Alias[], days: number):
     (text, { name, alias }) => text.replace(patternOf(name), alias),
     words.normalize('NFC'),
   );
-<<<<<<< HEAD
-  return named.replace(/\d{4}-\d{2}(?:-\d{2})?(?!\d)/g, (day) => shiftedDay(day, days) ?? day);
-=======
   return named
-    .replace(/\d{4}-\d{2}(?:-\d{2})?(?!\d)/g, (day) => shiftedDay(day, days))
+    .replace(/\d{4}-\d{2}(?:-\d{2})?(?!\d)/g, (day) => shiftedDay(day, days) ?? day)
     .replace(otherDays, 'day');
->>>>>>> main
 }
 
 const patterns = new Map<string, RegExp>();

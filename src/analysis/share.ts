@@ -153,12 +153,6 @@ function placesOf(
   const put = (uri: string | undefined, base: string, suffix: string): void => {
     if (uri !== undefined && !places.has(uri)) places.set(uri, freeName(base, suffix, places.values()));
   };
-<<<<<<< HEAD
-=======
-  const safe = (words: string, fallback: string): string =>
-    // Once as it stands, for its days, and once more without the strokes that may part a name.
-    fileNameOf(cleaned(cleaned(words, aliases, days).replaceAll('-', ' '), aliases, 0), fallback);
->>>>>>> main
   for (const { uri, document, subject } of records) {
     if (document.kind !== 'swing') continue;
     const student = students.find((one) => one.uri === subject.student?.uri);

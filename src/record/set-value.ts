@@ -19,6 +19,7 @@ function set(branch: Branch, [key = '', ...rest]: readonly string[], value: stri
     known === undefined
       ? {
           key,
+          stem: key,
           isNamed: true,
           lead: spaceIn(branch),
           head: `${keyText(key)}: `,

@@ -18,21 +18,7 @@ export function fingerprintOf(record: string): string {
   return `sha256:${hashOf((lines ?? record.split(/\r?\n/)).join('\n'))}`;
 }
 
-/**
- * What a signature stands under, a value each; a key without one says nothing, and neither does the order of the words in a list.
- * Undefined where YAML cannot read the record.
- */
+/** What a signature stands under, a value each; a key without one says nothing. Undefined where YAML cannot read the record. */
 export function signedLines(record: string): readonly ValueLine[] | undefined {
-  const lines = valuesIn('swing', record);
-  if (lines === undefined) return undefined;
-  const found = new Map<string, ValueLine[]>();
-  for (const { path, value } of lines) {
-    if (value === '') continue;
-    const kept = /^\d+$/.test(path.at(-1) ?? '') ? path.slice(0, -1) : path;
-    const key = kept.join('.');
-    found.set(key, [...(found.get(key) ?? []), { path: kept, value }]);
-  }
-  return [...found.values()].flatMap((same) =>
-    same.sort((a, b) => (a.value < b.value ? -1 : Number(a.value > b.value))),
-  );
+  return valuesIn('swing', record)?.filter(({ value }) => value !== '');
 }

@@ -38,8 +38,7 @@ export function valuesIn(
   const read = [...entries.values()].filter(
     ({ valueSpan }) =>
       !document.problems.some(
-        ({ code, span }) =>
-          !/^bare-/.test(code) && span.start < valueSpan.end && span.end > valueSpan.start,
+        ({ code, span }) => !/^bare-/.test(code) && span.start < valueSpan.end && span.end > valueSpan.start,
       ),
   );
   const known = new Map<number, Entry>(read.map((entry) => [entry.valueSpan.start, entry]));

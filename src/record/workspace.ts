@@ -1,5 +1,5 @@
 // Reads the workspace file from its tree: coverage, how loud each finding is, how good each method is, shots, flight; knows no record.
-import type { Dimension, Span } from '../measure/measure.ts';
+import type { Dimension, Problem, Span } from '../measure/measure.ts';
 import { siUnits } from '../measure/unit-table.ts';
 import type { Method } from '../registry/quantity.ts';
 import { registryWith, type Registry } from '../registry/registry.ts';
@@ -8,7 +8,7 @@ import type { SeverityName, WorkspaceFile } from './document.ts';
 import type { Reader } from './entry.ts';
 import { readShotColumns } from './shot-columns.ts';
 import { readFigure } from './figure.ts';
-import { readOwn } from './own.ts';
+import { readOwn, untold } from './own.ts';
 import { checkMethodName } from './own-method.ts';
 import { isEmpty, valueAt, type Tree } from './tree.ts';
 import { wordAt, wordsAt } from './word.ts';
@@ -27,6 +27,10 @@ export function readWorkspace(tree: Tree, reader: Reader): WorkspaceParts {
   const methods = readMethods(valueAt(tree, 'methods'), reader);
   const withMethods = { ...reader, registry: registryWith({ methods: [...methods.values()] }) };
   const own = readOwn(tree, withMethods);
+  const problems: Problem[] = [];
+  const registry = registryOf({ methods, own });
+  const shotColumns = readShotColumns(valueAt(tree, 'shots'), { ...reader, registry, problems });
+  reader.problems.push(...untold(problems, own.told));
   return {
     kind: 'workspace',
     coverage: readCoverage(valueAt(tree, 'coverage')),
@@ -34,10 +38,7 @@ export function readWorkspace(tree: Tree, reader: Reader): WorkspaceParts {
     language: wordAt(tree, 'language'),
     severities: readSeverities(valueAt(tree, 'severities')),
     methods,
-    shotColumns: readShotColumns(valueAt(tree, 'shots'), {
-      ...reader,
-      registry: registryOf({ methods, own }),
-    }),
+    shotColumns,
     own,
     calibration: readCalibration(tree, reader),
   };

@@ -10,8 +10,9 @@ import { rangeOf, scaleOf } from './scales.ts';
 /** Right-handed, SI. */
 export interface Setting {
   readonly node: number;
-  /** `to` sets a value whatever it was; `by` moves it from wherever it comes to be; `kept` holds it where it was. */
-  readonly kind: 'to' | 'by' | 'kept';
+  /** `to` sets a value whatever it was; `by` moves it from wherever it comes to be, `shifted` from where it was; `kept` holds it there. */
+  readonly kind: 'to' | 'by' | 'shifted' | 'kept';
+  /** 0 of what is kept. */
   readonly amount: number;
   /** How exactly it will be made, as a standard uncertainty, ≥ 0. */
   readonly u: number;
@@ -78,9 +79,9 @@ export function operate(
     const row = new Float64Array(widthOf(at, settings.length));
     row[at.forward.parameters.length + s] = u;
     if (kind === 'to') fixed.set(node, { value: amount, row });
-    else if (kind === 'kept') {
+    else if (kind !== 'by') {
       const present = presentPlace(at, node, settings.length);
-      fixed.set(node, { value: present.value, row: sum(present.row, row) });
+      fixed.set(node, { value: present.value + amount, row: sum(present.row, row) });
     } else moved.set(node, { by: amount, row });
   }
   let operated = passed(at, fixed, moved, { settings: settings.length, wanted });
@@ -190,7 +191,7 @@ function placeOfYielding(
     operated.has(node) ? operated.get(node) : presentPlace(at, node, settings);
   const inputs = step.inputs.map(placeOf);
   const [node] = step.outputs;
-  const output = kind === 'kept' ? presentPlace(at, node!, settings) : placeOf(node!);
+  const output = kind === 'by' ? placeOf(node!) : presentPlace(at, node!, settings);
   if (!output || !inputs.every((place) => place !== undefined)) return undefined;
   const target = kind === 'to' ? amount : output.value + amount;
   const place = step.inputs.indexOf(yields);

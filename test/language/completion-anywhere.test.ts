@@ -22,6 +22,10 @@ const more: readonly (readonly [string, string])[] = [
     'swingwright: 1\nmethods: { wand: { meaning: x, uncertainty: { angle: 1 deg } } }\nquantities:\n    delivery.wand: { like: delivery.face, uncertainty: { wand: 1 deg } }\n    delivery.rock:\n        unit: cm\n        directions: { open: positive, shut: negative }\n        bounds: 1 cm shut..5 cm open\n        uncertainty: 1 \n    del\nderived: { delivery.far: { is: 2 * delivery.rock, unit: } }\nchecks:\n    far:\n        when: delivery.rock > 3 cm\n        message: Found {delivery.rock} and {del\nseverities: { own }\nshow: { flight.carry: yd, speed: }\nshots: { columns: { Flown: { quantity: flight.carry, unit: } } }\n',
   ],
   [
+    'tove/quoted.swing.yaml',
+    'swing: 1\n"student": tove.student.yaml\nshots: []\n"delivery":\n  "path": 3 deg\n  \'face\': 2 deg\nflight: { "carry":120, "sta": 1 deg right }\nfaults: [ ]\nplan: [{ "change": delivery.path }, ]\n',
+  ],
+  [
     'tove/half.swing.yaml',
     'swing: 1\nstu\ncheckpoints:\n  address:\n    stance_width: 41 \n    le\n  impact:\n\n    lead_pressure: [70 %, { value: 80 \n  top\ndelivery: { attack: "3 , path\n\nfaults:\n  -\n  - fault\nplan:\n- change: ch\n  proof: "checkpoints.impact. > \n',
   ],

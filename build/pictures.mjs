@@ -1,10 +1,12 @@
 // Takes the pictures of the README and of the walkthrough from a real VS Code with this folder's extension: `node build/pictures.mjs [NAME…]`.
 //
 // A name is that of a picture, such as `editor` or `hover`; without one all are taken. On a slow machine a picture is tried again.
+// With `--look FOLDER` each is taken in all four themes into that folder, to be looked at, and those that stand in the project stay.
 // Colours are brought down to 256, which nobody sees in a picture of text, so that files stay small.
 import { cp, mkdir, mkdtemp, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
+import { parseArgs } from 'node:util';
 import UPNG from 'upng-js';
 import { withVSCode } from '../test/host/host.mjs';
 import { root, run, setUp } from './setup.mjs';
@@ -15,6 +17,7 @@ const tries = 3;
 const colours = 256;
 
 /** As the README shows them, and as the walkthrough names them. */
+const onlyLight = { light: 'light' };
 const lightAndDark = { light: 'light', dark: 'dark' };
 const allFour = {
   ...lightAndDark,
@@ -22,6 +25,7 @@ const allFour = {
   'high-contrast-light': 'contrast-light',
 };
 
+const fits = 'tove/2026-04-18-seven-iron.swing.yaml';
 const mistakes = 'bram/2026-05-09-seven-iron.swing.yaml';
 const started = 'tove/2026-05-30-seven-iron.swing.yaml';
 const half = `swing: 1
@@ -123,9 +127,65 @@ const windows = [
       await tools.press('Enter');
       await page.locator('.tab', { hasText: 'Handout of Runa' }).waitFor();
     },
+    pictures: [{ name: 'handout', folder: 'media', themes: onlyLight, show: ({ tools }) => tools.settle() }],
+  },
+  {
+    file: fits,
+    size: { width: 1360, height: 1000 },
+    scale: 1.5,
+    ready: async ({ page, tools }) => {
+      await page.keyboard.press('Control+b');
+      await tools.palette('Swingwright: Open the Sheet to the Side');
+      await page.locator('iframe.webview.ready').waitFor();
+    },
     pictures: [
-      { name: 'handout', folder: 'media', themes: { light: 'light' }, show: ({ tools }) => tools.settle() },
+      {
+        name: 'drawings',
+        folder: 'media',
+        themes: onlyLight,
+        show: async ({ page, tools }) => {
+          await tools.goToLine(33);
+          await tools.press('Home');
+          await page.mouse.move(0, 0);
+        },
+      },
     ],
+  },
+  {
+    file: 'runa/2026-08-03-six-iron.swing.yaml',
+    size: { width: 1240, height: 1100 },
+    scale: 1.5,
+    ready: async ({ page, tools }) => {
+      await page.keyboard.press('Control+b');
+      await tools.palette('Swingwright: Compare Two Records…');
+      await page.locator('.quick-input-widget input.input').fill('2026-08-24');
+      await page.locator('.quick-input-widget .monaco-list-row', { hasText: '2026-08-24' }).first().waitFor();
+      await tools.press('Enter');
+      await pageIsShown(page);
+    },
+    pictures: [{ name: 'compare', folder: 'media', themes: onlyLight, part: '.part.editor', show: atRest }],
+  },
+  {
+    file: 'runa/2026-08-03-six-iron.swing.yaml',
+    size: { width: 1240, height: 1100 },
+    scale: 1.5,
+    ready: async ({ page, tools }) => {
+      await page.keyboard.press('Control+b');
+      await tools.palette('Swingwright: Show Progress');
+      await pageIsShown(page);
+    },
+    pictures: [{ name: 'progress', folder: 'media', themes: onlyLight, part: '.part.editor', show: atRest }],
+  },
+  {
+    file: mistakes,
+    size: { width: 1000, height: 900 },
+    scale: 1.5,
+    ready: async ({ page, tools }) => {
+      await page.keyboard.press('Control+b');
+      await tools.palette('Swingwright: Audit This Record');
+      await pageIsShown(page);
+    },
+    pictures: [{ name: 'audit', folder: 'media', themes: onlyLight, part: '.part.editor', show: atRest }],
   },
   {
     file: 'bram/2026-05-02-driver.swing.yaml',
@@ -176,6 +236,15 @@ const windows = [
   },
 ];
 
+async function pageIsShown(page) {
+  await page.frameLocator('iframe.webview.ready').frameLocator('#active-frame').locator('h1').waitFor();
+}
+
+async function atRest({ page, tools }) {
+  await page.mouse.move(0, 0);
+  await tools.settle();
+}
+
 async function openList({ page, tools }) {
   await tools.press('Escape');
   await tools.goToLine(10);
@@ -194,7 +263,10 @@ async function widenSideBar(page, width) {
   await page.mouse.move(bar.x + width + 200, bar.y);
 }
 
-const wanted = process.argv.slice(2);
+const { positionals: wanted, values } = parseArgs({
+  allowPositionals: true,
+  options: { look: { type: 'string' } },
+});
 setUp();
 run(process.execPath, ['build/bundle.mjs']);
 
@@ -223,7 +295,7 @@ async function takeAll({ file, size, scale, more, ready }, pictures) {
       await page.locator('[id="swingwright.swingwright.swingwright.record"]').waitFor();
       await ready?.(scene);
       for (const { name, folder = 'media/walkthrough', themes = allFour, show, part } of pictures)
-        for (const [theme, suffix] of Object.entries(themes)) {
+        for (const [theme, suffix] of Object.entries(values.look === undefined ? themes : allFour)) {
           const png = await again(`${name} in ${theme}`, async () => {
             await tools.theme(theme);
             await show(scene);
@@ -231,7 +303,8 @@ async function takeAll({ file, size, scale, more, ready }, pictures) {
             const where = part === undefined ? page : page.locator(part).first();
             return where.screenshot({ animations: 'disabled', caret: 'hide' });
           });
-          await write(join(root, folder, `${name}-${suffix}.png`), png);
+          const to = values.look === undefined ? join(root, folder) : resolve(values.look);
+          await write(join(to, `${name}-${suffix}.png`), png);
         }
     }),
   );

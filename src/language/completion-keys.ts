@@ -4,7 +4,7 @@ import type { Registry } from '../registry/registry.ts';
 import { codes, findCheck } from '../checks/table.ts';
 import { stepOf } from '../record/lines.ts';
 import { rankKeys, unique, wantedIds } from './completion-habits.ts';
-import type { Proposal } from './completion-item.ts';
+import { asValue, type Proposal } from './completion-item.ts';
 import { describedAt, placeAt, quantityAt, type Path } from './completion-place.ts';
 import { workspaceKeys } from './completion-workspace.ts';
 import type { Desire } from './completion.ts';
@@ -36,7 +36,8 @@ export function proposeKeys(desire: Desire, path: Path): Proposal[] {
     const isQuantity = quantity !== undefined && quantityAt(kind, path, registry) === undefined;
     return {
       label: key,
-      ...keyText(key, holds, desire),
+      ...keyText(quoted(key, desire), holds, desire),
+      ...(cursor.quote === '' ? {} : { filter: `${cursor.quote}${key}` }),
       kind: holds === 'value' ? 'key' : 'reference',
       detail: isQuantity ? titled(quantity) : findCheck(key)?.title,
       words: isQuantity ? meaningOf(quantity) : escapeMarkdown(describedAt(kind, below) ?? ''),
@@ -45,13 +46,20 @@ export function proposeKeys(desire: Desire, path: Path): Proposal[] {
   });
 }
 
+/** With the quotation marks that are there. */
+function quoted(key: string, { cursor: { quote, style } }: Desire): string {
+  return quote === '' ? key : `${quote}${asValue(key, quote, style)}${quote}`;
+}
+
 /** The key with its colon, and for a mapping the line on which its first key will stand. */
 function keyText(
   key: string,
   holds: Place['holds'],
   { cursor, newline, text }: Desire,
 ): { readonly text: string; readonly again: boolean } {
-  const { after, style, column } = cursor;
+  const { after, style, column, quote } = cursor;
+  // Behind quotation marks the colon needs no space (YAML 1.2.2, 7.4.2).
+  if (quote !== '' && /^\s*:/.test(after)) return { text: key, again: false };
   if (/^\s*:(?:\s|$)/.test(after)) return { text: key, again: false };
   if (style === 'block' && holds === 'mapping' && after.trim() === '')
     return { text: `${key}:${newline}${' '.repeat(column + stepOf(text))}`, again: true };

@@ -21,7 +21,7 @@ const mostChoices = 12;
 export function proposeMappings(desire: Desire, path: Path): Proposal[] {
   const { analysis, cursor } = desire;
   const { kind } = analysis.document;
-  if (cursor.style !== 'block' || /^\s*:|^\s+[^\s#]/.test(cursor.after)) return [];
+  if (cursor.style !== 'block' || cursor.quote !== '' || /^\s*:|^\s+[^\s#]/.test(cursor.after)) return [];
   if (path.length === 0 && kind === 'swing' && cursor.siblings.size === 0) return [newRecord(desire)];
   if (kind === 'swing' && path.length === 1 && path[0] === 'checkpoints') return checkpointForms(desire);
   if (kind === 'swing' && path.length > 0) return entryForm(desire, path);
@@ -128,9 +128,10 @@ function askedBelow(prefix: string, { analysis, earlier }: Desire): readonly Qua
   );
 }
 
-/** Keys and blanks for these ids, mapping by mapping in the order of a record. */
+/** Keys and blanks for these ids, mapping by mapping in the order of a record; indented as the record before this one. */
 function measuredLines(asked: readonly string[], desire: Desire, marks: Stops): readonly string[] {
-  const { analysis } = desire;
+  const { analysis, earlier, text } = desire;
+  const step = stepOf(earlier?.text ?? text);
   const lines: string[] = [];
   const write = (found: readonly Quantity[], depth: number): void => {
     const groups = new Map<string, Quantity[]>();
@@ -139,7 +140,7 @@ function measuredLines(asked: readonly string[], desire: Desire, marks: Stops): 
       groups.set(part, [...(groups.get(part) ?? []), quantity]);
     }
     for (const [part, below] of groups) {
-      const indent = ' '.repeat(depth * 2);
+      const indent = ' '.repeat(depth * step);
       const [only] = below;
       if (only?.id.split('.').length === depth + 1)
         lines.push(`${indent}${part}: ${blank(only, desire, marks)}`);

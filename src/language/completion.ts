@@ -3,11 +3,12 @@ import { lineTableOf } from '../analysis/positions.ts';
 import type { Analysis } from '../analysis/result.ts';
 import type { Span } from '../measure/measure.ts';
 import { cursorAt, type Cursor } from '../record/cursor.ts';
-import type { Entry, SwingRecord } from '../record/document.ts';
+import type { Entry, FileKind, SwingRecord } from '../record/document.ts';
+import { lineEnd, lineStart } from '../record/lines.ts';
 import { proposeCodes } from './completion-codes.ts';
 import { continueExpression } from './completion-expression.ts';
 import { habitOf } from './completion-habits.ts';
-import { itemsFrom, type Abilities, type Proposal } from './completion-item.ts';
+import { escapeSnippet, itemsFrom, type Abilities, type Proposal } from './completion-item.ts';
 import { proposeKeys } from './completion-keys.ts';
 import { aboutAt, continueAbout } from './completion-about.ts';
 import { placeAt, quantityAt, type Path } from './completion-place.ts';
@@ -49,11 +50,23 @@ export function findCompletions(analysis: Analysis, request: CompletionRequest):
   const { text } = analysis.document;
   const table = lineTableOf(text);
   const offset = offsetAt(table, request.position);
-  const cursor = cursorAt(text, offset);
+  const cursor = asKey(cursorAt(text, offset), text, analysis.document.kind);
   if (cursor === undefined || isOutdented(cursor, text)) return [];
   const newline = text.includes('\r\n') ? '\r\n' : '\n';
   const { span, proposals } = findAt({ ...request, analysis, cursor, text, newline }, offset);
   return itemsFrom(proposals, span, table, request);
+}
+
+/** A word in quotes alone below a key is a key itself where keys belong there. */
+function asKey(cursor: Cursor | undefined, text: string, kind: FileKind): Cursor | undefined {
+  if (cursor?.role !== 'value' || cursor.quote === '' || cursor.style !== 'block') return cursor;
+  if (placeAt(kind, cursor.path)?.holds !== 'mapping') return cursor;
+  const start = cursor.word.start - 1;
+  const column = start - lineStart(text, start);
+  if (text.slice(start - column, start).trim() !== '') return cursor;
+  const end = cursor.word.end + (text[cursor.word.end] === cursor.quote ? 1 : 0);
+  const after = text.slice(end, lineEnd(text, end));
+  return { ...cursor, role: 'key', word: { start, end }, siblings: new Map(), column, after };
 }
 
 /** What goes on between brackets has to be indented (YAML 1.2.2, 6.3), unless the whole file stands between them: at column 0 nothing can. */
@@ -94,7 +107,7 @@ function keysAt(desire: Desire, offset: number): Found {
   const place = placeAt(analysis.document.kind, cursor.path);
   const narrowed = narrow(desire, offset);
   // Below a key that holds a list, an item comes first.
-  if (place?.holds === 'list' && cursor.style === 'block') {
+  if (place?.holds === 'list' && cursor.style === 'block' && cursor.quote === '') {
     const { before, column } = cursor;
     const item = { ...cursor, path: [...cursor.path, 0], before: `${before}- `, column: column + 2 };
     const keys = placeAt(analysis.document.kind, item.path)?.holds === 'mapping';
@@ -124,13 +137,26 @@ function keysAt(desire: Desire, offset: number): Found {
 }
 
 function itemKeys(desire: Desire, offset: number): Found {
-  if (desire.cursor.style === 'flow')
+  const { cursor, analysis } = desire;
+  if (cursor.style === 'flow') {
+    const holds = placeAt(analysis.document.kind, cursor.path)?.holds;
+    const keys = holds === 'mapping' ? inBraces(proposeKeys(desire, cursor.path), desire) : none;
     return {
-      span: desire.cursor.word,
-      proposals: lead(desire.cursor.before, proposeForms(desire, desire.cursor.path)),
+      span: cursor.word,
+      proposals: lead(cursor.before, [...proposeForms(desire, cursor.path), ...keys]),
     };
+  }
   const narrowed = narrow(desire, offset);
   return { span: narrowed.span, proposals: itemProposals(narrowed.desire) };
+}
+
+/** Between brackets a key has to bring braces of its own. */
+function inBraces(keys: readonly Proposal[], { snippets }: Desire): readonly Proposal[] {
+  return keys.map((key) => ({
+    ...key,
+    text: snippets ? `{ ${escapeSnippet(key.label)}: $0 }` : `{ ${key.label}: }`,
+    isSnippet: snippets,
+  }));
 }
 
 function itemProposals(desire: Desire): readonly Proposal[] {
@@ -143,7 +169,7 @@ function itemProposals(desire: Desire): readonly Proposal[] {
 function narrow(desire: Desire, offset: number): { readonly desire: Desire; readonly span: Span } {
   const { cursor, text } = desire;
   const { start, end } = cursor.word;
-  if (/^\s*:(?:\s|$)/.test(cursor.after)) return { desire, span: cursor.word };
+  if (cursor.quote !== '' || /^\s*:(?:\s|$)/.test(cursor.after)) return { desire, span: cursor.word };
   const more = /\s/.exec(text.slice(offset, end));
   const stop = more === null ? end : offset + more.index;
   const after = text.slice(stop, end) + cursor.after;

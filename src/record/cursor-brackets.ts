@@ -6,6 +6,8 @@ import {
   meet,
   meetComment,
   newFrame,
+  quotedEnd,
+  quoteOf,
   slotAt,
   type Frame,
   type Walk,
@@ -79,6 +81,7 @@ function walkPlace(walk: Walk, from: number): number {
     return at;
   }
   if (first === '"' || first === "'") {
+    if (isKey) meetFlowKey(walk, at, quotedEnd(text, at), frame);
     const next = skipWhite(walk, walkQuoted(walk, at, role, 'flow'));
     if (isKey) nameKey(frame, bare(text.slice(at, next).trimEnd()), at, text[next] === ':');
     return next;
@@ -88,15 +91,25 @@ function walkPlace(walk: Walk, from: number): number {
   const wordEnd = at + word.length;
   const next = skipWhite(walk, stop);
   if (isKey) {
-    if (offset > at && offset <= wordEnd) {
-      const after = text.slice(wordEnd, lineEnd(text, wordEnd));
-      meet(walk, { ...slotAt('key', at, wordEnd), style: 'flow', mapping: frame, after });
-    }
+    meetFlowKey(walk, at, wordEnd, frame);
     nameKey(frame, word, at, text[next] === ':');
   } else if (offset > at && offset <= stop && !/^[&*!|>]/.test(word)) {
     meet(walk, { ...slotAt(role, at, wordEnd), style: 'flow' });
   }
   return next;
+}
+
+function meetFlowKey(walk: Walk, at: number, end: number, mapping: Frame): void {
+  const { text, offset } = walk;
+  if (offset < at || offset > end) return;
+  const after = text.slice(end, lineEnd(text, end));
+  meet(walk, {
+    ...slotAt('key', at, end),
+    quote: quoteOf(text.slice(at, end)),
+    style: 'flow',
+    mapping,
+    after,
+  });
 }
 
 function meetEmpty(walk: Walk, role: 'key' | 'value' | 'item', from: number, at: number, frame: Frame): void {

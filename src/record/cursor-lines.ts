@@ -9,6 +9,8 @@ import {
   meetComment,
   openItem,
   openMapping,
+  quotedEnd,
+  quoteOf,
   slotAt,
   type Frame,
   type Walk,
@@ -78,9 +80,10 @@ function walkPair(walk: Walk, start: number, at: number, key: string, end: numbe
   const frame = openMapping(walk, at - start);
   frame.key = bare(key);
   frame.keys.push({ name: frame.key, start: at });
-  if (at < offset && offset <= keyEnd && frame.key === key) {
+  if (at <= offset && offset <= keyEnd) {
     const after = text.slice(keyEnd, end);
-    meet(walk, { ...slotAt('key', at, keyEnd), column: at - start, after, mapping: frame });
+    const slot = slotAt('key', at, keyEnd);
+    meet(walk, { ...slot, quote: quoteOf(key), column: at - start, after, mapping: frame });
   }
   return walkValue(walk, text.indexOf(':', keyEnd) + 1, end, 'value');
 }
@@ -91,16 +94,26 @@ function walkAlone(walk: Walk, start: number, at: number, end: number, isItem: b
   if (/[[{"'|>&!*]/.test(text[at]!)) {
     if (isItem) return walkValue(walk, at, end, 'item');
     const top = frames.at(-1);
-    return top?.isOpen === true ? walkValue(walk, at, end, top.kind === 'map' ? 'value' : 'item') : end;
+    const isKey = /["']/.test(text[at]!) && (top?.isOpen !== true || leadsKeys(text, at - start, end));
+    const word = { start: at, end: isKey ? quotedEnd(text, at) : at };
+    if (isKey && at <= offset && offset <= word.end) meetKey(walk, word, at - start, end);
+    if (isKey || top?.isOpen !== true) return end;
+    return walkValue(walk, at, end, top.kind === 'map' ? 'value' : 'item');
   }
   const stop = stopOfPlain(text, at, end);
   const word = { start: at, end: stop };
-  if (at < offset && offset <= stop && !isItem) meetKey(walk, word, at - start, end);
+  if (at <= offset && offset <= stop && !isItem) meetKey(walk, word, at - start, end);
   // White space behind an item is where it is written on.
   if (at < offset && offset <= (isItem ? endOfPlace(text, at, end) : at))
     meetItem(walk, word, at - start, '', end);
   meetComment(walk, stop, end);
   return end;
+}
+
+/** Whether something in quotes stands right above keys on the same column. */
+function leadsKeys(text: string, column: number, end: number): boolean {
+  const below = lineBelow(text, end);
+  return below.column === column && !below.isItem;
 }
 
 /** From behind a colon or a dash to the end of the value. */
@@ -166,10 +179,14 @@ function meetKey(walk: Walk, word: Span, column: number, end: number): void {
   if (target === undefined) return;
   const after = text.slice(word.end, end);
   const before = ' '.repeat(target - column);
+  const quote = quoteOf(text.slice(word.start, word.end));
   closeTo(walk, target);
   const top = frames.at(-1);
   const leads = below.column === target && below.isItem && top?.kind === 'map' && top.isOpen;
-  if (leads || (top?.kind === 'list' && top.column === target && frames.at(-2)?.column !== target)) {
+  if (
+    quote === '' &&
+    (leads || (top?.kind === 'list' && top.column === target && frames.at(-2)?.column !== target))
+  ) {
     openItem(walk, target);
     meetItem(walk, word, target + 2, `${before}- `, end);
     return;
@@ -178,7 +195,7 @@ function meetKey(walk: Walk, word: Span, column: number, end: number): void {
   mapping.keys.push({ name: '', start: word.start });
   mapping.key = '';
   mapping.isOpen = false;
-  meet(walk, { ...slotAt('key', word.start, word.end), before, column: target, after, mapping });
+  meet(walk, { ...slotAt('key', word.start, word.end), quote, before, column: target, after, mapping });
 }
 
 /** The column at which a word that stands at `column` belongs; undefined where no key can stand. */

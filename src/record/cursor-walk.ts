@@ -1,5 +1,6 @@
 // What is kept while a text is walked toward its cursor: the open mappings and lists, and the place once it is met; reads no text itself.
 import type { Span } from '../measure/measure.ts';
+import { lineEnd } from './lines.ts';
 
 /** An open mapping or list. */
 export interface Frame {
@@ -84,6 +85,20 @@ export function openMapping(walk: Walk, column: number): Frame {
   const frame = newFrame('map', column);
   frames.push(frame);
   return frame;
+}
+
+/** The quotation mark that a key begins with. */
+export function quoteOf(key: string): '' | '"' | "'" {
+  const first = key.charAt(0);
+  return first === '"' || first === "'" ? first : '';
+}
+
+/** The end of a key in quotes; where the closing one is missing, of what can belong to it on its line. */
+export function quotedEnd(text: string, at: number): number {
+  const rest = text.slice(at, lineEnd(text, at));
+  const closed = /^(?:"(?:[^"\\]|\\.)*"|'[^']*')/.exec(rest);
+  const [word] = closed ?? /^["'][^"':#,{}[\]]*/.exec(rest)!;
+  return at + (closed === null ? word.trimEnd() : word).length;
 }
 
 /** Without its quotes. */

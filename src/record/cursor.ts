@@ -11,7 +11,7 @@ export interface Cursor {
   readonly path: readonly (string | number)[];
   /** The other keys of the mapping around, those below the cursor included, with where each begins. */
   readonly siblings: ReadonlyMap<string, number>;
-  /** What is written there, quotes aside; empty, and at the cursor, where nothing is. */
+  /** What is written there; empty, and at the cursor, where nothing is. Quotes belong to a key, and not to a value. */
   readonly word: Span;
   readonly quote: '' | '"' | "'";
   readonly style: 'block' | 'flow';
@@ -23,7 +23,7 @@ export interface Cursor {
   readonly after: string;
 }
 
-/** Undefined in free text of several lines, at the very start of a word, and wherever nothing may be written. */
+/** Undefined in free text of several lines, at the very start of a value, and wherever nothing may be written. */
 export function cursorAt(text: string, offset: number): Cursor | undefined {
   const walk = createWalk(text, offset);
   walkLines(walk);

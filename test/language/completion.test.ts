@@ -327,6 +327,16 @@ describe('snippets', () => {
     assert.deepEqual(problems, []);
   });
 
+  it('make a record that is indented as the one before it', () => {
+    const wide = parseDocument(
+      'swing',
+      earlier.text.replace(/^ +/gm, (white) => white.repeat(2)),
+    ) as SwingRecord;
+    const text = taken(record, '$0', 'new record', { earlier: wide });
+    assert.match(text, /\n {4}address:\n {8}stance_width: /);
+    assert.doesNotMatch(text, /\n(?: {4})* {1,3}\S/);
+  });
+
   it('make a checkpoint with the entries that the template asks for', () => {
     const text = taken(record, `${head}checkpoints:\n  imp$0`, 'impact with its entries');
     assert.match(text, /\n {2}impact:\n {4}shaft_lean: {2}deg forward\n {4}lead_pressure: {2}%$/);

@@ -1,4 +1,5 @@
 // What a reviewer sees of threads in the editor and presses there; for tests inside VS Code that look at the page.
+import assert from 'node:assert/strict';
 import * as vscode from 'vscode';
 import { until } from './files.ts';
 import { stage } from './stage.ts';
@@ -34,11 +35,13 @@ export async function say(words: string, within = begun): Promise<void> {
   await stage.type(words);
 }
 
-/** Replaces the first such words in the editor in front. */
+/** Replaces the first such words in the document's own editor: the one in front may be the form of a thread. */
 export async function put(document: vscode.TextDocument, from: string, to: string): Promise<void> {
+  const editor = await vscode.window.showTextDocument(document);
   const start = document.getText().indexOf(from);
+  assert.ok(start >= 0, `${from} stands in ${document.getText()}`);
   const range = new vscode.Range(document.positionAt(start), document.positionAt(start + from.length));
-  await vscode.window.activeTextEditor!.edit((edit) => edit.replace(range, to));
+  assert.ok(await editor.edit((edit) => edit.replace(range, to)));
 }
 
 /** The labels of the threads that are unfolded, from the top. */

@@ -111,7 +111,7 @@ export const windows = [
       await tools.press('Enter');
       await page.locator('.tab', { hasText: 'Handout of Runa' }).waitFor();
     },
-    pictures: [{ name: 'handout', folder: 'media', themes: onlyLight, show: ({ tools }) => tools.settle() }],
+    pictures: [{ name: 'handout', folder: 'media', themes: onlyLight, show: atRest }],
   },
   {
     file: fits,

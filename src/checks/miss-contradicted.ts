@@ -2,6 +2,7 @@
 import { normalBelow } from '../model/quantiles.ts';
 import { contradictedUpTo } from '../judgement/verdict.ts';
 import type { StatedMiss } from '../record/document.ts';
+import { meaningOfMiss } from '../registry/meaning-of-miss.ts';
 import type { Miss, Quantity } from '../registry/quantity.ts';
 import { findMiss } from '../registry/registry.ts';
 import { relatedEntries } from './agreement.ts';
@@ -55,7 +56,7 @@ function findingsOf({ miss: { value: word, span } }: StatedMiss, subject: Subjec
   return [
     {
       span,
-      message: `The numbers do not show the miss \`${miss.word}\` (probability ${percent(probability)}): found ${quantity.title.toLowerCase()} ${shown}; expected what it means, ${miss.meaning}.`,
+      message: `The numbers do not show the miss \`${miss.word}\` (probability ${percent(probability)}): found ${quantity.title.toLowerCase()} ${shown}; expected what it means, ${meaningOfMiss(miss, handOf(subject))}.`,
       related: relatedEntries(subject, value.kind === 'entered' ? [quantity.id] : value.from),
     },
   ];

@@ -23,7 +23,8 @@ export function planEdits(
   const plan = ['plan', planText(changes)] as const;
   const isKept = document.outline.some(({ name }) => name === 'predicted');
   const blocks = isKept
-    ? [...blockEdits(uri, document, [plan]), ...predictedEdits(subject, document, kept)]
+    ? // Lines that go below `predicted` at the end of the file come before a plan that goes there too.
+      [...predictedEdits(subject, document, kept), ...blockEdits(uri, document, [plan])]
     : blockEdits(uri, document, [plan, ['predicted', predictedTextOf(kept)]]);
   if (blocks.length === 0) return [];
   return readBack(document, subject.registry, joined([...statedEdits(subject, changes), ...blocks]));

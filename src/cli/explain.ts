@@ -9,6 +9,7 @@ import { checks } from '../checks/table.ts';
 import { loadFile, toUri } from '../disk/files.ts';
 import { findNearest } from '../measure/nearest.ts';
 import { showWindow } from '../measure/show.ts';
+import { meaningOfMiss } from '../registry/meaning-of-miss.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { builtIn, findMiss, type Registry } from '../registry/registry.ts';
 import { printable } from './formats/text.ts';
@@ -82,7 +83,7 @@ function aboutQuantity(id: string, registry: Registry, analysis: Analysis | unde
 
 function aboutMiss(word: string): string | undefined {
   const miss = findMiss(word);
-  return miss && `${word}, a miss: ${miss.meaning}\n`;
+  return miss && `${word}, a miss: ${meaningOfMiss(miss, undefined)}\n`;
 }
 
 function advice(word: string, all: readonly Check[], { quantities, broken }: Registry): string {

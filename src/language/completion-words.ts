@@ -1,4 +1,5 @@
 // Proposes the words that may stand for a value: clubs of the bag, faults of the books, shapes, misses, parts of the body, ids, dates; measurements and expressions are another's.
+import { handOf } from '../checks/handed.ts';
 import { statedReasons } from '../checks/stated-reasons.ts';
 import type { Subject } from '../checks/subject.ts';
 import { harmless } from '../measure/quote.ts';
@@ -6,6 +7,7 @@ import { anchorsOf } from '../record/anchor.ts';
 import { wordBeside } from '../record/cursor.ts';
 import { bodyWords } from '../registry/body.ts';
 import { contacts, misses } from '../registry/generated.ts';
+import { meaningOfMiss } from '../registry/meaning-of-miss.ts';
 import { checkpoints, type Quantity } from '../registry/quantity.ts';
 import { changeWords, findMiss } from '../registry/registry.ts';
 import { unique, wantedIds } from './completion-habits.ts';
@@ -70,7 +72,7 @@ function wordsFor(desire: Desire, key: string, first: unknown, path: Path): read
       return reasonWords(desire);
     case 'miss':
     case 'misses':
-      return misses.map(({ word, meaning }) => ({ word, detail: meaning }));
+      return misses.map(({ word }) => ({ word, detail: missMeaning(word, subject) }));
     case 'contact':
       return contacts.map(({ word, meaning }) => ({ word, detail: meaning }));
     case 'part':
@@ -90,7 +92,7 @@ function wordsFor(desire: Desire, key: string, first: unknown, path: Path): read
       const known = placeAt(kind, path)?.words ?? [];
       return known.map((word) => ({
         word,
-        detail: first === 'misses' ? findMiss(word)?.meaning : undefined,
+        detail: first === 'misses' ? missMeaning(word, subject) : undefined,
       }));
     }
   }
@@ -135,8 +137,13 @@ export function reasonWords({ analysis: { subject } }: Desire): readonly Word[] 
   const known = faultTitles(subject);
   return statedReasons(subject).map((word) => ({
     word,
-    detail: known.get(word) ?? findMiss(word)?.meaning ?? 'goal',
+    detail: known.get(word) ?? missMeaning(word, subject) ?? 'goal',
   }));
+}
+
+function missMeaning(word: string, subject: Subject): string | undefined {
+  const miss = findMiss(word);
+  return miss && meaningOfMiss(miss, handOf(subject));
 }
 
 function faultTitles({ faultBooks }: Subject): ReadonlyMap<string, string | undefined> {

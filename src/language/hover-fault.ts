@@ -1,11 +1,13 @@
 // The hover on a stated fault and on a miss: what the fault book says of it, and how far the numbers of the record bear it out.
 import type { Lesson } from '../analysis/lessons.ts';
 import type { Analysis } from '../analysis/result.ts';
+import { handOf } from '../checks/handed.ts';
 import { mirroredWords, numbersOf, percent, placeWords, verdictWords } from '../checks/verdict-words.ts';
 import type { BookFault } from '../judgement/book.ts';
 import type { JudgedMiss, Judgement, StatedVerdict } from '../judgement/judgement.ts';
 import type { JudgedLine } from '../judgement/verdict.ts';
 import type { BelievedEffect } from '../record/document.ts';
+import { meaningOfMiss } from '../registry/meaning-of-miss.ts';
 import { findMiss } from '../registry/registry.ts';
 import { claimLines } from './hover-claims.ts';
 import type { Remark } from './hover.ts';
@@ -31,7 +33,8 @@ export function hoverOnFault(
       table: claimLines(analysis, stated, lessons),
     };
   const miss = judgement.misses.find(({ stated: one }) => holds(one.miss.span, offset));
-  if (miss !== undefined) return { span: miss.stated.miss.span, lines: missLines(miss) };
+  if (miss !== undefined)
+    return { span: miss.stated.miss.span, lines: missLines(miss, handOf(analysis.subject)) };
   const reason = document.plan.flatMap(({ because }) => because).find(({ span }) => holds(span, offset));
   const known = reason && judgement.faults.get(reason.value);
   if (reason === undefined || known === undefined) return undefined;
@@ -99,8 +102,12 @@ function fromBook({ uri }: BookFault): string {
   return `A fault from ${code(decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1)))}.`;
 }
 
-function missLines({ miss, by, unstated, contradicted }: JudgedMiss): readonly string[] {
-  const meaning = findMiss(miss)?.meaning ?? '';
+function missLines(
+  { miss, by, unstated, contradicted }: JudgedMiss,
+  hand: 'left' | 'right' | undefined,
+): readonly string[] {
+  const known = findMiss(miss);
+  const meaning = known === undefined ? '' : meaningOfMiss(known, hand);
   const ways = by.map(({ fault, way }) =>
     way.length === 0
       ? `Explained by ${code(fault)}.`

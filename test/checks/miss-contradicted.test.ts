@@ -53,6 +53,17 @@ describe('miss-contradicted', () => {
     }
   });
 
+  it('says what a miss means as a left-handed player sees it', () => {
+    const flown = 'flight: { start: 3 deg right by radar, curve: 12 m right by radar }\nmisses: [push]\n';
+    const told = messageOf(analyseFiles(files('left', flown)), 'miss-contradicted');
+    assert.match(told, /found start direction 3\.0 deg right.*starts to the left of the target line/);
+    const target = messageOf(
+      analyseFiles(files('left', 'flight: { finish: 20 m left ± 2 m }\nmisses: [right]\n')),
+      'miss-contradicted',
+    );
+    assert.match(target, /comes down right of the target line/);
+  });
+
   it('says nothing without a hand, a number, or of what has no zero', () => {
     assertNone('miss-contradicted', 'swing: 1\nflight: { start: 6 deg left by radar }\nmisses: [push]\n');
     assertNone('miss-contradicted', files('right', 'misses: [slice, heavy, toe]\n'));

@@ -50,8 +50,8 @@ function inAllThemes(title: string, draw: (theme: Theme) => string, room = ''): 
 
 /** Kept pictures have the colours of the light theme, no two of which are the same. */
 function recoloured(svg: string, theme: Theme): string {
-  return Object.entries(themes.light)
-    .reduce((text, [meaning, colour]) => text.replaceAll(colour, `{${meaning}}`), svg)
+  return (Object.keys(themes.light) as (keyof Theme)[])
+    .reduce((text, meaning) => text.replaceAll(themes.light[meaning], `{${meaning}}`), svg)
     .replaceAll(/\{(\w+)\}/g, (_, meaning: keyof Theme) => theme[meaning]);
 }
 

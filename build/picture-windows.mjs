@@ -48,16 +48,6 @@ export const windows = [
     pictures: [
       { name: 'record', part: '.part.editor', show: ({ tools }) => tools.goToLine(29) },
       {
-        name: 'hover',
-        part: '.part.editor',
-        show: async ({ page, tools }) => {
-          await page.mouse.move(0, 0);
-          await tools.press('Escape');
-          await tools.goToLine(31);
-          await tools.hoverText('path:');
-        },
-      },
-      {
         name: 'findings',
         part: '.part.editor',
         show: async ({ page, tools }) => {
@@ -67,6 +57,25 @@ export const windows = [
           await tools.clickText('lead_foot_flair');
           await tools.press('Control+.');
           await page.locator('.action-widget .monaco-list-row').first().waitFor();
+        },
+      },
+    ],
+  },
+  {
+    // So wide and high that the whole hover stands inside the editor.
+    file: mistakes,
+    size: { width: 880, height: 640 },
+    scale: 1.25,
+    ready: ({ tools }) => tools.palette('View: Toggle Primary Side Bar Visibility'),
+    pictures: [
+      {
+        name: 'hover',
+        part: '.part.editor',
+        show: async ({ page, tools }) => {
+          await page.mouse.move(0, 0);
+          await tools.press('Escape');
+          await tools.goToLine(26);
+          await tools.hoverText('path:');
         },
       },
     ],

@@ -4,6 +4,7 @@ import type { Quantity } from '../registry/quantity.ts';
 import {
   compareMethods,
   repeatabilityOf,
+  scatterOf,
   type MethodComparison,
   type Repeatability,
 } from '../model/method-comparison.ts';
@@ -16,6 +17,8 @@ export interface PairedMethods {
   readonly one: string;
   readonly other: string;
   readonly pairs: readonly Pair[];
+  /** By how much one measurement of each scatters about the means that were paired: a variance. */
+  readonly scatter: number;
   /** Undefined where there are too few pairs. */
   readonly comparison: MethodComparison | undefined;
 }
@@ -34,11 +37,11 @@ export interface MethodAgreement {
 }
 
 /**
- * Of each entry with several readings. Of one method the mean counts in a pair; doubtful readings, estimates and those without a
+ * Of each entry with several readings. Of one method the mean counts in a pair, and what one reading scatters about it is told beside; doubtful readings, estimates and those without a
  * method are left out. A quantity is the same at every checkpoint only if it has the same id.
  */
 export function methodAgreementOf(analyses: readonly Analysis[]): MethodAgreement {
-  const pairs = new Map<string, { quantity: Quantity; one: string; other: string; pairs: Pair[] }>();
+  const pairs = new Map<string, Gathered>();
   const repeats = new Map<string, { quantity: Quantity; method: string; things: number[][] }>();
   const records = analyses.filter(({ document }) => document.kind === 'swing');
   for (const { document, subject } of records)
@@ -56,16 +59,14 @@ export function methodAgreementOf(analyses: readonly Analysis[]): MethodAgreemen
       for (const [i, one] of names.entries())
         for (const other of names.slice(i + 1)) {
           const key = `${quantity.id} ${one} ${other}`;
-          const known = pairs.get(key) ?? { quantity, one, other, pairs: [] };
-          known.pairs.push({ one: mean(byMethod.get(one)!), other: mean(byMethod.get(other)!) });
+          const known = pairs.get(key) ?? { quantity, one, other, values: [] };
+          known.values.push([byMethod.get(one)!, byMethod.get(other)!]);
           pairs.set(key, known);
         }
     }
   return {
     records: records.length,
-    paired: [...pairs.values()]
-      .map((found) => ({ ...found, comparison: compareMethods(found.pairs) }))
-      .sort((a, b) => byId(a.quantity, b.quantity)),
+    paired: [...pairs.values()].map(pairedOf).sort((a, b) => byId(a.quantity, b.quantity)),
     repeated: [...repeats.values()]
       .flatMap(({ quantity, method, things }) => {
         const repeatability = repeatabilityOf(things);
@@ -73,6 +74,18 @@ export function methodAgreementOf(analyses: readonly Analysis[]): MethodAgreemen
       })
       .sort((a, b) => byId(a.quantity, b.quantity)),
   };
+}
+
+interface Gathered extends Pick<PairedMethods, 'quantity' | 'one' | 'other'> {
+  /** What each entry has by the one method and by the other. */
+  readonly values: (readonly [readonly number[], readonly number[]])[];
+}
+
+function pairedOf({ quantity, one, other, values }: Gathered): PairedMethods {
+  const pairs = values.map(([first, second]) => ({ one: mean(first), other: mean(second) }));
+  const scatters = [scatterOf(values.map(([first]) => first)), scatterOf(values.map(([, second]) => second))];
+  const scatter = scatters.reduce((sum, { variance }) => sum + variance, 0);
+  return { quantity, one, other, pairs, scatter, comparison: compareMethods(pairs, scatters) };
 }
 
 function entriesOf(

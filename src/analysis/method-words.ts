@@ -40,22 +40,11 @@ function repeatedLines({ quantity, method, repeatability: r }: RepeatedMethod): 
   ];
 }
 
-/** "eye: angle ± 3.2 deg, from 14 pairs with radar; the table says 5 deg". */
-export function figureLine({
-  method,
-  against,
-  dimension,
-  figure,
-  unit,
-  before,
-  pairs,
-}: MethodFigure): string {
-  const number = (value: number): string => `${value}${unit === '' ? '' : ` ${unit}`}`;
-  const said =
-    before === undefined
-      ? 'the table says nothing yet'
-      : `the table says ${number(Number(before.toPrecision(2)))}`;
-  return `${method}: ${dimension} ± ${number(figure)}, from ${counted(pairs, 'pair')} with ${against}; ${said}`;
+/** "eye: face direction ± 3.2 deg, from 14 pairs with radar; the table says 5 deg". */
+export function figureLine({ method, against, quantity, figure, before, pairs }: MethodFigure): string {
+  const number = (value: number): string => `${value}${quantity.unit === '' ? '' : ` ${quantity.unit}`}`;
+  const title = quantity.title.charAt(0).toLowerCase() + quantity.title.slice(1);
+  return `${method}: ${title} (${quantity.id}) ± ${number(figure)}, from ${counted(pairs, 'pair')} with ${against}; the table says ${number(Number(before.toPrecision(2)))}`;
 }
 
 function signed(quantity: Quantity, value: number): string {

@@ -28,6 +28,11 @@ export function inWorkspace(uri: string, document: WorkspaceFile): readonly Ment
       ...(at === undefined ? [] : named(at)),
     ]),
     ...below('show').flatMap(({ name, nameSpan }) => named({ value: name, span: unquoted(nameSpan, text) })),
+    ...below('methods').flatMap((method) =>
+      figuresOf(method).flatMap(({ name, nameSpan }) =>
+        named({ value: name, span: unquoted(nameSpan, text) }),
+      ),
+    ),
     ...inColumns(document, home),
     ...(['checks', 'relations'] as const).flatMap((section) =>
       below(section).map(({ name, nameSpan }): Mention => {
@@ -43,6 +48,10 @@ export function inWorkspace(uri: string, document: WorkspaceFile): readonly Ment
       checkCoded({ value: code, span: unquoted(keySpan, text) }, uri),
     ),
   ];
+}
+
+function figuresOf({ children }: OutlineNode): readonly OutlineNode[] {
+  return children.find(({ name }) => name === 'uncertainty')?.children ?? [];
 }
 
 const prefix = ownCode('');

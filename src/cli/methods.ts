@@ -105,7 +105,11 @@ function agreementJson(
       within: shown(quantity, r.within),
       coefficient: shown(quantity, r.coefficient),
     })),
-    figures,
+    figures: figures.map(({ quantity, ...figure }) => ({
+      ...figure,
+      quantity: quantity.id,
+      unit: quantity.unit,
+    })),
   };
   return jsonText(body);
 }

@@ -18,7 +18,9 @@ export function proposeKeys(desire: Desire, path: Path): Proposal[] {
   const place = placeAt(kind, path);
   const own = kind === 'swing' || kind === 'template' ? ownKeys(path.join('.'), registry) : [];
   const areCodes = kind === 'workspace' && path[0] === 'severities' && path.length === 1;
-  const shown = kind === 'workspace' && prefixIs('show', path) ? shownKeys(registry) : [];
+  const isShown =
+    prefixIs('show', path) || (path.length === 3 && path[0] === 'methods' && path[2] === 'uncertainty');
+  const shown = kind === 'workspace' && isShown ? shownKeys(registry) : [];
   const further = kind === 'workspace' ? workspaceKeys(desire, path) : [];
   const keys = unique([...further, ...keysIn(place, areCodes), ...own, ...shown]).filter(
     (key) => !isThere(key, cursor.siblings),
@@ -78,7 +80,7 @@ function prefixIs(section: string, path: Path): boolean {
   return path.length === 1 && path[0] === section;
 }
 
-/** What a shown unit may be for: a dimension that has units, or one quantity. */
+/** What a shown unit, or the figure of a method, may be for: a dimension that has units, or one quantity. */
 function shownKeys({ quantities }: Registry): readonly string[] {
   const measured = quantities.filter(({ unit }) => unit !== '');
   return [...measured.map(({ dimension }) => dimension), ...measured.map(({ id }) => id)];

@@ -131,7 +131,8 @@ function certainty({ quantity, readings }: Entry, at: Reading | undefined, { sub
   if (origin === 'quantity')
     return [`Uncertainty: ${amount}, usual for this quantity${doubled}; nothing is stated.`];
   const method = measure.method ?? '';
-  const meaning = subject.registry.findMethod(method)?.uncertainty[quantity.dimension]?.source;
+  const known = subject.registry.findMethod(method);
+  const meaning = (known?.ofQuantities?.[quantity.id] ?? known?.uncertainty[quantity.dimension])?.source;
   const source = meaning === undefined ? '' : ` (${escapeMarkdown(meaning)})`;
   return [`Uncertainty: ${amount}, usual for ${code(method)}${source}${doubled}.`];
 }

@@ -1,7 +1,7 @@
 // How far two ways of measuring agree, and how far one agrees with itself: Bland and Altman's limits; knows no record.
 import { studentQuantile } from './quantiles.ts';
 
-/** Two measurements of one thing, in one unit. */
+/** Two measurements of one thing, in one unit; of what was measured again by one way the mean. */
 export interface Pair {
   readonly one: number;
   readonly other: number;
@@ -17,7 +17,7 @@ export interface MethodComparison {
   /** Mean of one − other, with its 95 % interval. */
   readonly bias: number;
   readonly biasInterval: Interval95;
-  /** Standard deviation of the differences. */
+  /** Standard deviation of the differences between one measurement each, also where means of several were compared. */
   readonly deviation: number;
   /** Between which 95 % of differences are expected, each end with its 95 % interval. */
   readonly limits: Interval95;
@@ -33,30 +33,64 @@ export const fewestPairs = 3;
 /** 95 % of a normal distribution lie within so many standard deviations. */
 const within95 = 1.96;
 
+/** By how much one measurement scatters about the mean of those that were taken: a variance, and how well it is known. */
+export interface Scatter {
+  readonly variance: number;
+  /** The variance of that variance. */
+  readonly doubt: number;
+}
+
+/** Of what was measured once each there is no mean to scatter about. */
+const noScatter: Scatter = { variance: 0, doubt: 0 };
+
+/**
+ * Each thing as often as it was measured by one way: (1 − mean of 1/mᵢ) s_w², with the variance 2 (…)² s_w⁴ / Σ (mᵢ − 1)
+ * (Bland & Altman 1999, Stat. Methods Med. Res. 8:135, sections 5.1 and 5.2). Of two measurements each it is s_w²/2, which their
+ * paper of 1986 writes as a quarter of the variance of the differences between the two.
+ */
+export function scatterOf(things: readonly (readonly number[])[]): Scatter {
+  const repeated = repeatabilityOf(things);
+  if (repeated === undefined) return noScatter;
+  const share = 1 - mean(things.map(({ length }) => 1 / Math.max(1, length)));
+  const variance = share * repeated.within ** 2;
+  return { variance, doubt: (2 * variance ** 2) / (repeated.measurements - repeated.things) };
+}
+
 /**
  * Bland & Altman 1986, Lancet 327:307–310: limits d̄ ± 1.96 s; standard errors √(s²/n) of the mean and √(3 s²/n) of a limit,
  * with Student's t of n − 1 degrees of freedom. Holds for differences that are about normal and do not grow with the size;
  * the trend of differences over means (Bland & Altman 1999, Stat. Methods Med. Res. 8:135, section 3.2) says whether they do.
+ * Means differ by less than single measurements do, so that of repeated ones the scatter of both ways is added to the variance of the
+ * differences; a limit then has the standard error √(s_d̄²/n + 1.96² var(s)), var(s) = var(s²)/(4 s²) (the paper of 1999, section 5.1).
  * Undefined for fewer than three pairs or values that are not finite.
  */
-export function compareMethods(pairs: readonly Pair[]): MethodComparison | undefined {
+export function compareMethods(
+  pairs: readonly Pair[],
+  scatters: readonly Scatter[] = [],
+): MethodComparison | undefined {
   const count = pairs.length;
   if (count < fewestPairs || pairs.some(({ one, other }) => !Number.isFinite(one - other))) return undefined;
   const differences = pairs.map(({ one, other }) => one - other);
   const bias = mean(differences);
-  const deviation = Math.sqrt(squares(differences, bias) / (count - 1));
+  const ofMeans = squares(differences, bias) / (count - 1);
+  const variance = scatters.reduce((sum, scatter) => sum + scatter.variance, ofMeans);
+  const deviation = Math.sqrt(variance);
   const t = studentQuantile(0.975, count - 1);
   const around = (middle: number, error: number): Interval95 => ({
     from: middle - t * error,
     to: middle + t * error,
   });
   const limits = { from: bias - within95 * deviation, to: bias + within95 * deviation };
-  const ofLimit = deviation * Math.sqrt(3 / count);
+  const doubt = scatters.reduce((sum, scatter) => sum + scatter.doubt, (2 * ofMeans ** 2) / (count - 1));
+  const ofLimit =
+    variance === ofMeans
+      ? deviation * Math.sqrt(3 / count)
+      : Math.sqrt(ofMeans / count + (within95 ** 2 * doubt) / (4 * variance));
   const slope = slopeOf(pairs, differences, bias);
   return {
     count,
     bias,
-    biasInterval: around(bias, deviation / Math.sqrt(count)),
+    biasInterval: around(bias, Math.sqrt(ofMeans / count)),
     deviation,
     limits,
     limitIntervals: { from: around(limits.from, ofLimit), to: around(limits.to, ofLimit) },

@@ -1,5 +1,7 @@
 // Reads the workspace file from its tree: coverage, how loud each finding is, how good each method is, shots, flight; knows no record.
 import type { Dimension, Span } from '../measure/measure.ts';
+import { findNearest } from '../measure/nearest.ts';
+import { quote, quoteList } from '../measure/quote.ts';
 import { siUnits } from '../measure/unit-table.ts';
 import type { Method } from '../registry/quantity.ts';
 import { registryWith, type Registry } from '../registry/registry.ts';
@@ -10,7 +12,7 @@ import { readShotColumns } from './shot-columns.ts';
 import { readFigure } from './figure.ts';
 import { readOwn } from './own.ts';
 import { checkMethodName } from './own-method.ts';
-import { isEmpty, valueAt, type Tree } from './tree.ts';
+import { isEmpty, valueAt, type Pair, type Tree } from './tree.ts';
 import { wordAt, wordsAt } from './word.ts';
 
 export type WorkspaceParts = Omit<WorkspaceFile, 'text' | 'problems' | 'silences' | 'outline'>;
@@ -24,9 +26,12 @@ const severityNames: readonly string[] = [
 ] satisfies SeverityName[];
 
 export function readWorkspace(tree: Tree, reader: Reader): WorkspaceParts {
-  const methods = readMethods(valueAt(tree, 'methods'), reader);
-  const withMethods = { ...reader, registry: registryWith({ methods: [...methods.values()] }) };
+  const named = readMethods(valueAt(tree, 'methods'), reader);
+  const withMethods = { ...reader, registry: registryWith({ methods: [...named.values()] }) };
   const own = readOwn(tree, withMethods);
+  // A figure may be of one of the workspace's own quantities, so these are read first.
+  const known = { ...reader, registry: registryOf({ methods: named, own }) };
+  const methods = withFiguresOfQuantities(named, valueAt(tree, 'methods'), known);
   return {
     kind: 'workspace',
     coverage: readCoverage(valueAt(tree, 'coverage')),
@@ -100,6 +105,47 @@ function readUncertainties(tree: Tree | undefined, reader: Reader): Method['unce
     if (u !== undefined) figures[key] = { u, source: 'the workspace file' };
   }
   return figures;
+}
+
+function withFiguresOfQuantities(
+  methods: ReadonlyMap<string, Method>,
+  tree: Tree | undefined,
+  reader: Reader,
+): ReadonlyMap<string, Method> {
+  const all = new Map(methods);
+  for (const [name, method] of methods) {
+    const figures = valueAt(valueAt(tree, name), 'uncertainty');
+    if (figures?.kind !== 'map') continue;
+    const pairs = [...figures.pairs.values()].filter(({ key }) => !isDimension(key));
+    const ofQuantities = Object.fromEntries(pairs.flatMap((pair) => readOfQuantity(pair, reader)));
+    if (Object.keys(ofQuantities).length > 0) all.set(name, { ...method, ofQuantities });
+  }
+  return all;
+}
+
+function readOfQuantity(
+  { key, keySpan, value }: Pair,
+  reader: Reader,
+): readonly (readonly [string, { readonly u: number; readonly source: string }])[] {
+  const { registry, problems } = reader;
+  const quantity = registry.find(key);
+  if (quantity === undefined) {
+    const dimensions = Object.keys(siUnits);
+    const nearest = registry.broken.has(key)
+      ? undefined
+      : findNearest(key, [...dimensions, ...registry.quantities.map(({ id }) => id)]);
+    problems.push({
+      code: 'unknown-key',
+      span: keySpan,
+      found: quote(key),
+      expected: `the full id of a quantity, or a dimension (${quoteList(dimensions)})`,
+      ...(nearest === undefined ? {} : { nearest }),
+    });
+    return [];
+  }
+  if (value.kind !== 'scalar' || isEmpty(value)) return [];
+  const u = readFigure(value, quantity.dimension, reader);
+  return u === undefined ? [] : [[key, { u, source: 'the workspace file' }]];
 }
 
 function isDimension(key: string): key is Dimension {

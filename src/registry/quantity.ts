@@ -64,6 +64,8 @@ export interface Method {
   readonly meaning: string;
   /** Default standard uncertainty in SI by dimension, each with its source. */
   readonly uncertainty: Readonly<Partial<Record<Dimension, { readonly u: number; readonly source: string }>>>;
+  /** The same for single quantities, by full id: what a workspace says of one goes before what it says of the dimension. */
+  readonly ofQuantities?: Readonly<Record<string, { readonly u: number; readonly source: string }>>;
 }
 
 /** A miss that players complain of: any one of these quantities off in this direction, as for a right-handed player. */

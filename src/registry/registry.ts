@@ -207,9 +207,10 @@ export function standardUncertainty(
   if (measure.stated !== undefined) return { u: measure.stated / coverage, origin: 'stated' };
   const factor = measure.estimate ? 2 : 1;
   if (measure.method !== undefined) {
-    const own = registry.ownMethods.get(measure.method)?.uncertainty[quantity.dimension]?.u;
+    const own = registry.ownMethods.get(measure.method);
     const u =
-      own ??
+      own?.ofQuantities?.[quantity.id]?.u ??
+      own?.uncertainty[quantity.dimension]?.u ??
       quantity.uncertainty.by[measure.method] ??
       registry.findMethod(measure.method)?.uncertainty[quantity.dimension]?.u;
     if (u !== undefined) return { u: u * factor, origin: 'method' };

@@ -7,7 +7,8 @@ import { methodAgreementOf } from '../../src/analysis/method-pairs.ts';
 import { agreementLines, figureLine } from '../../src/analysis/method-words.ts';
 import { parseDocument } from '../../src/record/parse.ts';
 import { withValue } from '../../src/record/set-value.ts';
-import { builtIn } from '../../src/registry/registry.ts';
+import { registryOf } from '../../src/record/workspace.ts';
+import { builtIn, standardUncertainty, type Registry } from '../../src/registry/registry.ts';
 import { parse } from 'yaml';
 
 const degree = Math.PI / 180;
@@ -91,15 +92,18 @@ describe('the figure of a method', () => {
     const [figure] = methodFigures(paired, builtIn);
     assert.ok(figure);
     assert.deepEqual(
-      [figure.method, figure.against, figure.dimension, figure.unit, figure.pairs],
-      ['eye', 'radar', 'angle', 'deg', 200],
+      [figure.method, figure.against, figure.quantity.id, figure.pairs],
+      ['eye', 'radar', 'delivery.face', 200],
     );
     // √(2² + 3²) = 3.6, itself known to 1/√(2 · 200) = 5 %.
     assert.ok(
       Math.abs(figure.figure - Math.hypot(2, 3)) < 3 * 0.05 * Math.hypot(2, 3),
       String(figure.figure),
     );
-    assert.match(figureLine(figure), /^eye: angle ± 3\.\d deg, from 200 pairs with radar; the table says \d/);
+    assert.match(
+      figureLine(figure),
+      /^eye: face direction \(delivery\.face\) ± 3\.\d deg, from 200 pairs with radar; the table says \d/,
+    );
   });
 
   it('is not given from few pairs', () => {
@@ -110,25 +114,75 @@ describe('the figure of a method', () => {
     );
   });
 
+  it('is of that quantity alone: a carry by video says nothing of a breastbone by video', () => {
+    const scatter = normals(3);
+    const carries = Array.from({ length: 14 }, () => {
+      const truth = 120 + 5 * scatter();
+      return `flight: { carry: [${(truth + 0.3 * scatter()).toFixed(1)} m by tape, ${(truth + 6 * scatter()).toFixed(1)} m by video] }`;
+    });
+    const found = methodFigures(methodAgreementOf(recordsOf(...carries)).paired, builtIn);
+    const written = withMethodFigures('', found);
+    assert.match(written!, /video: \{ uncertainty: \{ flight\.carry: \d+(\.\d)? m \} \}/);
+    const document = parseDocument('workspace', written!);
+    assert.ok(document.kind === 'workspace');
+    assert.deepEqual(document.problems, []);
+    const registry = registryOf(document);
+    const usual = (id: string, known: Registry): number =>
+      standardUncertainty(
+        builtIn.find(id)!,
+        { stated: undefined, method: 'video', estimate: false },
+        1,
+        known,
+      ).u;
+    assert.ok(Math.abs(usual('flight.carry', registry) - found[0]!.figure) < 1e-9);
+    const breastbone = 'checkpoints.impact.sternum';
+    assert.equal(usual(breastbone, registry), usual(breastbone, builtIn));
+  });
+
+  it('counts what single readings scatter about the means that were paired', () => {
+    const scatter = normals(11);
+    const twice = Array.from({ length: 200 }, () => {
+      const truth = 4 * scatter();
+      const eye = (): string => `${signedDegrees(truth + 3 * scatter())} by eye`;
+      return `delivery: { face: [${signedDegrees(truth)} by radar, ${eye()}, ${eye()}, ${eye()}] }`;
+    });
+    const [figure] = methodFigures(methodAgreementOf(recordsOf(...twice)).paired, builtIn);
+    // One reading by eye is off by 3, the mean of three by 1.7; radar, which is right here, is said to be unsure.
+    const radar = builtIn.find('delivery.face')!.uncertainty.by['radar']! / degree;
+    assert.ok(Math.abs(figure!.figure - Math.sqrt(9 - radar ** 2)) < 0.4, String(figure!.figure));
+  });
+
+  it('is never more than the differences show, nor less than half of their variance', () => {
+    // Differences of ±0.4 m from radar, which is said to be unsure by more.
+    const records = Array.from(
+      { length: 12 },
+      (_, i) =>
+        `flight: { carry: [${120 + i} m by radar, ${(120 + i + (i % 2 === 0 ? 0.4 : -0.4)).toFixed(1)} m by rangefinder] }`,
+    );
+    const figures = methodFigures(methodAgreementOf(recordsOf(...records)).paired, builtIn);
+    assert.equal(figures.length, 1);
+    assert.equal(figures[0]!.figure, Number(Math.sqrt(0.16 / 2).toPrecision(2)));
+  });
+
   it('is written into a workspace file of any form, and nothing else in it changes', () => {
     const figures = methodFigures(paired, builtIn).map((figure) => ({ ...figure, figure: 3.5 }));
     for (const [before, after] of [
-      ['', 'swingwright: 1\nmethods: { eye: { uncertainty: { angle: 3.5 deg } } }\n'],
+      ['', 'swingwright: 1\nmethods: { eye: { uncertainty: { delivery.face: 3.5 deg } } }\n'],
       [
         'swingwright: 1 # ours\n',
-        'swingwright: 1 # ours\nmethods: { eye: { uncertainty: { angle: 3.5 deg } } }\n',
+        'swingwright: 1 # ours\nmethods: { eye: { uncertainty: { delivery.face: 3.5 deg } } }\n',
       ],
       [
         'swingwright: 1\nmethods:\n  video:\n    meaning: two phones\ncoverage: 2\n',
-        'swingwright: 1\nmethods:\n  video:\n    meaning: two phones\n  eye: { uncertainty: { angle: 3.5 deg } }\ncoverage: 2\n',
+        'swingwright: 1\nmethods:\n  video:\n    meaning: two phones\n  eye: { uncertainty: { delivery.face: 3.5 deg } }\ncoverage: 2\n',
       ],
       [
-        'swingwright: 1\nmethods: { eye: { uncertainty: { angle: 9 deg, length: 4 cm } } } # guessed\n',
-        'swingwright: 1\nmethods: { eye: { uncertainty: { angle: 3.5 deg, length: 4 cm } } } # guessed\n',
+        'swingwright: 1\nmethods: { eye: { uncertainty: { angle: 9 deg, delivery.face: 4 deg } } } # guessed\n',
+        'swingwright: 1\nmethods: { eye: { uncertainty: { angle: 9 deg, delivery.face: 3.5 deg } } } # guessed\n',
       ],
       [
         'swingwright: 1\nmethods:\n',
-        'swingwright: 1\nmethods: { eye: { uncertainty: { angle: 3.5 deg } } }\n',
+        'swingwright: 1\nmethods: { eye: { uncertainty: { delivery.face: 3.5 deg } } }\n',
       ],
     ] as const)
       assert.equal(withMethodFigures(before, figures), after);

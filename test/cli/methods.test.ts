@@ -17,13 +17,17 @@ describe('methods', () => {
       const { code, out } = swingwright(['methods', '.'], folder);
       assert.equal(code, 0);
       assert.match(out, /eye less radar, 12 pairs\n {4}bias \+3\.00 deg/);
-      assert.match(out, /For the method table\n {2}eye: angle ± 3\.\d deg, from 12 pairs with radar/);
+      assert.match(
+        out,
+        /For the method table\n {2}eye: face direction \(delivery\.face\) ± 3\.\d deg, from 12 pairs with radar/,
+      );
       assert.equal(readFileSync(join(folder, 'swingwright.yaml'), 'utf8'), practice['swingwright.yaml']);
       assert.match(swingwright(['methods', '.', '--write'], folder).out, /Written to swingwright\.yaml\.\n$/);
       assert.match(
         readFileSync(join(folder, 'swingwright.yaml'), 'utf8'),
-        /^swingwright: 1 # ours\nmethods: \{ eye: \{ uncertainty: \{ angle: 3\.\d deg \} \} \}\n$/,
+        /^swingwright: 1 # ours\nmethods: \{ eye: \{ uncertainty: \{ delivery\.face: 3\.\d deg \} \} \}\n$/,
       );
+      assert.equal(swingwright(['check', 'swingwright.yaml'], folder).code, 0);
       const { out: json } = swingwright(['methods', '.', '--format', 'json'], folder);
       const [pair] = (JSON.parse(json) as { paired: { bias: number; limits: number[] }[] }).paired;
       assert.ok(Math.abs(pair!.bias - 3) < 1e-9 && pair!.limits[0]! < -0.9);

@@ -1,6 +1,6 @@
 // Limits of agreement against the worked example that introduced them.
 import assert from 'node:assert/strict';
-import { compareMethods, repeatabilityOf } from '../../src/model/method-comparison.ts';
+import { compareMethods, repeatabilityOf, scatterOf } from '../../src/model/method-comparison.ts';
 
 // Peak expiratory flow of 17 people by two meters, twice each, l/min: Bland & Altman 1986, Lancet 327:307–310, table 1.
 // The table was entered from memory; that its published statistics come out of it is the check on that too.
@@ -70,6 +70,28 @@ describe('limits of agreement of Bland & Altman 1986', () => {
     near(found.limitIntervals.from.to - shift, -45.1, 0.3);
     near(found.limitIntervals.to.from + shift, 40.9, 0.3);
     near(found.limitIntervals.to.to + shift, 110.1, 0.3);
+  });
+
+  it('has the published standard deviation of single differences from means of two, at any scale', () => {
+    // Published: s_D̄ = 33.2 of the means, s₁ = 21.6 and s₂ = 28.2 of repeats, √(33.2² + 21.6²/4 + 28.2²/4) = 37.7; from memory.
+    for (const scale of [1, 10]) {
+      const scaled = (all: typeof large | typeof mini): number[][] =>
+        all.map((pair) => pair.map((value) => scale * value));
+      const [one, other] = [scaled(large), scaled(mini)];
+      const pairs = one.map((pair, i) => ({
+        one: (pair[0]! + pair[1]!) / 2,
+        other: (other[i]![0]! + other[i]![1]!) / 2,
+      }));
+      const ofMeans = compareMethods(pairs)!;
+      near(ofMeans.deviation / scale, 33.2, 0.1);
+      const corrected = compareMethods(pairs, [scatterOf(one), scatterOf(other)])!;
+      near(corrected.deviation / scale, 37.7, 0.1);
+      near(corrected.bias, ofMeans.bias, 1e-9);
+      near(corrected.limits.from / scale, corrected.bias / scale - 1.96 * 37.7, 0.2);
+      // What is known of the bias is known from the means.
+      near(corrected.biasInterval.to, ofMeans.biasInterval.to, 1e-9);
+      assert.ok(corrected.limitIntervals.to.to > corrected.limits.to);
+    }
   });
 
   it('has the published repeatability of both meters', () => {

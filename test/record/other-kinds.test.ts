@@ -307,8 +307,32 @@ methods:
             ^^^^ uncertainty-not-positive
       sped: 3 m/s
       ^^^^ unknown-key
+      delivery.face: 3 m
+                       ^ wrong-dimension
+      delivery.fase: 3 deg
+      ^^^^^^^^^^^^^ unknown-key
 `,
     ) as WorkspaceFile;
     assert.deepEqual(workspace.methods.get('video')?.uncertainty, {});
+    assert.equal(workspace.methods.get('video')?.ofQuantities, undefined);
+  });
+
+  it('may have a figure of a method for one quantity, the workspace’s own too', () => {
+    const workspace = assertMarked(
+      'workspace',
+      `swingwright: 1
+quantities: { delivery.wand: { like: delivery.face, title: Face by wand } }
+methods:
+  video: { uncertainty: { length: 2 cm, flight.carry: 5 m, delivery.wand: 2 deg } }
+`,
+    ) as WorkspaceFile;
+    const figures = Object.entries(workspace.methods.get('video')?.ofQuantities ?? {});
+    assert.deepEqual(
+      figures.map(([id, { u }]) => [id, Number(u.toPrecision(6))]),
+      [
+        ['flight.carry', 5],
+        ['delivery.wand', Number(((2 * Math.PI) / 180).toPrecision(6))],
+      ],
+    );
   });
 });

@@ -208,7 +208,11 @@ export function workspaceSchema(vocabulary: Vocabulary): Schema {
   );
   const method = mapping('One method of measuring.', {
     meaning: text('What the method is.'),
-    uncertainty: mapping('One standard uncertainty for each dimension, as in 2 deg.', figures),
+    uncertainty: {
+      ...mapping('One standard uncertainty for each dimension or quantity, as in 2 deg.', figures),
+      // Full ids, the workspace's own among them: its reader says which of them it does not know.
+      additionalProperties: text('One standard uncertainty for this quantity alone, with its unit.'),
+    },
   });
   return file(
     'workspace',

@@ -75,6 +75,17 @@ describe('an audit', () => {
     assert.ok(Math.abs(share('face') - 0.2) < 0.01 && Math.abs(share('path') - 0.8) < 0.01);
   });
 
+  it('gives each of several readings the part that its uncertainty lets it have', () => {
+    // In a weighted mean weights go by 1/u², so that shares of its variance do: 1/1² to 1/2² is 4 to 1.
+    const { audit } = audited(
+      'delivery: { face: [1 deg right ± 1 deg, 2 deg right ± 2 deg], path: 4 deg right ± 2 deg }\n',
+    );
+    const [one, other] = [0, 1].map((reading) =>
+      rowOf(audit, 'delivery.face', reading).shares.get('delivery.face_to_path')!,
+    );
+    assert.ok(one! > 0.1 && Math.abs(one! / other! - 4) < 1e-9, `${one} and ${other}`);
+  });
+
   it('names guesses that a conclusion leans on and that nobody checks', () => {
     const { audit, analysis } = audited(
       'delivery: { face: 1 deg right by radar, path: ~4 deg right by eye }\n',

@@ -75,7 +75,7 @@ describe('swingwright claims', () => {
       const { out } = swingwright(['claims', 'plain.swing.yaml'], folder);
       assert.match(
         out,
-        /^Not understood, and left out\n  line 7, column 9: Found `open face`; expected a list\./,
+        /^Not understood, and left out\n {2}line 7, column 9: Found `open face`; expected a list\./,
       );
       const json = JSON.parse(
         swingwright(['claims', 'plain.swing.yaml', '--format', 'json'], folder).out,

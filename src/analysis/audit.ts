@@ -44,6 +44,8 @@ export interface Audit {
   /** The quantities whose uncertainty is shared out: those of the goals, or what a lesson is about where it has none. */
   readonly concluded: readonly Quantity[];
   readonly fromGoals: boolean;
+  /** True where goals stand there and none names a quantity that could be read. */
+  readonly hasUnreadGoals: boolean;
   /** In the order of the files: the record, the student, the club. */
   readonly rows: readonly AuditRow[];
   /** Guesses that carry a fifth or more of some conclusion and that nobody checks. */
@@ -79,9 +81,7 @@ export function auditOf(analysis: Analysis): Audit | undefined {
   const rows = sourcesOf(analysis).flatMap(({ uri, text, entry }) =>
     entry.readings.map((reading, place): AuditRow => {
       const own = figureOf(entry, reading, analysis);
-      const shareOf = new Map(
-        ids.map((id) => [id, (shares.get(id)?.get(entry.id) ?? 0) / Math.max(1, entry.readings.length)]),
-      );
+      const shareOf = new Map(ids.map((id) => [id, shares.get(id)?.get(readingKey(entry.id, place)) ?? 0]));
       return {
         quantity: entry.quantity,
         reading: place,
@@ -101,6 +101,11 @@ export function auditOf(analysis: Analysis): Audit | undefined {
   return {
     concluded: ids.flatMap((id) => registry.find(id) ?? []),
     fromGoals: wanted.length > 0,
+    hasUnreadGoals:
+      wanted.length === 0 &&
+      [document, subject.student?.document].some(
+        (one) => one?.outline.some(({ name, children }) => name === 'goals' && children.length > 0) === true,
+      ),
     rows,
     leanedOn: rows
       .filter(
@@ -162,7 +167,15 @@ function judgedIn(entries: readonly JudgedReading[], id: string, place: number):
 
 function sharesIn(analysis: Analysis, id: string): ReadonlyMap<string, number> {
   const shares = explainedOf(analysis, id)?.shares ?? [];
-  return new Map(shares.flatMap(({ kind, key, share }) => (kind === 'entry' ? [[key, share] as const] : [])));
+  return new Map(
+    shares.flatMap(({ key, reading, share }) =>
+      reading === undefined ? [] : [[readingKey(key, reading), share] as const],
+    ),
+  );
+}
+
+function readingKey(id: string, reading: number): string {
+  return `${id} ${reading}`;
 }
 
 /** The same numbers, each as unsure as so many times itself. */

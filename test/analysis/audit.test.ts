@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import { auditCells, auditColumns, auditRemarks } from '../../src/analysis/audit-words.ts';
 import { auditOf, type Audit } from '../../src/analysis/audit.ts';
+import { explainedOf } from '../../src/analysis/explained.ts';
 import { analyse } from '../../src/analysis/analyse.ts';
 import { practice, snapshotWith, yamlSamples } from '../samples.ts';
 import { analyseFiles } from '../checks/files.ts';
@@ -73,6 +74,32 @@ describe('an audit', () => {
     const share = (key: string): number =>
       rowOf(free, `delivery.${key}`).shares.get('delivery.face_to_path')!;
     assert.ok(Math.abs(share('face') - 0.2) < 0.01 && Math.abs(share('path') - 0.8) < 0.01);
+  });
+
+  it('says that goals could not be read rather than that there are none', () => {
+    const said = (goals: string): string => {
+      const { audit, analysis } = audited(`delivery: { face: 1 deg right, path: 2 deg right }\n${goals}`);
+      return auditRemarks(audit, analysis)[0]!;
+    };
+    assert.match(said('goals: [{ cary: 130 m }]\n'), /since the goals name nothing for this club/);
+    assert.match(said(''), /since there are no goals/);
+  });
+
+  it('shares an entry out among its readings by weight, as the explanation does', () => {
+    for (const rest of ['', 'flight: { carry: 130 m }\n']) {
+      const { audit, analysis } = audited(
+        `delivery: { face: [2 deg right ± 1 deg, 2.5 deg right ± 2 deg, ~3 deg right by eye], path: 4 deg right ± 1 deg }\n${rest}`,
+      );
+      const shares = [0, 1, 2].map((reading) =>
+        rowOf(audit, 'delivery.face', reading).shares.get('delivery.face_to_path')!,
+      );
+      // Weights go with 1/u²: JCGM 100:2008, 5.1.2.
+      assert.ok(Math.abs(shares[0]! / shares[1]! - 4) < 1e-6, String(shares));
+      assert.ok(shares[2]! < shares[1]!);
+      for (const { key, reading, share } of explainedOf(analysis, 'delivery.face_to_path')!.shares)
+        if (reading !== undefined)
+          assert.equal(rowOf(audit, key, reading).shares.get('delivery.face_to_path'), share);
+    }
   });
 
   it('names guesses that a conclusion leans on and that nobody checks', () => {

@@ -1,12 +1,15 @@
 // Takes the pictures of the README and of the walkthrough from a real VS Code with this folder's extension: `node build/pictures.mjs [NAME…]`.
 //
 // A name is that of a picture, such as `editor` or `hover`; without one all are taken. On a slow machine a picture is tried again.
+// With `--look FOLDER` each is taken in all four themes into that folder, to be looked at, and those that stand in the project stay.
 // Colours are brought down to 256, which nobody sees in a picture of text, so that files stay small.
 import { cp, mkdir, mkdtemp, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
+import { parseArgs } from 'node:util';
 import UPNG from 'upng-js';
 import { withVSCode } from '../test/host/host.mjs';
+import { allFour, half, started, windows } from './picture-windows.mjs';
 import { root, run, setUp } from './setup.mjs';
 
 /** Milliseconds for one act on the page, before the picture is tried again. */
@@ -14,187 +17,10 @@ const patience = 60_000;
 const tries = 3;
 const colours = 256;
 
-/** As the README shows them, and as the walkthrough names them. */
-const lightAndDark = { light: 'light', dark: 'dark' };
-const allFour = {
-  ...lightAndDark,
-  'high-contrast-dark': 'contrast-dark',
-  'high-contrast-light': 'contrast-light',
-};
-
-const mistakes = 'bram/2026-05-09-seven-iron.swing.yaml';
-const started = 'tove/2026-05-30-seven-iron.swing.yaml';
-const half = `swing: 1
-student: tove.student.yaml
-date: 2026-05-30
-club: seven iron
-template: ../templates/iron.template.yaml
-faults_from: ../house.faults.yaml
-
-checkpoints:
-  impact:
-    
-`;
-
-/**
- * Pictures of one window: `show` brings up what is to be seen, anew for each theme, and `part` is cut out (with some room about
- * it), the whole page where it is left out.
- */
-const windows = [
-  {
-    file: mistakes,
-    size: { width: 1360, height: 1160 },
-    scale: 1.5,
-    pictures: [
-      { name: 'editor', folder: 'media', themes: lightAndDark, show: ({ tools }) => tools.goToLine(1) },
-    ],
-  },
-  {
-    file: mistakes,
-    size: { width: 700, height: 500 },
-    scale: 1.5,
-    ready: async ({ page, tools }) => {
-      await tools.palette('View: Toggle Primary Side Bar Visibility');
-      await page.mouse.move(0, 0);
-    },
-    pictures: [
-      { name: 'record', part: '.part.editor', show: ({ tools }) => tools.goToLine(29) },
-      {
-        name: 'hover',
-        part: '.part.editor',
-        show: async ({ page, tools }) => {
-          await page.mouse.move(0, 0);
-          await tools.press('Escape');
-          await tools.goToLine(31);
-          await tools.hoverText('path:');
-        },
-      },
-      {
-        name: 'findings',
-        part: '.part.editor',
-        show: async ({ page, tools }) => {
-          await page.mouse.move(0, 0);
-          await tools.press('Escape');
-          await tools.goToLine(13);
-          await tools.clickText('lead_foot_flair');
-          await tools.press('Control+.');
-          await page.locator('.action-widget .monaco-list-row').first().waitFor();
-        },
-      },
-    ],
-  },
-  {
-    file: started,
-    size: { width: 700, height: 500 },
-    scale: 1.5,
-    ready: async (scene) => {
-      await scene.tools.palette('View: Toggle Primary Side Bar Visibility');
-      await openList(scene);
-      // From now on the meaning stands beside the list.
-      await scene.tools.press('Control+Space');
-      await scene.page.locator('.suggest-details-container .docs').waitFor();
-    },
-    pictures: [{ name: 'writing', part: '.part.editor', show: openList }],
-  },
-  {
-    file: 'runa/2026-08-03-six-iron.swing.yaml',
-    size: { width: 1360, height: 1000 },
-    scale: 1.5,
-    ready: async ({ page, tools }) => {
-      await page.keyboard.press('Control+b');
-      await tools.palette('Swingwright: Open the Sheet to the Side');
-      await tools.webviewClick('#tab-what-if', 0);
-      await tools.webviewClick('.sliders > button', 0);
-      for (const slider of ['#slider-0', '#slider-1']) {
-        await tools.webviewFocus(slider, 0);
-        for (let n = 0; n < 4; n++) await tools.press('ArrowLeft');
-      }
-    },
-    pictures: [{ name: 'sheet', folder: 'media', themes: lightAndDark, show: () => undefined }],
-  },
-  {
-    file: 'runa/2026-08-03-six-iron.swing.yaml',
-    size: { width: 1500, height: 1180 },
-    scale: 1.5,
-    ready: async ({ page, tools }) => {
-      await page.keyboard.press('Control+b');
-      await tools.palette('Swingwright: Show a Handout to the Side…');
-      await page.locator('.quick-input-widget .monaco-list-row', { hasText: 'For the student' }).waitFor();
-      await tools.press('Enter');
-      await page.locator('.tab', { hasText: 'Handout of Runa' }).waitFor();
-    },
-    pictures: [
-      { name: 'handout', folder: 'media', themes: { light: 'light' }, show: ({ tools }) => tools.settle() },
-    ],
-  },
-  {
-    file: 'bram/2026-05-02-driver.swing.yaml',
-    size: { width: 1000, height: 720 },
-    scale: 1.5,
-    // Else the list of comments opens with the first file that has some.
-    more: { 'comments.openView': 'never' },
-    ready: async ({ page, tools }) => {
-      await page.locator('.review-widget .author').first().waitFor();
-      await tools.palette('View: Toggle Primary Side Bar Visibility');
-    },
-    pictures: [
-      {
-        name: 'review',
-        folder: 'media',
-        themes: lightAndDark,
-        part: '.part.editor',
-        show: async ({ page, tools }) => {
-          await tools.goToLine(26);
-          await page.locator('.review-widget .review-comment').first().hover();
-        },
-      },
-    ],
-  },
-  {
-    file: mistakes,
-    size: { width: 1000, height: 480 },
-    scale: 1.5,
-    ready: async ({ page, tools }) => {
-      await tools.palette('Explorer: Focus on Lessons View');
-      const others = page.locator('.sidebar .pane-header.expanded:not([aria-label^="Lessons"])');
-      while ((await others.count()) > 0) await others.first().click();
-      await widenSideBar(page, 460);
-      const row = (words) =>
-        page.locator('.pane:has(.pane-header[aria-label^="Lessons"]) .monaco-list-row', { hasText: words });
-      for (const words of ['Bram', 'Runa', '2026-05-09']) {
-        await row(words).first().locator('.monaco-tl-twistie').click();
-        await tools.settle();
-      }
-    },
-    pictures: [
-      {
-        name: 'lessons',
-        part: '.part.sidebar',
-        show: ({ page }) => page.mouse.move(900, 100),
-      },
-    ],
-  },
-];
-
-async function openList({ page, tools }) {
-  await tools.press('Escape');
-  await tools.goToLine(10);
-  await tools.press('End');
-  await page.mouse.move(0, 0);
-  await tools.press('Control+Space');
-  await page.locator('.suggest-widget.visible .monaco-list-row').first().waitFor();
-}
-
-async function widenSideBar(page, width) {
-  const bar = await page.locator('.part.sidebar').boundingBox();
-  await page.mouse.move(bar.x + bar.width, bar.y + bar.height / 2);
-  await page.mouse.down();
-  await page.mouse.move(bar.x + width, bar.y + bar.height / 2, { steps: 5 });
-  await page.mouse.up();
-  await page.mouse.move(bar.x + width + 200, bar.y);
-}
-
-const wanted = process.argv.slice(2);
+const { positionals: wanted, values } = parseArgs({
+  allowPositionals: true,
+  options: { look: { type: 'string' } },
+});
 setUp();
 run(process.execPath, ['build/bundle.mjs']);
 
@@ -223,7 +49,7 @@ async function takeAll({ file, size, scale, more, ready }, pictures) {
       await page.locator('[id="swingwright.swingwright.swingwright.record"]').waitFor();
       await ready?.(scene);
       for (const { name, folder = 'media/walkthrough', themes = allFour, show, part } of pictures)
-        for (const [theme, suffix] of Object.entries(themes)) {
+        for (const [theme, suffix] of Object.entries(values.look === undefined ? themes : allFour)) {
           const png = await again(`${name} in ${theme}`, async () => {
             await tools.theme(theme);
             await show(scene);
@@ -231,7 +57,8 @@ async function takeAll({ file, size, scale, more, ready }, pictures) {
             const where = part === undefined ? page : page.locator(part).first();
             return where.screenshot({ animations: 'disabled', caret: 'hide' });
           });
-          await write(join(root, folder, `${name}-${suffix}.png`), png);
+          const to = values.look === undefined ? join(root, folder) : resolve(values.look);
+          await write(join(to, `${name}-${suffix}.png`), png);
         }
     }),
   );

@@ -45,7 +45,7 @@ function declare(names: readonly string[]): Promise<string> {
     '  /** A JSON pointer to the place in the data. */',
     '  readonly instancePath: string;',
     '  readonly schemaPath: string;',
-    "  readonly keyword: 'additionalProperties' | 'enum' | 'exclusiveMinimum' | 'minimum' | 'pattern' | 'required' | 'type';",
+    "  readonly keyword: 'additionalProperties' | 'enum' | 'exclusiveMinimum' | 'minimum' | 'maximum' | 'pattern' | 'required' | 'type';",
     '  /** By keyword: additionalProperty, allowedValues, comparison and limit, pattern, missingProperty, or type. */',
     '  readonly params: Readonly<Record<string, unknown>>;',
     '}',

@@ -4,7 +4,7 @@ import { expressionProblems } from '../judgement/book.ts';
 import { sizeProblems } from '../judgement/cause-quantity.ts';
 import { showValue } from '../measure/show.ts';
 import type { FileKind, SwingwrightDocument } from '../record/document.ts';
-import { kindOf } from '../record/kind.ts';
+import { isUnsaved, kindOf, kindOfText } from '../record/kind.ts';
 import { parseDocument } from '../record/parse.ts';
 import { noColumns } from '../record/shot-columns.ts';
 import { builtIn } from '../registry/registry.ts';
@@ -40,7 +40,8 @@ export function analyse(uri: string, snapshot: Snapshot, cache?: AnalysisCache):
 function analyseAnew(uri: string, snapshot: Snapshot, cache: AnalysisCache | undefined): Analysis {
   const lookout = lookoutOver(snapshot);
   const state = lookout.file(uri);
-  const kind = kindOf(uri);
+  const text = state?.kind === 'text' ? state.text : '';
+  const kind = kindOf(uri) ?? (isUnsaved(uri) ? kindOfText(text) : undefined);
   if (kind === undefined || state?.kind !== 'text') return analysisOfNothing(uri, kind, lookout);
 
   const nearest = findWorkspace(uri, lookout, cache);

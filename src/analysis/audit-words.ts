@@ -53,7 +53,7 @@ function methodWords({ method, estimate, doubtful }: AuditRow): string {
   return words.length === 0 ? 'not said' : words.join(', ');
 }
 
-const originWords = { stated: 'stated', method: 'the method', quantity: 'the quantity' } as const;
+const originWords = { stated: 'stated', method: 'method', quantity: 'quantity' } as const;
 
 /** What a reviewer should look at first, a sentence each. */
 export function auditRemarks(

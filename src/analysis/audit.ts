@@ -78,10 +78,15 @@ export function auditOf(analysis: Analysis): Audit | undefined {
   const ids = (wanted.length > 0 ? wanted : usual).filter((id) => account.derivation.values.has(id));
   const shares = new Map(ids.map((id) => [id, sharesIn(analysis, id)]));
   const twice = accountOf(widened(account.situation, 2)).agreement;
-  const rows = sourcesOf(analysis).flatMap(({ uri, text, entry }) =>
-    entry.readings.map((reading, place): AuditRow => {
+  const rows = sourcesOf(analysis).flatMap(({ uri, text, entry }) => {
+    const weighed = entry.readings.map(
+      (reading, place) =>
+        judgedIn(account.agreement.entries, entry.id, place)?.u ?? figureOf(entry, reading, analysis).u,
+    );
+    return entry.readings.map((reading, place): AuditRow => {
       const own = figureOf(entry, reading, analysis);
-      const shareOf = new Map(ids.map((id) => [id, shares.get(id)?.get(readingKey(entry.id, place)) ?? 0]));
+      const part = partOf(place, weighed);
+      const shareOf = new Map(ids.map((id) => [id, part * (shares.get(id)?.get(entry.id) ?? 0)]));
       return {
         quantity: entry.quantity,
         reading: place,
@@ -96,8 +101,8 @@ export function auditOf(analysis: Analysis): Audit | undefined {
         verdictAtTwice:
           twice.status === 'solved' ? judgedIn(twice.entries, entry.id, place)?.verdict : undefined,
       };
-    }),
-  );
+    });
+  });
   return {
     concluded: ids.flatMap((id) => registry.find(id) ?? []),
     fromGoals: wanted.length > 0,
@@ -166,16 +171,18 @@ function judgedIn(entries: readonly JudgedReading[], id: string, place: number):
 }
 
 function sharesIn(analysis: Analysis, id: string): ReadonlyMap<string, number> {
-  const shares = explainedOf(analysis, id)?.shares ?? [];
-  return new Map(
-    shares.flatMap(({ key, reading, share }) =>
-      reading === undefined ? [] : [[readingKey(key, reading), share] as const],
-    ),
-  );
+  const found = new Map<string, number>();
+  for (const { kind, key, share } of explainedOf(analysis, id)?.shares ?? [])
+    // Several readings of one quantity come one by one from a fit, and together from plain arithmetic.
+    if (kind === 'entry') found.set(key, (found.get(key) ?? 0) + share);
+  return found;
 }
 
-function readingKey(id: string, reading: number): string {
-  return `${id} ${reading}`;
+/** What part of an entry's weight one of its readings has: each counts by the inverse of its variance. */
+function partOf(place: number, us: readonly number[]): number {
+  const weights = us.map((u) => 1 / u ** 2);
+  const sum = weights.reduce((all, weight) => all + weight, 0);
+  return Number.isFinite(sum) && sum > 0 ? weights[place]! / sum : 1 / us.length;
 }
 
 /** The same numbers, each as unsure as so many times itself. */

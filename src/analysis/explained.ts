@@ -4,10 +4,9 @@ import { showValue } from '../measure/show.ts';
 import type { JudgedReading } from '../model/agreement-result.ts';
 import { explainFrom, type ExplainedStep, type QuantityExplanation, type Without } from '../model/explain.ts';
 import { findRule } from '../model/rules.ts';
-import type { Contributor, Share } from '../model/shares.ts';
+import type { Contributor } from '../model/shares.ts';
 import type { OwnModel } from '../model/own-model.ts';
-import { weightsOf } from '../model/combine.ts';
-import type { Situation, Value } from '../model/value.ts';
+import type { Value } from '../model/value.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { Analysis } from './result.ts';
@@ -16,8 +15,6 @@ export interface ExplainedShare {
   readonly kind: Contributor['kind'];
   /** The id of an entry or assumption, or the name of a step. */
   readonly key: string;
-  /** Which reading of an entry, from 0; undefined of anything else. */
-  readonly reading: number | undefined;
   readonly words: string;
   /** Of the variance, 0..1. */
   readonly share: number;
@@ -49,7 +46,7 @@ export function explainedOf({ account, subject: { registry } }: Analysis, id: st
     .filter((entry) => entry.id === id)
     .map((entry, _, { length }) => (length > 1 ? entry : plainlyImplied(entry, derivation.expected.get(id))));
   const isOfFit = fitted !== undefined && (value.kind === 'entered' || value.value === fitted.value);
-  const from = isOfFit ? fitted : plainly(value, derivation.values, fitted, situation);
+  const from = isOfFit ? fitted : plainly(value, derivation.values, fitted, situation.own);
   const shares = from.shares.map((one) => ({
     ...one,
     ...wordsOf(one.from, derivation.values, value, registry),
@@ -63,13 +60,7 @@ export function explainedOf({ account, subject: { registry } }: Analysis, id: st
     interval,
     readings,
     steps,
-    shares: shares.map(({ kind, key, words, share, from: source }) => ({
-      kind,
-      key,
-      reading: source.kind === 'entry' ? source.reading : undefined,
-      words,
-      share,
-    })),
+    shares: shares.map(({ kind, key, words, share }) => ({ kind, key, words, share })),
     without,
   };
 }
@@ -104,17 +95,10 @@ function plainly(
   value: Value,
   values: ReadonlyMap<string, Value>,
   fitted: QuantityExplanation | undefined,
-  { own, readings }: Pick<Situation, 'own' | 'readings'>,
+  own: OwnModel | undefined,
 ): Plain {
   const { u } = value;
-  const shares = [...value.shares].flatMap(([key, share]): readonly Share[] => {
-    const from = contributorOf(key, value);
-    if (from.kind !== 'entry') return [{ from, share }];
-    const parts = weightsOf(readings?.get(key) ?? []);
-    // Of one reading, or where no weights are known, all of it is the first one's.
-    if (parts.length < 2) return [{ from, share }];
-    return parts.map((part, reading) => ({ from: { ...from, reading }, share: part * share }));
-  });
+  const shares = [...value.shares].map(([key, share]) => ({ from: contributorOf(key, value), share }));
   const steps = fitted?.steps ?? stepsBehind(value, values, own);
   const interval = u === null ? null : { min: value.value - coverage * u, max: value.value + coverage * u };
   shares.sort((a, b) => b.share - a.share);

@@ -35,9 +35,8 @@ export function traceClaims(analysis: Analysis, lessons: readonly Lesson[]): rea
  * the sign is judged by Student's distribution.
  */
 function historyOf(claim: Claim, others: readonly Lesson[]): History {
-  const { cause, quantity, toward, over } = claim;
-  if (cause === undefined)
-    return { ...noSay('the evidence names no quantity that goes one way'), records: 0 };
+  const { cause, noCause, quantity, toward, over } = claim;
+  if (cause === undefined) return { ...noSay(noCause ?? ''), records: 0 };
   const points = others.flatMap(({ analysis }) => {
     const [x, y] = [measured(analysis, cause.id), measured(analysis, quantity.id)];
     if (x === undefined || y === undefined || x.u === null || y.u === null) return [];

@@ -12,8 +12,8 @@ import type {
   SwingwrightDocument,
   TemplateFile,
 } from '../record/document.ts';
-import { kindOf } from '../record/kind.ts';
-import { resolveReference } from '../record/reference.ts';
+import { isUnsaved, kindOf } from '../record/kind.ts';
+import { referencesOf, resolveReference } from '../record/reference.ts';
 import type { Lookout } from './lookout.ts';
 import { recordBeside, reviewBeside } from './review-beside.ts';
 
@@ -56,6 +56,8 @@ export function followReferences(
   lookout: Lookout,
   parse: Parse,
 ): FollowedReferences {
+  if (isUnsaved(uri))
+    return { ...nothing, problems: referencesOf(document).map(({ path }) => unknownYet(path)) };
   const problems: Problem[] = [];
   const follow = <T extends SwingwrightDocument>(reference: Located<string> | undefined, kind: T['kind']) =>
     followOne<T>(uri, reference, kind, lookout, parse, problems);
@@ -171,6 +173,15 @@ function missing(reference: Located<string>, kind: FileKind | undefined): Proble
     span: reference.span,
     found: `no file at \`${reference.value}\``,
     expected: kind === undefined ? 'a file with shots' : fileNames[kind],
+  };
+}
+
+function unknownYet(reference: Located<string>): Problem {
+  return {
+    code: 'reference-not-known-yet',
+    span: reference.span,
+    found: `\`${reference.value}\` in a file that is not saved yet`,
+    expected: 'the file to be saved, since paths start from its folder',
   };
 }
 

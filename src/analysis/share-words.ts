@@ -39,13 +39,19 @@ export function aliasesOf(names: readonly Alias[]): readonly Alias[] {
   return [...found.values()].sort((a, b) => b.name.length - a.name.length);
 }
 
+/** Days as people write them, whose day and month nobody can tell apart: they are taken out, not moved. */
+const otherDays =
+  /(?<!\d)(?:\d{1,2}([./])\d{1,2}\1\d{4}|\d{4}([./])\d{1,2}\2\d{1,2}|(?:19|20)\d{2}(?:0[1-9]|1[0-2])(?:0[1-9]|[12]\d|3[01]))(?!\d)/g;
+
 /** The words with every name in them replaced, in whatever case, a genitive's `s` and joined words apart, and with days moved. */
 export function cleaned(words: string, aliases: readonly Alias[], days: number): string {
   const named = aliases.reduce(
     (text, { name, alias }) => text.replace(patternOf(name), alias),
     words.normalize('NFC'),
   );
-  return named.replace(/\d{4}-\d{2}(?:-\d{2})?(?!\d)/g, (day) => shiftedDay(day, days));
+  return named
+    .replace(/\d{4}-\d{2}(?:-\d{2})?(?!\d)/g, (day) => shiftedDay(day, days))
+    .replace(otherDays, 'day');
 }
 
 const patterns = new Map<string, RegExp>();

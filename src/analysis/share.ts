@@ -148,7 +148,8 @@ function placesOf(
     if (uri !== undefined && !places.has(uri)) places.set(uri, freeName(base, suffix, places.values()));
   };
   const safe = (words: string, fallback: string): string =>
-    fileNameOf(cleaned(words.replaceAll('-', ' '), aliases, days), fallback);
+    // Once as it stands, for its days, and once more without the strokes that may part a name.
+    fileNameOf(cleaned(cleaned(words, aliases, days).replaceAll('-', ' '), aliases, 0), fallback);
   for (const { uri, document, subject } of records) {
     if (document.kind !== 'swing') continue;
     const student = students.find((one) => one.uri === subject.student?.uri);

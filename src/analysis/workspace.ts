@@ -3,6 +3,7 @@ import type { Followed } from '../checks/subject.ts';
 import { compileOwn, type Own } from '../judgement/own.ts';
 import type { Problem } from '../measure/measure.ts';
 import type { WorkspaceFile } from '../record/document.ts';
+import { isUnsaved } from '../record/kind.ts';
 import { resolveReference } from '../record/reference.ts';
 import { builtIn } from '../registry/registry.ts';
 import { parsedDocument } from './cache.ts';
@@ -31,6 +32,7 @@ export function findWorkspace(
   lookout: Lookout,
   cache: AnalysisCache | undefined,
 ): NearestWorkspace {
+  if (isUnsaved(uri)) return none;
   for (const candidate of workspaceCandidates(uri)) {
     const state = lookout.file(candidate);
     if (state === undefined || state.kind === 'missing') continue;

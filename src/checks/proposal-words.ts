@@ -40,18 +40,29 @@ export function whyWords({ against, unstated, serves: { wanted, how } }: Propose
   return `the fault book says that it helps against "${name}"${shown}; it ${end}`;
 }
 
+/** Why there may be nothing to propose: of goals that are known and not met, nothing that is known helps. */
+export function nothingFor(
+  goals: readonly GoalForecast[],
+): 'no goal' | 'too little known' | 'met' | 'no help' {
+  if (goals.length === 0) return 'no goal';
+  const known = goals.filter(({ now }) => now.value !== undefined);
+  if (known.length === 0) return 'too little known';
+  return known.every(({ now }) => (now.chance ?? 0) >= enough) ? 'met' : 'no help';
+}
+
 /**
  * Why nothing is proposed.
  *
  * @param unsure what could be changed, were it known well enough for anybody to tell
  */
 export function nothingWords(goals: readonly GoalForecast[], unsure: readonly Quantity[]): string {
-  if (goals.length === 0)
+  const nothing = nothingFor(goals);
+  if (nothing === 'no goal')
     return 'Nothing to propose: there is no goal; a plan is searched for `goals` of the record or of the student.';
   const known = goals.filter(({ now }) => now.value !== undefined);
-  if (known.length === 0)
+  if (nothing === 'too little known')
     return 'Nothing to propose: the record says too little to tell how its goals stand.';
-  if (known.every(({ now }) => (now.chance ?? 0) >= enough)) {
+  if (nothing === 'met') {
     const count = known.length < goals.length ? 'every goal that can be told' : 'every goal';
     return `Nothing to propose: ${count} is more likely met than not with the swing as it is.`;
   }

@@ -56,6 +56,7 @@ import { measureNotAllowed } from './measure-not-allowed.ts';
 import { missContradicted } from './miss-contradicted.ts';
 import { missNotExplained } from './miss-not-explained.ts';
 import { openRemark } from './open-remark.ts';
+import { referenceNotKnownYet } from './reference-not-known-yet.ts';
 import { remarkAboutNothing } from './remark-about-nothing.ts';
 import { remarkOutOfStep } from './remark-out-of-step.ts';
 import { remarkStatedTwice } from './remark-stated-twice.ts';
@@ -141,6 +142,7 @@ export const checks: readonly Check[] = [
   windowNotAllowed,
   measureNotAllowed,
   missingReference,
+  referenceNotKnownYet,
   unreadableReference,
   wrongKindOfFile,
   circularReference,

@@ -102,8 +102,8 @@ function json(audit: Audit, analysis: Analysis): string {
   return jsonText(body);
 }
 
-/** What a spreadsheet would run; a number with a sign is none. */
-const formula = /^[=@\t\r]|^[+-](?![\d.])/;
+/** What a spreadsheet would run, also where it takes the wide signs for the plain ones; a number with a sign is none. */
+const formula = /^\s*(?:[=@＝＋－＠]|[+-](?!(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$))/i;
 
 function csv(audit: Audit): string {
   const rows = records(audit);
@@ -112,11 +112,11 @@ function csv(audit: Audit): string {
     columns.map((column) => {
       const value = (row as Readonly<Record<string, unknown>>)[column];
       return typeof value === 'string'
-        ? value
+        ? printable(value)
         : value === null || value === undefined
           ? ''
           : JSON.stringify(value);
     }),
   );
-  return `${Papa.unparse([columns, ...cells], { newline: '\n', escapeFormulae: formula })}\n`;
+  return `${Papa.unparse([columns.map(printable), ...cells], { newline: '\n', escapeFormulae: formula })}\n`;
 }

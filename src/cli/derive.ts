@@ -6,7 +6,7 @@ import { differenceFromSI, fromSI } from '../measure/units.ts';
 import type { Missing, Value } from '../model/value.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { agreementJson, agreementRows } from './agreement.ts';
-import { textReport } from './formats/text.ts';
+import { printable, textReport } from './formats/text.ts';
 import { analyseRecord } from './record.ts';
 import { shotRows, shotsJson, tidy } from './shots.ts';
 import { toPath } from '../disk/files.ts';
@@ -63,7 +63,7 @@ function derivationText(analysis: Analysis): string {
   const wide = Math.max(0, ...values.map(({ quantity }) => quantity.id.length));
   const shownWide = Math.max(0, ...values.map(({ shown }) => shown.length));
   const row = (id: string, shown: string, words: string): string =>
-    `  ${id.padEnd(wide)}  ${shown.padEnd(shownWide)}  ${pc.dim(words)}`.trimEnd();
+    `  ${id.padEnd(wide)}  ${printable(shown).padEnd(shownWide)}  ${pc.dim(printable(words))}`.trimEnd();
   const derived = values.filter(({ value }) => value.kind === 'derived');
   const likely = values.filter(({ value }) => value.kind === 'expected');
   const entered = values.filter(({ value }) => value.kind === 'entered');
@@ -87,8 +87,8 @@ function derivationText(analysis: Analysis): string {
         );
       }),
     ),
-    block('Agreement', agreementRows(analysis)),
-    block('Windows', windowRows(analysis)),
+    block('Agreement', agreementRows(analysis).map(printable)),
+    block('Windows', windowRows(analysis).map(printable)),
     block('Not computed', missingRows(missing.values())),
     block('Shots', shotRows(analysis.subject)),
   ];

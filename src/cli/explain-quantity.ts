@@ -23,7 +23,7 @@ export async function explainQuantity(
   if (analysis === undefined) return 2;
   const explained = explainedOf(analysis, id);
   if (explained === undefined) {
-    process.stderr.write(`swingwright: ${absence(analysis, id)}\n`);
+    process.stderr.write(`swingwright: ${printable(absence(analysis, id))}\n`);
     return 2;
   }
   process.stdout.write(
@@ -39,7 +39,7 @@ function absence({ derivation, subject }: Analysis, id: string): string {
   if (subject.registry.find(id) === undefined) {
     const nearest = subject.registry.broken.has(id) ? undefined : findNearest(id, known);
     const advice = nearest === undefined ? '' : `; did you mean \`${nearest}\`?`;
-    return `there is no quantity \`${printable(id)}\`${advice === '' ? '.' : advice}`;
+    return `there is no quantity \`${id}\`${advice === '' ? '.' : advice}`;
   }
   const missing = derivation?.missing.get(id);
   if (missing === undefined) return `the record says nothing of \`${id}\`.`;
@@ -56,12 +56,12 @@ function textOf(
   registry: Registry,
 ): string {
   const rows = (title: string, lines: readonly string[]): string =>
-    lines.length === 0 ? '' : [pc.bold(title), ...lines.map((line) => `  ${line}`)].join('\n');
+    lines.length === 0 ? '' : [pc.bold(title), ...lines.map((line) => `  ${printable(line)}`)].join('\n');
   const percent = (share: number): string => `${(100 * share).toFixed(0).padStart(3)} %`;
   const name = (id: string): string => registry.find(id)?.id ?? id;
   const wide = Math.max(0, ...without.map(({ id }) => name(id).length));
   const blocks = [
-    `${pc.bold(quantity.title)} (${quantity.id}), ${kinds[kind]}`,
+    `${pc.bold(printable(quantity.title))} (${quantity.id}), ${kinds[kind]}`,
     rows(
       'Entered',
       readings.map(
@@ -74,7 +74,7 @@ function textOf(
     ]),
     rows(
       'How it follows',
-      steps.flatMap(({ formula, source }) => [formula, pc.dim(`  ${source}`)]),
+      steps.flatMap(({ formula, source }) => [formula, `  ${source}`]),
     ),
     rows(
       'What its uncertainty comes from',

@@ -20,7 +20,7 @@ export function addJudgementCommands(
     )
     .addHelpText(
       'after',
-      '\nExit code: 0 done, 1 nothing that is known helps, 2 the record could not be read, says too little, or has a plan that a proposal would replace.',
+      '\nExit code: 0 done or every goal that can be told is met already, 1 there is no goal or nothing that is known helps, 2 the record could not be read, says too little, or has a plan that a proposal would replace.',
     )
     .action(
       async (

@@ -22,6 +22,7 @@ import { schemaCommand } from './schema.ts';
 import { addShareCommand } from './share-command.ts';
 import { addGitCommands } from './git-commands.ts';
 import { addReviewCommands } from './review-commands.ts';
+import { printable } from './formats/text.ts';
 import { version } from './version.ts';
 
 const couldNotRun = 2;
@@ -40,6 +41,10 @@ const program = new Command('swingwright')
   .description('Checks golf lesson records kept as text and computes what follows from them.')
   .version(version)
   .exitOverride((error) => process.exit(error.exitCode === 0 ? 0 : couldNotRun))
+  // What was typed, or what a pattern of the shell made of a folder, is said again.
+  .configureOutput({
+    outputError: (words, write) => write(`${printable(words.trim().replace(/\n(?=\(Did you mean)/, ' '))}\n`),
+  })
   .showHelpAfterError('(`swingwright --help` lists the commands)');
 
 program
@@ -240,7 +245,7 @@ addGitCommands(program, stop.signal);
 addReviewCommands(program, stop.signal);
 
 program.parseAsync().catch((error: unknown) => {
-  process.stderr.write(`swingwright: ${error instanceof Error ? error.message : String(error)}\n`);
+  process.stderr.write(`swingwright: ${printable(error instanceof Error ? error.message : String(error))}\n`);
   process.exitCode = couldNotRun;
 });
 

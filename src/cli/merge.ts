@@ -18,10 +18,11 @@ export async function mergeCommand(
 ): Promise<number> {
   try {
     const [b, o, t] = await Promise.all([base, ours, theirs].map((path) => readFile(path, 'utf8')));
-    const names = [options.ours, options.theirs] as const;
+    // git calls a side by the subject of its commit, too.
+    const names = [printable(options.ours), printable(options.theirs)] as const;
     const merged =
       merge({ base: b!, ours: o!, theirs: t!, names, markLength: options.markLength }) ??
-      (await byLines([base, ours, theirs], options));
+      (await byLines([base, ours, theirs], names, options.markLength));
     await writeFile(ours, merged.text);
     return merged.conflicts > 0 ? 1 : 0;
   } catch (error) {
@@ -34,7 +35,8 @@ export async function mergeCommand(
 /** What git itself would do; it says by its exit code how many conflicts are left, and by a negative one that it failed. */
 async function byLines(
   [base, ours, theirs]: readonly [string, string, string],
-  { ours: own, theirs: other, markLength }: MergeOptions,
+  [own, other]: readonly [string, string],
+  markLength: number,
 ): Promise<Merged> {
   const args = ['merge-file', '-p', `--marker-size=${markLength}`, '-L', own, '-L', 'base', '-L', other];
   try {

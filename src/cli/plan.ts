@@ -17,7 +17,7 @@ import {
 import { edit } from '../checks/block-edits.ts';
 import { planEdits } from '../checks/plan-edits.ts';
 import { predictedEdits } from '../checks/predicted-edits.ts';
-import { changeWords, leftOutWords, nothingWords, whyWords } from '../checks/proposal-words.ts';
+import { changeWords, leftOutWords, nothingFor, nothingWords, whyWords } from '../checks/proposal-words.ts';
 import type { Subject } from '../checks/subject.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { cautionsOf } from '../checks/plan-loads-injury.ts';
@@ -30,6 +30,7 @@ import { toPath } from '../disk/files.ts';
 import { printable } from './formats/text.ts';
 import { analyseRecord } from './record.ts';
 import { tidy } from './shots.ts';
+import { unreadBlock, unreadWords } from './unread-words.ts';
 
 export interface PlanRequest {
   readonly format: 'text' | 'json';
@@ -39,7 +40,7 @@ export interface PlanRequest {
   readonly earlier: 'keep' | 'replace';
 }
 
-/** 2 where the record cannot be read or nothing can be predicted, 1 where nothing that is known helps, else 0. */
+/** 2 where the record cannot be read or says too little, 1 where there is no goal or nothing that is known helps, else 0. */
 export async function plan(path: string, request: PlanRequest, signal: AbortSignal): Promise<number> {
   const analysis = await analyseRecord(path, signal);
   if (analysis === undefined) return 2;
@@ -63,14 +64,13 @@ export async function plan(path: string, request: PlanRequest, signal: AbortSign
           signal.throwIfAborted();
         })
       : undefined;
-  const isNothing = request.what === 'proposed' && proposal === undefined;
   const isInTheWay = request.keep === 'write' && request.earlier === 'keep' && document.plan.length > 0;
   process.stdout.write(
     request.format === 'json'
       ? asJson(analysis, forecast, proposal, unread)
       : asText(analysis, forecast, proposal, request, unread),
   );
-  if (isNothing) return 1;
+  if (request.what === 'proposed' && proposal === undefined) return codeOfNothing[nothingFor(forecast.goals)];
   if (request.keep === 'print') return 0;
   if (proposal !== undefined && isInTheWay) {
     const count = `${document.plan.length} change${document.plan.length === 1 ? '' : 's'}`;
@@ -88,6 +88,9 @@ export async function plan(path: string, request: PlanRequest, signal: AbortSign
   }
   return await write(analysis.uri, document.text, edits);
 }
+
+/** That every goal is met already is good news. */
+const codeOfNothing = { met: 0, 'no goal': 1, 'no help': 1, 'too little known': 2 } as const;
 
 function editsOf(
   { subject }: Analysis,
@@ -151,8 +154,7 @@ function asText(
       : lines.map((line) => `    ${line}`);
   };
   const blocks: string[][] = [];
-  if (unread.length > 0)
-    blocks.push(['Not understood, and left out', ...unread.map((one) => `  ${unreadWords(one)}`)]);
+  if (unread.length > 0) blocks.push(unreadBlock(unread));
   if (what === 'proposed') {
     blocks.push([
       'Proposed',
@@ -194,11 +196,6 @@ function asText(
 function goalLines(goal: GoalForecast, planned: 'plan' | 'record'): readonly string[] {
   const need = needWords(goal, planned);
   return [`  ${goalWords(goal)}`, ...(need === undefined ? [] : [`    out of reach: ${need}`])];
-}
-
-/** "line 7, column 12: Found the key `by`; …". */
-function unreadWords({ at, reason }: NotUnderstood): string {
-  return `line ${at.line + 1}, column ${at.character + 1}: ${reason}`;
 }
 
 function asJson(

@@ -13,6 +13,7 @@ export function auditPage(name: string, analysis: Analysis, audit: Audit): strin
   const most = Math.max(0, ...weights);
   return pageOf({
     title: `Audit of ${name}`,
+    style,
     children: (
       <>
         <h1>Are these numbers sound?</h1>
@@ -24,7 +25,7 @@ export function auditPage(name: string, analysis: Analysis, audit: Audit): strin
         ))}
         <h2>Entry by entry</h2>
         <ScrolledTable name="Every entry of the record">
-          <Head titles={[...auditColumns]} />
+          <Head titles={auditColumns.filter((title) => title !== 'Second opinion')} />
           <tbody>
             {audit.rows.map((row, i) => (
               <Row key={i} row={row} cells={auditCells(row, analysis)} most={most} />
@@ -67,18 +68,20 @@ function Row({
   return (
     <tr data-id={quantity.id}>
       <th scope="row">{entry}</th>
-      <td class="number">{value}</td>
+      <td class="number">
+        {value}
+        {second !== '' && <span class="below soft">second opinion: {second}</span>}
+      </td>
       <td>
         {method}
-        {isGuess && <span class="tag soft"> (a guess)</span>}
+        {isGuess && <span class="below soft">a guess</span>}
       </td>
       <td>{origin}</td>
       <td class="number">{checked}</td>
       <td class="number">{residual}</td>
-      <td class={isOff ? 'alert' : ''}>{isOff ? <strong>{verdict}</strong> : verdict}</td>
-      <td>{twice}</td>
-      <td>{second}</td>
-      <td class="number">
+      <td class={isOff ? 'number alert' : 'number'}>{isOff ? <strong>{verdict}</strong> : verdict}</td>
+      <td class="number">{twice}</td>
+      <td class="number carries">
         <Bar share={most > 0 ? weight / most : 0} words={carries ?? ''} />
       </td>
     </tr>
@@ -86,6 +89,15 @@ function Row({
 }
 
 const width = 60;
+
+/** The table stands whole in half of a wide window, so a second opinion stands below the value and has no column of its own. */
+const style = `
+table { font-size: 0.9rem; line-height: 1.35; }
+th, td { padding-right: 0.7rem; }
+tbody th { min-width: 8rem; }
+.below { display: block; font-size: 0.87em; white-space: normal; }
+td.carries { padding-right: 0; min-width: ${width}px; }
+`;
 
 function Bar({ share, words }: { readonly share: number; readonly words: string }): Picture {
   return (

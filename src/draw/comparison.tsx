@@ -66,7 +66,7 @@ export function comparisonPage(
               A is thin, B is bold. Solid lines were written down, dashed ones computed. An ellipse holds 95 %
               of the shots; a dotted one says how sure the place of a single flight is.
             </p>
-            <div class="pictures">
+            <div class="pictures stacked">
               <figure>
                 <figcaption>The strike from above</figcaption>
                 <OverlaidAbove {...both} />

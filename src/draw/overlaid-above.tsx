@@ -1,4 +1,5 @@
 // The strikes of two records from above, laid over one another: path, face and start of the ball; draws what is known of each.
+import type { Analysis } from '../analysis/result.ts';
 import type { Value } from '../model/value.ts';
 import { fixed, lineThrough, toward, type Place } from './geometry.ts';
 import { IntervalRows, rowsHeight } from './interval-rows.tsx';
@@ -53,17 +54,13 @@ export function OverlaidAbove(props: OverlayProps): Picture {
           <g key={side} data-side={side}>
             {path && <Path side={side} value={path} theme={theme} />}
             {face && <Face side={side} value={face} theme={theme} />}
-            {start && (
-              <Start
-                side={side}
-                start={start}
-                share={shareOf(valueOf(analysis, 'flight.curve'), valueOf(analysis, 'flight.carry'))}
-                theme={theme}
-              />
-            )}
+            {start && <Start side={side} start={start} end={arrival(side, start, analysis)} theme={theme} />}
           </g>
         );
       })}
+      {/* Above the lines of both, so that no line of the other strikes a letter out. */}
+      <Letters side="A" analysis={first} theme={theme} />
+      <Letters side="B" analysis={second} theme={theme} />
       <circle cx={ball.x} cy={ball.y} r="7" fill={theme.paper} stroke={theme.ink} stroke-width="1.5" />
       <IntervalRows
         rows={rows}
@@ -90,20 +87,32 @@ interface PartProps {
   readonly theme: Theme;
 }
 
-/** The letter stands at the tail, where the lines lie apart. */
+/** At the tail of the path and where the ball arrives, where the lines lie apart. */
+function Letters({ side, analysis, theme }: PartProps & { readonly analysis: Analysis }): Picture {
+  const [path, start] = ['delivery.path', 'flight.start'].map((id) => valueOf(analysis, id));
+  return (
+    <g>
+      {path && <Letter side={side} at={toward(ball, path.value, -tailOf(side))} theme={theme} />}
+      {start && <Letter side={side} at={arrival(side, start, analysis)} theme={theme} />}
+    </g>
+  );
+}
+
+function tailOf(side: Side): number {
+  return reach.back + (side === 'A' ? 0 : 18);
+}
+
 function Path({ side, value, theme }: PartProps & { readonly value: Value }): Picture {
   const style = sideStyle(side, value, theme);
   const end = toward(ball, value.value, reach.ahead);
-  const tail = reach.back + (side === 'A' ? 0 : 18);
   return (
     <g data-id={value.id} data-angle={degrees(value.value)}>
-      <path d={lineThrough([toward(ball, value.value, -tail), end])} {...style} />
+      <path d={lineThrough([toward(ball, value.value, -tailOf(side)), end])} {...style} />
       <path
         d={lineThrough([toward(end, value.value + 2.7, 9), end, toward(end, value.value - 2.7, 9)])}
         {...style}
         stroke-dasharray="none"
       />
-      <Letter side={side} at={toward(ball, value.value, -tail)} theme={theme} />
     </g>
   );
 }
@@ -122,16 +131,24 @@ function Face({ side, value, theme }: PartProps & { readonly value: Value }): Pi
   );
 }
 
-/** Leaves along its start and arrives in the direction in which the ball comes down: start + asin(curve / carry). */
+/** Where the ball is drawn to: it comes down in the direction start + asin(curve / carry). */
+function arrival(side: Side, start: Value, analysis: Analysis): Place {
+  const share = shareOf(valueOf(analysis, 'flight.curve'), valueOf(analysis, 'flight.carry'));
+  return toward(ball, start.value + Math.asin(share), lengthOf(side));
+}
+
+function lengthOf(side: Side): number {
+  return reach.start - (side === 'A' ? 0 : 22);
+}
+
+/** Leaves along its start. */
 function Start({
   side,
   start,
-  share,
+  end,
   theme,
-}: PartProps & { readonly start: Value; readonly share: number }): Picture {
-  const length = reach.start - (side === 'A' ? 0 : 22);
-  const end = toward(ball, start.value + Math.asin(share), length);
-  const bend = toward(ball, start.value, length / 2);
+}: PartProps & { readonly start: Value; readonly end: Place }): Picture {
+  const bend = toward(ball, start.value, lengthOf(side) / 2);
   return (
     <g data-id={start.id} data-angle={degrees(start.value)}>
       <path
@@ -139,7 +156,6 @@ function Start({
         {...sideStyle(side, start, theme)}
         stroke-width={side === 'A' ? 1 : 1.8}
       />
-      <Letter side={side} at={end} theme={theme} />
     </g>
   );
 }

@@ -45,6 +45,18 @@ export function OverlaidFlight({ first, second, theme }: OverlayProps): Picture 
         ({ side, landings }) =>
           landings && <Marks key={side} {...{ side, landings, across, along, theme }} />,
       )}
+      {/* Above the marks of both, so that no line of the other strikes a letter out. */}
+      {sides.map(
+        ({ side, landings }) =>
+          landings && (
+            <Letter
+              key={side}
+              side={side}
+              at={{ x: across(landings.ellipse.right), y: along(landings.ellipse.ahead) }}
+              theme={theme}
+            />
+          ),
+      )}
       {missing.length > 0 && (
         <text x={field.left} y={height - 8} fill={theme.soft} font-size="11">
           {`Not known: ${missing.join(', ')}`}
@@ -175,7 +187,6 @@ function Marks({
         stroke-dasharray={places.length > 1 ? undefined : '2 3'}
         data-part="ellipse"
       />
-      <Letter side={side} at={{ x, y }} theme={theme} />
     </g>
   );
 }

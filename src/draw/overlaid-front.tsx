@@ -62,6 +62,9 @@ export function OverlaidFront(props: OverlayProps): Picture {
       />
       <Swing side="A" analysis={first} at={at} theme={theme} />
       <Swing side="B" analysis={second} at={at} theme={theme} />
+      {/* Above the lines of both, so that no line of the other strikes a letter out. */}
+      <LowPointLetter side="A" analysis={first} at={at} theme={theme} />
+      <LowPointLetter side="B" analysis={second} at={at} theme={theme} />
       <path
         d={`M 20 ${field.height - 20} l 0 4 l ${0.1 * scale} 0 l 0 -4`}
         stroke={theme.soft}
@@ -100,18 +103,26 @@ export function OverlaidFront(props: OverlayProps): Picture {
   );
 }
 
-/** A circle in its plane, seen from the front: ahead = a + R sin θ, above its lowest point R (1 − cos θ) sin i. */
-function Swing({
-  side,
-  analysis,
-  at,
-  theme,
-}: {
+/** So far below its low point a side has its letter, m. */
+const markedAt: Readonly<Record<Side, number>> = { A: 0.022, B: 0.042 };
+
+function LowPointLetter({ side, analysis, at, theme }: SwingProps): Picture | null {
+  const [ahead, depth] = ['delivery.low_point.ahead', 'delivery.low_point.depth'].map((id) =>
+    valueOf(analysis, id),
+  );
+  if (ahead === undefined) return null;
+  return <Letter side={side} at={at(ahead.value, -(depth?.value ?? 0) - markedAt[side])} theme={theme} />;
+}
+
+interface SwingProps {
   readonly side: Side;
   readonly analysis: Analysis;
   readonly at: (x: number, up: number) => Place;
   readonly theme: Theme;
-}): Picture | null {
+}
+
+/** A circle in its plane, seen from the front: ahead = a + R sin θ, above its lowest point R (1 − cos θ) sin i. */
+function Swing({ side, analysis, at, theme }: SwingProps): Picture | null {
   const [ahead, depth, radius, inclination] = [
     'delivery.low_point.ahead',
     'delivery.low_point.depth',
@@ -131,7 +142,7 @@ function Swing({
         );
     }
   const low = at(ahead.value, lowest);
-  const mark = at(ahead.value, lowest - (side === 'A' ? 0.022 : 0.042));
+  const mark = at(ahead.value, lowest - markedAt[side]);
   const spread = (ahead.u ?? 0) * scale;
   return (
     <g data-side={side}>
@@ -155,7 +166,6 @@ function Swing({
           fill={sideColour(side, theme)}
           data-part="low-point"
         />
-        <Letter side={side} at={mark} theme={theme} />
       </g>
     </g>
   );

@@ -51,8 +51,11 @@ tr.larger td.size { font-weight: 600; }
 .tag.gone::before { content: '\\2212  '; font-weight: 700; }
 .tag.changed::before { content: '\\2192  '; }
 .pictures { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 30rem), 1fr)); gap: 16px; align-items: start; }
+.pictures.stacked { display: block; columns: 30rem 2; column-gap: 16px; }
+.pictures.stacked figure { break-inside: avoid; margin-bottom: 16px; }
 figure { margin: 0; border: 1px solid var(--sw-faint); border-radius: 8px; padding: 12px 14px; max-width: 100%; overflow-x: auto; }
 figcaption { font-weight: 600; margin-bottom: 0.3rem; }
+h2::first-letter, figcaption::first-letter { text-transform: uppercase; }
 figure svg { max-width: 100%; height: auto; display: block; }
 details { margin: 0.8rem 0; }
 summary { cursor: pointer; color: var(--sw-soft); }

@@ -1,6 +1,7 @@
 // The frame of a page that stands alone: one file without script or address, coloured by theme, ready for print; knows nothing of what is on it.
 import type { ComponentChildren } from 'preact';
 import { renderToString } from 'preact-render-to-string';
+import { harmless } from '../measure/quote.ts';
 import type { Picture } from './picture.tsx';
 import { pageStyle } from './page-style.ts';
 
@@ -50,13 +51,5 @@ export function ScrolledTable({
     <div class="scrolled" role="region" aria-label={name} tabIndex={0}>
       <table>{children}</table>
     </div>
-  );
-}
-
-function harmless(text: string): string {
-  return text.replace(
-    // eslint-disable-next-line no-control-regex
-    /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/g,
-    '\u{fffd}',
   );
 }

@@ -1,5 +1,6 @@
 // What a stated fault is believed to do, held against the model of this swing; belief and physics stay apart. Knows no other record.
 import { differenceToSI } from '../measure/units.ts';
+import { faceIds, isFaceFree } from '../model/held-face.ts';
 import { scaleOf } from '../model/scales.ts';
 import { mirroredNumber, type Player } from '../model/mirror.ts';
 import { normalBelow } from '../model/quantiles.ts';
@@ -8,7 +9,7 @@ import type { BelievedEffect } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
 import { evidenceOf, type BookFault } from './book.ts';
-import { perQuantity } from './cause-quantity.ts';
+import { evidenceQuantities, perQuantity } from './cause-quantity.ts';
 import { favours } from './causes.ts';
 import type { StatedVerdict } from './judgement.ts';
 import type { Beholder, JudgedLine } from './verdict.ts';
@@ -38,6 +39,8 @@ export interface Claim extends BookFault {
   readonly sign: 1 | -1;
   /** The quantity of the evidence that is taken for the cause; undefined where there is none, or it holds neither way. */
   readonly cause: Quantity | undefined;
+  /** Why there is no cause, for the reader; undefined where there is one. */
+  readonly noCause: string | undefined;
   /** The way in which the cause goes where the fault holds, as this player sees it. */
   readonly toward: 1 | -1;
   /** SI, above zero: how much of the cause the amounts are for. */
@@ -103,6 +106,8 @@ function claimOf(one: StatedVerdict, effect: BelievedEffect, judging: Judging): 
     sign: mirrored(quantity.id, sign) as 1 | -1,
   };
   const toward = cause === undefined ? 1 : (mirrored(cause.quantity.id, cause.toward) as 1 | -1);
+  const noCause = cause === undefined ? noCauseOf(one, quantity, beholder.registry) : undefined;
+  const moved = slope && { amount: slope.slope * toward * over, u: slope.u * over };
   const isUnknownSide = beholder.hand === undefined && [quantity, cause?.quantity].some((q) => q?.lateral);
   return {
     fault: one.fault,
@@ -112,6 +117,7 @@ function claimOf(one: StatedVerdict, effect: BelievedEffect, judging: Judging): 
     quantity,
     sign: believed.sign,
     cause: cause?.quantity,
+    noCause,
     toward,
     over,
     overIs: size?.per !== undefined ? 'per' : exceeded !== undefined ? 'whole fault' : 'step',
@@ -119,16 +125,31 @@ function claimOf(one: StatedVerdict, effect: BelievedEffect, judging: Judging): 
     u: believed.u,
     physics: isUnknownSide
       ? noSay('which hand plays is not known')
-      : physicsOf(cause, slope && { amount: slope.slope * toward * over, u: slope.u * over }, believed),
+      : noCause !== undefined
+        ? noSay(noCause)
+        : cause !== undefined && isOfHeldFace(cause, quantity, judging)
+          ? noSay('the model keeps the face where it points while the path moves')
+          : physicsOf(moved, believed),
   };
 }
 
+function noCauseOf({ fault }: StatedVerdict, { id }: Quantity, registry: Registry): string {
+  return evidenceQuantities(fault, registry).some((quantity) => quantity.id === id)
+    ? 'the evidence is of the same quantity as the effect'
+    : 'the evidence names no quantity that goes one way';
+}
+
+/** What the face does while the path moves, the model does not know: a plan takes the coach's word for it too. */
+function isOfHeldFace(cause: Cause, { id }: Quantity, judging: Judging): boolean {
+  const path = judging.beholder.registry.find('delivery.path');
+  if (path === undefined || !faceIds.includes(id) || !isFaceFree(cause.quantity.id)) return false;
+  return cause.quantity.id === path.id || isSome(slopeOf(cause, path, judging));
+}
+
 function physicsOf(
-  cause: Cause | undefined,
   moved: { readonly amount: number; readonly u: number } | undefined,
   believed: Pick<Claim, 'sign' | 'amount' | 'u'>,
 ): Said {
-  if (cause === undefined) return noSay('the evidence names no quantity that goes one way');
   if (moved === undefined) return noSay('the model of this record does not reach it');
   if (moved.amount === 0 && moved.u === 0) return noSay('the model knows no way from the one to the other');
   return saidOf(moved.amount, moved.u, believed, normalBelow);

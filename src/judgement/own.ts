@@ -5,6 +5,7 @@ import { relationId, type OwnModel, type Relation } from '../model/own-model.ts'
 import { exact, type Rule } from '../model/rule.ts';
 import type { Located, WorkspaceFile } from '../record/document.ts';
 import type { OwnCheck, OwnDerived, OwnRelation } from '../record/own-document.ts';
+import { untold } from '../record/own.ts';
 import { registryOf } from '../record/workspace.ts';
 import { expectId, nearestId, type Registry } from '../registry/registry.ts';
 import { placed } from './book.ts';
@@ -66,7 +67,7 @@ export function compileOwn(document: Pick<WorkspaceFile, 'methods' | 'own'>): Ow
     model: isEmpty ? undefined : { key, rules, relations: related, toJSON: () => key },
     derived: new Map(rules.flatMap(({ inputs, outputs }) => outputs.map((id) => [id, inputs] as const))),
     checks: checks.flatMap((one) => checkOf(one, registry, problems) ?? []),
-    problems,
+    problems: untold(problems, document.own.told),
   };
 }
 

@@ -38,15 +38,3 @@ export function combineReadings(id: string, readings: readonly WeighedReading[])
   const u = (sharpest / Math.sqrt(weights)) * Math.max(1, birge);
   return Number.isFinite(value) && Number.isFinite(u) && u > 0 ? { id, value, u } : undefined;
 }
-
-/**
- * How much of the variance of their mean each reading brings: its weight over all weights, as (wᵢ/Σw)² uᵢ² with wᵢ = 1/uᵢ² is
- * wᵢ/Σw of 1/Σw (JCGM 100:2008, 5.1.2). One that counts for nothing has none.
- */
-export function weightsOf(readings: readonly WeighedReading[]): readonly number[] {
-  const spreads = readings.map(({ u, doubtful }) => (doubtful ? u * doubtfulFactor : u));
-  const sharpest = Math.min(...spreads.filter((u) => u > 0));
-  const weights = spreads.map((u) => (u > 0 && Number.isFinite(u) ? (sharpest / u) ** 2 : 0));
-  const all = weights.reduce((sum, weight) => sum + weight, 0);
-  return weights.map((weight) => (all > 0 ? weight / all : 0));
-}

@@ -10,6 +10,11 @@ const turnsAll: readonly string[] = [
   'checkpoints.address.shoulder_direction',
 ];
 
+/** Whether who changes the quantity says nothing of where the face points. */
+export function isFaceFree(id: string): boolean {
+  return !faceIds.includes(id) && !turnsAll.includes(id);
+}
+
 /** A face is kept to a quarter of how far the path goes: a judgement, as for every change. */
 const exactness = 0.25;
 
@@ -21,8 +26,7 @@ export function withFaceHeld(
   account: Pick<Account, 'outcome' | 'situation'>,
   changes: readonly Change[],
 ): readonly Change[] {
-  if (changes.length === 0 || changes.some(({ id }) => faceIds.includes(id) || turnsAll.includes(id)))
-    return changes;
+  if (changes.length === 0 || changes.some(({ id }) => !isFaceFree(id))) return changes;
   const path = intervene(account, changes)?.effects.get('delivery.path');
   if (path === undefined || path.difference === 0) return changes;
   const planned = changes.find(({ id }) => id === 'delivery.path');

@@ -1,5 +1,6 @@
 // The planned changes on a printed page, side by side in boxes of one height.
 import type { Card } from '../draw/handout/content.tsx';
+import type { Measured } from '../draw/handout/measured.tsx';
 import { printedPicture } from './picture.ts';
 import { heading, ink, line, width, type Block, type Setting } from './setting.ts';
 
@@ -7,11 +8,39 @@ const gutter = 10;
 
 export function changes(set: Setting): readonly Block[] {
   const { points, content } = set;
-  const { changesTitle, cards, further } = content;
+  const { changesTitle, cards, further, measured } = content;
   return [
     heading(changesTitle, set),
     ...(cards.length === 0 ? [] : [cards.length === 1 ? wideCard(cards[0]!, set) : cardRow(cards, set)]),
+    ...(measured === undefined ? [] : entries(measured, set)),
     ...(further === undefined ? [] : [line(further, { color: ink.soft, margin: [0, points(4), 0, 0] })]),
+  ];
+}
+
+/** In the place of cards: what was measured beside what a fuller record would show. */
+function entries({ lines, picture, fuller }: Measured, set: Setting): readonly Block[] {
+  const { points, content } = set;
+  const { say } = content.speech;
+  const list = (title: string, texts: readonly string[], otherwise: string): Block => ({
+    stack: [
+      heading(title, set),
+      texts.length === 0
+        ? line(otherwise)
+        : { ul: texts.map((text) => line(text, { margin: [0, 0, 0, points(2)] })) },
+    ],
+    width: '*',
+  });
+  return [
+    ...(picture === undefined
+      ? []
+      : [{ svg: printedPicture(picture), height: points(170), margin: [0, points(4), 0, 0] }]),
+    {
+      columns: [
+        list(say('measured'), lines, say('measuredNothing')),
+        ...(fuller.length === 0 ? [] : [list(say('fuller'), fuller, '')]),
+      ],
+      columnGap: 22,
+    },
   ];
 }
 

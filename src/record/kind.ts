@@ -1,4 +1,4 @@
-// Tells the kind of a file by the suffix of its address; knows nothing of what stands in it.
+// Tells the kind of a file by the suffix of its address, or of one not saved yet by its first line; knows nothing else of what stands in it.
 import type { FileKind } from './document.ts';
 
 const suffixes: readonly (readonly [string, FileKind])[] = [
@@ -9,6 +9,17 @@ const suffixes: readonly (readonly [string, FileKind])[] = [
   ['.review.yaml', 'review'],
 ];
 const workspaceName = 'swingwright.yaml';
+
+/** True of what an editor has open and has not written to any folder yet. */
+export function isUnsaved(uri: string): boolean {
+  return uri.startsWith('untitled:');
+}
+
+/** The kind that a text gives itself by its version; a record where it has none yet. */
+export function kindOfText(text: string): FileKind {
+  const key = /^(swing|student|template|faults|review|swingwright)[ \t]*:[ \t]*["']?\d/m.exec(text)?.[1];
+  return key === 'swingwright' ? 'workspace' : ((key as FileKind | undefined) ?? 'swing');
+}
 
 /** The kind of the file at this URI or path, or undefined where the file is none of ours. */
 export function kindOf(uri: string): FileKind | undefined {

@@ -28,10 +28,23 @@ export function heldToNotation(kind: FileKind, schema: JsonSchema, known: Known)
       definitions[name] ??= forms[form](quantity, known, definitions);
       place.allOf = [refTo(name)];
     }
+  if (kind === 'swing') {
+    Object.assign(placeAt(copy, ['date'])!, { pattern: day });
+    const ids = known.quantities.map(({ id }) => id);
+    Object.assign(placeAt(copy, ['plan', '[]', 'change'])!, { enum: [...ids, null] });
+  }
   return copy;
 }
 
 const prefix = 'written-';
+
+/** A day of the calendar (ISO 8601), but for the years that have no 29 February. */
+const day =
+  '^[0-9]{4}-(?:(?:0[13578]|1[02])-(?:0[1-9]|[12][0-9]|3[01])|(?:0[469]|11)-(?:0[1-9]|[12][0-9]|30)|02-(?:0[1-9]|[12][0-9]))$';
+
+/** As the general definitions say already; validators that are strict want it beside each keyword. */
+const oneReading = ['string', 'number', 'object', 'null'];
+const readings = ['string', 'number', 'object', 'array', 'null'];
 type Form = 'measure' | 'target' | 'window';
 
 /** Where a quantity may stand in a file of this kind; places that the schema does not have are passed by. */
@@ -83,28 +96,38 @@ const forms: Readonly<Record<Form, (quantity: Quantity, known: Known, definition
   measure: (quantity, { methodNames }, definitions) => {
     const text = nameOf('number', quantity);
     const [spread, method] = [`${prefix}spread-${quantity.dimension}`, `${prefix}method`];
-    definitions[text] ??= { pattern: patternOf(quantity, methodNames, 'number') };
-    definitions[spread] ??= { pattern: patternOfSpread(quantity) };
-    definitions[method] ??= { pattern: patternOfMethod(methodNames) };
+    definitions[text] ??= { type: readings, pattern: patternOf(quantity, methodNames, 'number') };
+    definitions[spread] ??= { type: readings, pattern: patternOfSpread(quantity) };
+    definitions[method] ??= { type: readings, pattern: patternOfMethod(methodNames) };
     const properties = {
       value: part('The number with its unit and direction.', text),
       give_or_take: part('One standard uncertainty, with its unit.', spread),
       by: part('The method of measuring.', method),
     };
-    const one = { allOf: [refTo(text)], properties, additionalProperties: true };
-    return { ...one, allOf: [refTo('measure'), refTo(text)], items: one };
+    const one = { type: oneReading, allOf: [refTo(text)], properties, additionalProperties: true };
+    return { ...one, type: readings, allOf: [refTo('measure'), refTo(text)], items: one };
   },
   target: (quantity, { methodNames }, definitions) => {
     const text = nameOf('either', quantity);
-    definitions[text] ??= { pattern: patternOfEither(quantity, methodNames) };
+    definitions[text] ??= { type: readings, pattern: patternOfEither(quantity, methodNames) };
     const properties = { value: part('The number or the window, with unit and direction.', text) };
-    return { allOf: [refTo('target'), refTo(text)], properties, additionalProperties: true };
+    return {
+      type: oneReading,
+      allOf: [refTo('target'), refTo(text)],
+      properties,
+      additionalProperties: true,
+    };
   },
   window: (quantity, _, definitions) => {
     const text = nameOf('range', quantity);
-    definitions[text] ??= { pattern: patternOf(quantity, [], 'window') };
+    definitions[text] ??= { type: readings, pattern: patternOf(quantity, [], 'window') };
     const properties = { window: part('The window A..B with unit and direction.', text) };
-    return { allOf: [refTo('window'), refTo(text)], properties, additionalProperties: true };
+    return {
+      type: oneReading,
+      allOf: [refTo('window'), refTo(text)],
+      properties,
+      additionalProperties: true,
+    };
   },
 };
 

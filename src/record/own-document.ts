@@ -41,6 +41,8 @@ export interface OwnAdditions {
   readonly checks: readonly OwnCheck[];
   /** Ids that are declared in a way that cannot be read. */
   readonly broken: readonly string[];
+  /** Those of them whose declaration says so itself: their uses in the same file need not. */
+  readonly told: ReadonlySet<string>;
   /** Units by full id or dimension. */
   readonly shown: readonly (readonly [string, string])[];
 }

@@ -1,4 +1,5 @@
 // Reads from the workspace file what a developer adds: derived quantities, relations, checks, shown units; expressions stay text.
+import type { Problem } from '../measure/measure.ts';
 import { findNearest } from '../measure/nearest.ts';
 import { quote, quoteList } from '../measure/quote.ts';
 import { siUnits } from '../measure/unit-table.ts';
@@ -24,13 +25,23 @@ export function readOwn(tree: Tree, reader: Reader): OwnAdditions {
     ...reader,
     registry: extended(reader.registry, [...quantities, ...derived], declared.flat()),
   });
-  for (const pair of pairsAt(tree, 'quantities', reader))
-    quantities.push(...readOwnQuantity(pair, 'measured', known()));
+  const told = new Set<string>();
+  const tell = ({ key }: Pair, problems: readonly Problem[]): void => {
+    reader.problems.push(...untold(problems, told));
+    if (problems.length > 0) for (const id of [key, ...atCheckpoints(key)]) told.add(id);
+  };
+  for (const pair of pairsAt(tree, 'quantities', reader)) {
+    const problems: Problem[] = [];
+    quantities.push(...readOwnQuantity(pair, 'measured', { ...known(), problems }));
+    tell(pair, problems);
+  }
   for (const pair of pairsAt(tree, 'derived', reader)) {
+    const problems: Problem[] = [];
     const is = wordAt(pair.value, 'is');
-    const [own] = readOwnQuantity(pair, 'derived', known());
-    if (is === undefined) missing('is', 'the expression that gives it', pair, reader);
+    const [own] = readOwnQuantity(pair, 'derived', { ...known(), problems });
+    if (is === undefined) missing('is', 'the expression that gives it', pair, { ...reader, problems });
     else if (own !== undefined) derived.push({ ...own, is });
+    tell(pair, problems);
   }
   const { registry } = known();
   return {
@@ -39,8 +50,20 @@ export function readOwn(tree: Tree, reader: Reader): OwnAdditions {
     broken: declared.filter((ids) => !ids.some(registry.find)).flat(),
     relations: pairsAt(tree, 'relations', reader).flatMap((pair) => readRelation(pair, reader) ?? []),
     checks: pairsAt(tree, 'checks', reader).flatMap((pair) => readCheck(pair, reader) ?? []),
-    shown: pairsAt(tree, 'show', reader).flatMap((pair) => readShown(pair, registry, reader)),
+    told,
+    shown: pairsAt(tree, 'show', reader).flatMap((pair) =>
+      told.has(pair.key) && registry.find(pair.key) === undefined ? [] : readShown(pair, registry, reader),
+    ),
   };
+}
+
+/** Without those that only say that a name is not known whose own declaration tells why. */
+export function untold(problems: readonly Problem[], told: ReadonlySet<string>): readonly Problem[] {
+  if (told.size === 0) return problems;
+  const names = new Set([...told].map(quote));
+  return problems.filter(
+    ({ code, found }) => !(code === 'unknown-quantity' || code === 'unknown-word') || !names.has(found),
+  );
 }
 
 function extended(registry: Registry, own: readonly OwnQuantity[], declared: readonly string[]): Registry {

@@ -127,12 +127,19 @@ function problemOf(
     case 'pattern':
       return unknownWord(tree, String(error.params.pattern).slice(2, -2).split('|'), path, kind);
     case 'minimum':
+    case 'maximum':
     case 'exclusiveMinimum': {
-      const bound = `${error.keyword === 'minimum' ? 'a number of at least' : 'a number above'} ${String(error.params.limit)}`;
+      const bound = `${bounds[error.keyword]} ${String(error.params.limit)}`;
       return { code: 'number-out-of-range', span: tree.span, found: written(tree), expected: bound };
     }
   }
 }
+
+const bounds = {
+  minimum: 'a number of at least',
+  maximum: 'a number of at most',
+  exclusiveMinimum: 'a number above',
+} as const;
 
 function unknownKey(
   key: string,
@@ -216,12 +223,15 @@ function missingKey(key: string, tree: Tree): Problem {
 }
 
 function unknownWord(tree: Tree, words: readonly string[], path: Path, kind: FileKind): Problem {
+  const isInQuotes = tree.kind === 'scalar' && typeof tree.plain === 'string' && words.includes(tree.source);
   if (path.length === 1 && path[0] === versionKeys[kind])
     return {
       code: 'unsupported-version',
       span: tree.span,
-      found: `version ${written(tree)} of the format`,
-      expected: quoteList(words),
+      found: isInQuotes
+        ? `the version of the format in quotes, ${quote(`"${tree.source}"`)}`
+        : `version ${written(tree)} of the format`,
+      expected: isInQuotes ? `the number ${quoteList(words)} without quotes` : quoteList(words),
     };
   if (tree.kind !== 'scalar')
     return { code: 'wrong-shape', span: firstLineOf(tree), found: written(tree), expected: quoteList(words) };

@@ -6,7 +6,14 @@ export interface ShapeError {
   readonly instancePath: string;
   readonly schemaPath: string;
   readonly keyword:
-    'additionalProperties' | 'enum' | 'exclusiveMinimum' | 'minimum' | 'pattern' | 'required' | 'type';
+    | 'additionalProperties'
+    | 'enum'
+    | 'exclusiveMinimum'
+    | 'minimum'
+    | 'maximum'
+    | 'pattern'
+    | 'required'
+    | 'type';
   /** By keyword: additionalProperty, allowedValues, comparison and limit, pattern, missingProperty, or type. */
   readonly params: Readonly<Record<string, unknown>>;
 }

@@ -1,5 +1,5 @@
 // Reads the workspace file from its tree: coverage, how loud each finding is, how good each method is, shots, flight; knows no record.
-import type { Dimension, Span } from '../measure/measure.ts';
+import type { Dimension, Problem, Span } from '../measure/measure.ts';
 import { findNearest } from '../measure/nearest.ts';
 import { quote, quoteList } from '../measure/quote.ts';
 import { siUnits } from '../measure/unit-table.ts';
@@ -10,7 +10,7 @@ import type { SeverityName, WorkspaceFile } from './document.ts';
 import type { Reader } from './entry.ts';
 import { readShotColumns } from './shot-columns.ts';
 import { readFigure } from './figure.ts';
-import { readOwn } from './own.ts';
+import { readOwn, untold } from './own.ts';
 import { checkMethodName } from './own-method.ts';
 import { isEmpty, valueAt, type Pair, type Tree } from './tree.ts';
 import { wordAt, wordsAt } from './word.ts';
@@ -32,6 +32,10 @@ export function readWorkspace(tree: Tree, reader: Reader): WorkspaceParts {
   // A figure may be of one of the workspace's own quantities, so these are read first.
   const known = { ...reader, registry: registryOf({ methods: named, own }) };
   const methods = withFiguresOfQuantities(named, valueAt(tree, 'methods'), known);
+  const problems: Problem[] = [];
+  const registry = registryOf({ methods, own });
+  const shotColumns = readShotColumns(valueAt(tree, 'shots'), { ...reader, registry, problems });
+  reader.problems.push(...untold(problems, own.told));
   return {
     kind: 'workspace',
     coverage: readCoverage(valueAt(tree, 'coverage')),
@@ -39,10 +43,7 @@ export function readWorkspace(tree: Tree, reader: Reader): WorkspaceParts {
     language: wordAt(tree, 'language'),
     severities: readSeverities(valueAt(tree, 'severities')),
     methods,
-    shotColumns: readShotColumns(valueAt(tree, 'shots'), {
-      ...reader,
-      registry: registryOf({ methods, own }),
-    }),
+    shotColumns,
     own,
     calibration: readCalibration(tree, reader),
   };

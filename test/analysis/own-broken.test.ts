@@ -89,10 +89,35 @@ shots: [{ cary: 100 m }]
     }
     const own = analyseFiles({ 'swingwright.yaml': workspace });
     const column = own.findings.filter(({ message }) => message.includes('cary'));
+    assert.deepEqual(column, []);
+  });
+
+  it('is one finding in its own file, however often it is used there', () => {
+    const workspace = `swingwright: 1
+quantities:
+  delivery.pathe: { like: delivery.fac }
+  delivery.other: { like: delivery.pathe }
+  flight.cary: { like: delivery.pathe }
+derived: { delivery.sum: { unit: deg, bounds: 0..9 deg, uncertainty: 1 deg, is: delivery.pathe + delivery.other } }
+relations: { alike: { says: delivery.pathe ≈ delivery.path ± 1 deg } }
+checks: { wide: { when: delivery.pathe > 1 deg, at: delivery.other, message: "{delivery.pathe}" } }
+show: { delivery.pathe: rad }
+shots: { columns: { Far: flight.cary } }
+`;
+    const { findings } = analyseFiles({ 'swingwright.yaml': workspace });
     assert.deepEqual(
-      column.map(({ fixes }) => fixes.length),
-      [0],
+      findings.map(({ code, range }) => [code, range.start.line]),
+      [['unknown-word', 2]],
     );
+    assert.match(findings[0]!.message, /`delivery\.fac`, perhaps meant as `delivery\.face`/);
+  });
+
+  it('is said at each use where the declaration says nothing itself', () => {
+    const workspace =
+      'swingwright: 1\nquantities:\n  delivery.pathe:\nshow: { delivery.pathe: rad }\nchecks: { wide: { when: delivery.pathe > 1 deg, message: Wide } }\n';
+    const { findings } = analyseFiles({ 'swingwright.yaml': workspace });
+    const used = findings.filter(({ code }) => code === 'unknown-word' || code === 'unknown-quantity');
+    assert.equal(used.length, 2);
   });
 
   it('still lets a real slip be mended', () => {

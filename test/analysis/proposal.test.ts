@@ -232,6 +232,14 @@ describe('proposed changes', () => {
     assert.ok(Math.abs(again.forecast.goals[0]!.then.chance! - chance!) < 0.02);
   });
 
+  it('are written beside predictions that belong to no plan, in their place', () => {
+    const orphaned = `${onlyContact}predicted:\n  flight.carry: 130 m ± 3 m by model\n`;
+    const text = written(found(orphaned, sureBook));
+    assert.ok(!text.includes('130 m'));
+    assert.match(text, /^predicted:\n {2}flight\.carry: [^]*^plan:\n {2}- change: /m);
+    assert.equal(found(text, sureBook).document.plan.length, 1);
+  });
+
   it('prefer what the fault book does at setup to a lever that does no more', () => {
     const { changes } = found(onlyContact, sureBook).proposal!;
     assert.equal(changes.length, 1);

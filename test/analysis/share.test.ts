@@ -3,52 +3,13 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { createCache } from '../../src/analysis/cache.ts';
 import type { Practice } from '../../src/analysis/lessons.ts';
-import type { FileState } from '../../src/analysis/result.ts';
 import { settle } from '../../src/analysis/settle.ts';
-import { share, type SharedFile, type ShareWish } from '../../src/analysis/share.ts';
 import { privateParts, treatments } from '../../src/analysis/share-parts.ts';
-import { shareSources } from '../../src/analysis/share-sources.ts';
 import { formatWords } from '../../src/analysis/format-words.ts';
 import { methods } from '../../src/registry/generated.ts';
-import { practice as top, samples } from '../samples.ts';
-
-const never = { throwIfAborted: () => undefined };
-
-function practiceOf(texts: ReadonlyMap<string, string>): Practice {
-  return {
-    files: new Map<string, FileState>(),
-    load: (uri) => {
-      const text = texts.get(uri);
-      return Promise.resolve(text === undefined ? { kind: 'missing' } : { kind: 'text', text });
-    },
-    list: () => Promise.resolve([...texts.keys()]),
-    signal: never,
-    cache: createCache(),
-  };
-}
-
-async function shareAll(
-  texts: ReadonlyMap<string, string>,
-  { keep = new Set(), days = -100 }: Partial<Pick<ShareWish, 'keep' | 'days'>> = {},
-) {
-  const records = [...texts.keys()].filter((uri) => uri.endsWith('.swing.yaml')).sort();
-  return share({ ...(await shareSources(records, practiceOf(texts))), days, keep });
-}
-
-async function copiesOf(...args: Parameters<typeof shareAll>): Promise<readonly SharedFile[]> {
-  const result = await shareAll(...args);
-  assert.equal(result.kind, 'shared', JSON.stringify(result));
-  return result.kind === 'shared' ? result.files : [];
-}
-
-function written(files: readonly SharedFile[]): string {
-  return files.map(({ path, text }) => `${path}\n${text}`).join('\n');
-}
-
-const files = (entries: Record<string, string>): ReadonlyMap<string, string> =>
-  new Map(Object.entries(entries).map(([path, text]) => [top + path, text]));
+import { samples } from '../samples.ts';
+import { copiesOf, files, never, practiceOf, shareAll, written } from './shared-copies.ts';
 
 const lesson = `swing: 1
 student: ZOE.student.yaml

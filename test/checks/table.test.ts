@@ -12,6 +12,7 @@ const block = /```yaml (\S+)\n([^]*?)\n```/g;
 const beyondAnExample = new Set([
   'file-too-large',
   'unreadable-reference',
+  'reference-not-known-yet',
   'too-many-findings',
   'agreement-not-judged',
 ]);

@@ -1,5 +1,6 @@
 // Tests of the check unsupported-version.
-import { assertMarked, assertNone } from './files.ts';
+import assert from 'node:assert/strict';
+import { analyseFiles, assertMarked, assertNone, messageOf } from './files.ts';
 
 describe('unsupported-version', () => {
   it('marks a version from the future', () => {
@@ -7,6 +8,14 @@ describe('unsupported-version', () => {
       'unsupported-version',
       `swing: 99
        ^^ error[unsupported-version]`,
+    );
+  });
+
+  it('says of a number in quotes that the quotes are too many', () => {
+    const analysis = analyseFiles({ 'a.swing.yaml': 'swing: "1"\n' });
+    assert.equal(
+      messageOf(analysis, 'unsupported-version'),
+      'Found the version of the format in quotes, `"1"`; expected the number `1` without quotes.',
     );
   });
 

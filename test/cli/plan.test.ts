@@ -188,6 +188,20 @@ describe('swingwright plan', () => {
     });
   });
 
+  it('ends with 0 where every goal is met, and with 2 where too little is known to tell', () => {
+    const met = `${bare}goals: [{ start: 20 deg left..20 deg right }]\n`;
+    const unknown = `${bare.replace(/delivery: .*\n/, '')}goals: [{ carry: 140 m, finish: 8 m left..8 m right }]\n`;
+    withFolder({ ...files, 'met.swing.yaml': met, 'unknown.swing.yaml': unknown }, (folder) => {
+      const good = swingwright(['plan', 'met.swing.yaml', '--propose', '--write'], folder);
+      assert.match(good.out, /every goal is more likely met than not/);
+      assert.equal(good.code, 0);
+      assert.equal(readFileSync(join(folder, 'met.swing.yaml'), 'utf8'), met);
+      const little = swingwright(['plan', 'unknown.swing.yaml', '--propose'], folder);
+      assert.match(little.out, /says too little to tell how its goals stand/);
+      assert.equal(little.code, 2);
+    });
+  });
+
   it('ends with 2 where the record cannot be read or is none', () => {
     withFolder(files, (folder) => {
       assert.equal(swingwright(['plan', 'nowhere.swing.yaml'], folder).code, 2);

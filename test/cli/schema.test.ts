@@ -39,6 +39,18 @@ describe('swingwright schema', () => {
     assert.match(ids.get('swing')!, /^urn:swingwright:schema:swing:1:own-[0-9a-f]{8}$/);
   });
 
+  it('holds the day and the ids of a plan to what there is', () => {
+    const validator = validators.get('swing')!;
+    const says = (record: object): readonly string[] => wrong(validator, { swing: 1, ...record });
+    // Days by ISO 8601: months have 28 to 31 days.
+    for (const date of ['2026-02-29', '2024-02-29', '2026-12-31']) assert.deepEqual(says({ date }), [], date);
+    for (const date of ['2026-02-30', '2026-04-31', '2026-13-01', '26-05-14', '14.05.2026', '2026-5-14'])
+      assert.deepEqual(says({ date }), ['#/date'], date);
+    const plan = (change: string): object => ({ plan: [{ change, to: '2 deg' }] });
+    assert.deepEqual(says(plan('delivery.face')), []);
+    assert.deepEqual(says(plan('delivery.fac')), ['#/plan/0/change']);
+  });
+
   it('takes every sample, own quantities included', () => {
     const files = readdirSync(samples, { recursive: true, encoding: 'utf8' });
     const told = files.flatMap((file) => {

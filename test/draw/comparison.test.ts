@@ -42,6 +42,50 @@ describe('two records laid over one another', () => {
     assertKept('overlaid-strike-from-above', svg);
   });
 
+  it('draws faces square to their directions, and balls that leave in theirs, to half a degree', () => {
+    const svg = svgOf(OverlaidAbove({ first, second, theme }));
+    for (const side of ['A', 'B']) {
+      const own = part(svg, `data-side="${side}"`);
+      const bar = angleOf(places(part(own, 'data-id="delivery.face"'))) - 90;
+      assert.ok(Math.abs(bar - -1) < 0.5, `${side} ${bar}`);
+      const [, x, y, bendX, bendY] = /d="M (\S+) (\S+) Q (\S+) (\S+) /
+        .exec(part(own, 'data-id="flight.start"'))!
+        .map(Number);
+      const start = angleOf([
+        { x: x!, y: y! },
+        { x: bendX!, y: bendY! },
+      ]);
+      assert.ok(Math.abs(start - -1) < 0.5, `${side} ${start}`);
+    }
+  });
+
+  it('raises each arc above its low point as a circle in its plane does', () => {
+    const svg = svgOf(OverlaidFront({ first, second, theme }));
+    const tenCentimetres = 90;
+    for (const side of ['A', 'B']) {
+      const own = part(svg, `data-side="${side}"`);
+      const low = part(own, 'data-part="low-point"');
+      const [lowX, lowY] = [numberAt(low, 'cx'), numberAt(low, 'cy')];
+      for (const { x, y } of places(part(own, 'data-part="arc"'))) {
+        const ahead = (x - lowX) / tenCentimetres / 10;
+        // R (1 − cos θ) sin i, with sin θ = ahead / R.
+        const up = 1.4 * (1 - Math.sqrt(1 - (ahead / 1.4) ** 2)) * Math.sin((58 * Math.PI) / 180);
+        assert.ok(Math.abs((lowY - y) / tenCentimetres / 10 - up) < 0.0005, `${side} ${ahead}`);
+      }
+    }
+  });
+
+  it('sets a landing as far right of the target line as its finish, by the same scale', () => {
+    const svg = svgOf(OverlaidFlight({ first, second, theme }));
+    const ellipse = (side: string): string => part(part(svg, `data-side="${side}"`), 'data-part="ellipse"');
+    const unit =
+      (numberAt(ellipse('A'), 'cy') - numberAt(ellipse('B'), 'cy')) /
+      (Math.sqrt(170 ** 2 - 9) - Math.sqrt(160 ** 2 - 9));
+    const [line] = places(part(svg, 'data-part="target-line"'));
+    for (const side of ['A', 'B'])
+      assert.ok(Math.abs((numberAt(ellipse(side), 'cx') - line!.x) / unit - 3) < 0.05, side);
+  });
+
   it('sets low points 6 cm apart by 6 cm of its scale', () => {
     const svg = svgOf(OverlaidFront({ first, second, theme }));
     const at = (side: string): number =>

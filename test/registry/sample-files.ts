@@ -161,17 +161,17 @@ methods:
 `,
   },
   {
-    title: 'a coverage that is not positive, an unknown loudness and dimension',
+    title: 'a coverage that is not positive, an unknown loudness and a figure that is none',
     errors: [
       '/coverage exclusiveMinimum',
       '/severities/bare-number enum',
-      '/methods/video/uncertainty additionalProperties',
+      '/methods/video/uncertainty/angle type',
     ],
     text: `
 swingwright: 1
 coverage: 0
 severities: { bare-number: loud }
-methods: { video: { uncertainty: { angel: 2 deg } } }
+methods: { video: { uncertainty: { angle: [2 deg] } } }
 `,
   },
 ];

@@ -55,7 +55,16 @@ const shared = new Set([
     'enum',
     'properties',
   ],
-  ...['additionalProperties', 'required', 'items', 'pattern', 'minimum', 'exclusiveMinimum', 'allOf'],
+  ...[
+    'additionalProperties',
+    'required',
+    'items',
+    'pattern',
+    'minimum',
+    'maximum',
+    'exclusiveMinimum',
+    'allOf',
+  ],
 ]);
 
 for (const kind of kinds) {
@@ -73,6 +82,11 @@ for (const kind of kinds) {
       const ajv = new Ajv2020();
       assert.equal(ajv.validateSchema(schema), true, ajv.errorsText(ajv.errors));
       assert.equal(schema.$id, `urn:swingwright:schema:${kind}:1`);
+    });
+
+    it('compiles in strict mode, without a keyword that nobody knows or a type that does not go with it', () => {
+      const strict = new Ajv2020({ strict: true, allowUnionTypes: true });
+      assert.equal(typeof strict.compile(schema), 'function');
     });
 
     it('uses only keywords that draft-07 shares, and neither oneOf nor anyOf', () => {

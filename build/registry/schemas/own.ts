@@ -86,6 +86,7 @@ const described: Readonly<Record<string, Schema>> = {
     description: 'The decimals shown where the uncertainty does not say better.',
     type: ['integer', 'null'],
     minimum: 0,
+    maximum: 6,
   },
   directions: mappingOf(
     'Words that stand for a sign, as in { open: positive, closed: negative }.',

@@ -1,5 +1,6 @@
 // Reports as JUnit XML, one suite a file and one case a finding, for pipelines that read test results.
 import type { Finding } from '../../analysis/result.ts';
+import { harmless } from '../../measure/quote.ts';
 import type { FileReport } from '../report.ts';
 
 export function junitReport(reports: readonly FileReport[]): string {
@@ -41,16 +42,12 @@ function countErrors(findings: readonly Finding[]): number {
   return findings.filter(({ severity }) => severity === 'error').length;
 }
 
-/** Text for an attribute or an element; characters that XML 1.0 does not admit are replaced. */
+/** Text for an attribute or an element; characters that XML 1.0 does not admit, or that could steer a reader, are replaced. */
 function xml(text: string): string {
   const entities: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-  return (
-    text
-      .replace(/\p{Surrogate}/gu, '\u{fffd}')
-      .replace(/[&<>"]/g, (sign) => entities[sign]!)
-      // eslint-disable-next-line no-control-regex
-      .replace(/[\u0000-\u001f\ufffe\uffff]/g, (sign) =>
-        /[\t\n\r]/.test(sign) ? `&#${sign.charCodeAt(0)};` : '\u{fffd}',
-      )
-  );
+  return harmless(text)
+    .replace(/\p{Surrogate}/gu, '\u{fffd}')
+    .replace(/[&<>"]/g, (sign) => entities[sign]!)
+    .replace(/[\t\n]/g, (sign) => `&#${sign.charCodeAt(0)};`)
+    .replace(/[\ufffe\uffff]/g, '\u{fffd}');
 }

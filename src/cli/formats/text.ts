@@ -2,6 +2,7 @@
 import pc from 'picocolors';
 import type { Severity } from '../../checks/check.ts';
 import { toPath } from '../../disk/files.ts';
+import { harmless } from '../../measure/quote.ts';
 import { countWords, type FileReport } from '../report.ts';
 
 const paint: Record<Severity, (text: string) => string> = {
@@ -21,8 +22,7 @@ export function textReport(reports: readonly FileReport[]): string {
 
 /** Control characters and marks that turn the writing direction, replaced so that no file can steer the terminal. */
 export function printable(text: string): string {
-  // eslint-disable-next-line no-control-regex
-  return text.replace(/[\u0000-\u001f\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/g, '\u{fffd}');
+  return harmless(text).replace(/[\t\n]/g, '\u{fffd}');
 }
 
 function fileBlock({ file, findings }: FileReport): string {

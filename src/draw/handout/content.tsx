@@ -6,6 +6,7 @@ import type { Picture } from '../picture.tsx';
 import type { Theme } from '../theme.ts';
 import { ChangePicture } from './change-picture.tsx';
 import { flightPicture } from './flight-picture.tsx';
+import { measuredOf, type Measured } from './measured.tsx';
 import { sectionsForFile, type Table } from './file-tables.ts';
 import { shortened, most } from './shortened.ts';
 import { speechIn, type Speech } from './speech.ts';
@@ -40,6 +41,8 @@ export interface Content {
   readonly changesTitle: string;
   readonly cards: readonly Card[];
   readonly further: string | undefined;
+  /** In the place of cards, where there are none. */
+  readonly measured: Measured | undefined;
   readonly measureNext: readonly string[];
   readonly care: readonly string[];
   readonly gaps: string | undefined;
@@ -51,6 +54,7 @@ export function contentOf(handout: Handout, audience: Audience): Content {
   const speech = speechIn(handout.language);
   const { say, day } = speech;
   const { name, date, club } = handout;
+  const hasFlight = isDrawn(handout, speech);
   const cards = handout.changes.map((change, i) => cardOf(change, i + 1, handout, audience, speech));
   return {
     speech,
@@ -65,7 +69,7 @@ export function contentOf(handout: Handout, audience: Audience): Content {
     saw: sawOf(handout, speech),
     misses: missesOf(handout, speech),
     chains: chainsOf(handout, speech),
-    flight: isDrawn(handout, speech) ? (theme) => flightPicture(handout, speech, theme)! : undefined,
+    flight: hasFlight ? (theme) => flightPicture(handout, speech, theme)! : undefined,
     changesTitle: say((['noChange', 'oneChange', 'twoChanges', 'threeChanges'] as const)[cards.length]!),
     cards,
     further:
@@ -74,6 +78,7 @@ export function contentOf(handout: Handout, audience: Audience): Content {
         : handout.furtherChanges === 1
           ? say('furtherOne')
           : say('further', { count: String(handout.furtherChanges) }),
+    measured: measuredOf(handout, speech, hasFlight),
     measureNext: nextOf(handout, speech),
     care: careOf(handout, audience, speech),
     gaps: gapsOf(handout, audience, speech),

@@ -6,6 +6,8 @@ import type { Picture } from '../picture.tsx';
 import { cssTheme as theme } from '../theme.ts';
 import { contentOf, type Audience, type Card, type Content } from './content.tsx';
 import type { Table } from './file-tables.ts';
+import { Lines } from './lines.tsx';
+import { Entries } from './measured-section.tsx';
 import { handoutStyle } from './style.ts';
 
 export function handoutPage(handout: Handout, audience: Audience): string {
@@ -40,6 +42,7 @@ export function handoutPage(handout: Handout, audience: Audience): string {
           )}
         </div>
         <Changes content={content} />
+        {content.measured !== undefined && <Entries speech={speech} measured={content.measured} />}
         <div class="two even">
           <section>
             <h2>{say('measureNext')}</h2>
@@ -108,12 +111,13 @@ function lettersOfSheet({
   care,
   gaps,
   further,
+  measured,
 }: Content): number {
   const cardLetters = cards.map(
     ({ title: name, step, feel, drills, why }) => [name, step, feel, ...drills, why].join('').length,
   );
   const rest = [title, ...wish, ...saw.flatMap((one) => [one.title, one.text]), misses, ...chains.flat()]
-    .concat(measureNext, care, gaps, further)
+    .concat(measureNext, care, gaps, further, measured?.lines ?? [], measured?.fuller ?? [])
     .join('').length;
   return rest + cards.length * Math.max(0, ...cardLetters);
 }
@@ -228,23 +232,6 @@ function Words({
         </div>
       )}
     </dl>
-  );
-}
-
-function Lines({
-  lines,
-  otherwise,
-}: {
-  readonly lines: readonly string[];
-  readonly otherwise: string;
-}): Picture {
-  if (lines.length === 0) return <p>{otherwise}</p>;
-  return (
-    <ul class="plain">
-      {lines.map((line, i) => (
-        <li key={i}>{line}</li>
-      ))}
-    </ul>
   );
 }
 

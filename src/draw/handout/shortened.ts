@@ -16,6 +16,7 @@ export const most = {
   wishes: 4,
   next: 5,
   parts: 5,
+  measured: 10,
 } as const;
 
 /** In one line, cut after a whole word where it is too long, and a long word within it. */

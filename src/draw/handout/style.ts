@@ -33,6 +33,8 @@ main section { margin-top: 24px; min-width: 0; }
 .card dt { font-size: 0.82rem; font-weight: 600; color: var(--sw-soft); margin-top: 6px; }
 .card dd { margin: 0; }
 .card .feel dd { font-style: italic; }
+.measured { border: 0; padding: 0; margin-top: 12px; }
+.measured svg { max-height: 230px; width: auto; }
 .care { border: 1.5px solid var(--sw-expected); border-radius: 10px; padding: 10px 14px; }
 .care h2 { color: var(--sw-expected); margin-bottom: 2px; }
 .care p { margin: 3px 0; }

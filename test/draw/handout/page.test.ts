@@ -127,3 +127,36 @@ plan:
     }
   });
 });
+
+describe('a handout of a record with little in it', () => {
+  const wordsFor = (text: string, asked: { readonly language?: string } = {}): string =>
+    wordsOf(handoutPage(handoutOfFiles(`swing: 1\n${text}`, asked), 'student'));
+
+  it('shows what was measured, drawn, and says what a fuller record would show', () => {
+    const html = handoutPage(
+      handoutOfFiles('swing: 1\ndelivery: { path: 3 deg left, attack: 4 deg down }\n'),
+      'student',
+    );
+    const words = wordsOf(html);
+    for (const said of [
+      'What was measured Club path: 3° left Attack angle: 4° down',
+      'What a fuller record would show here where the ball goes, drawn from above',
+      'up to three changes, each with a picture, what to feel and a drill',
+    ])
+      assert.ok(words.includes(said), said);
+    assert.match(html, /data-picture="handout-measured"/);
+  });
+
+  it('says that nothing was measured where nothing was, and in German too', () => {
+    assert.match(wordsFor(''), /What was measured Nothing is measured yet\./);
+    assert.match(wordsFor('', { language: 'de' }), /Noch ist nichts gemessen\./);
+  });
+
+  it('leaves out what no swing can be, and says so', () => {
+    const words = wordsFor(
+      'delivery: { path: 5000 deg right, attack: 4 deg down }\nflight: { carry: 1e300 m }\n',
+    );
+    assert.match(words, /Attack angle: 4° down Left out, for no swing can be so: Club path, Carry/);
+    assert.doesNotMatch(words, /5000|e\+300|NaN|Infinity/);
+  });
+});

@@ -1,0 +1,152 @@
+// What a handout without a planned change shows in their place: what was measured, drawn where it can be, and what a fuller record would show; in words of its language.
+import type { Gap, Handout } from '../../analysis/handout.ts';
+import type { Analysis } from '../../analysis/result.ts';
+import type { Quantity } from '../../registry/quantity.ts';
+import { valueOf } from '../known.ts';
+import { fitted } from '../lettering.ts';
+import { Frame, type Picture } from '../picture.tsx';
+import type { Theme } from '../theme.ts';
+import { FigureChange, isOnFigure } from './figure-change.tsx';
+import { most, shortened } from './shortened.ts';
+import type { Speech } from './speech.ts';
+import type { TextKey } from './texts.ts';
+import { ArcAndGround, fromAbove, fromFront, PathAndFace } from './strike-change.tsx';
+
+export interface Measured {
+  readonly lines: readonly string[];
+  /** Undefined where none of it can be drawn. */
+  readonly picture: ((theme: Theme) => Picture) | undefined;
+  /** Each what a fuller record would show. */
+  readonly fuller: readonly string[];
+}
+
+interface Entered {
+  readonly quantity: Quantity;
+  readonly name: string;
+  readonly number: string;
+}
+
+/** Undefined where changes are planned: those have the room. */
+export function measuredOf(handout: Handout, speech: Speech, hasFlight: boolean): Measured | undefined {
+  if (handout.changes.length > 0) return undefined;
+  const { say } = speech;
+  const { shown, impossible } = entered(handout.analysis, speech);
+  const further = shown.length - most.measured;
+  const drawn = cellsOf(shown);
+  return {
+    lines: [
+      ...shown.slice(0, most.measured).map(sentenceOf),
+      ...(further > 0 ? [say('others', { count: String(further) })] : []),
+      ...(impossible.length > 0
+        ? [say('impossible', { names: impossible.slice(0, most.parts).join(', ') })]
+        : []),
+    ],
+    picture:
+      drawn.length === 0
+        ? undefined
+        : (theme) => <MeasuredPicture {...{ drawn, analysis: handout.analysis, speech, theme }} />,
+    fuller: [
+      ...(hasFlight ? [] : [say('fuller.flight')]),
+      ...fullerGaps.filter(([gap]) => handout.gaps.includes(gap)).map(([, key]) => say(key)),
+    ],
+  };
+}
+
+function sentenceOf({ name: title, number }: Entered): string {
+  return `${title}: ${number}`;
+}
+
+/** What is said of a gap that leaves this page empty. */
+const fullerGaps = [
+  ['faults', 'fuller.faults'],
+  ['goals', 'fuller.goals'],
+  ['plan', 'fuller.plan'],
+] as const satisfies readonly (readonly [Gap, TextKey])[];
+
+/** In the order of the record; what no body, club or ball can do is told and not shown. */
+function entered(
+  analysis: Analysis,
+  { placed, round }: Speech,
+): { readonly shown: readonly Entered[]; readonly impossible: readonly string[] } {
+  const { document } = analysis;
+  if (document.kind !== 'swing') return { shown: [], impossible: [] };
+  const shown: Entered[] = [];
+  const impossible: string[] = [];
+  for (const { id, quantity, readings } of document.entries.values()) {
+    if (readings.length === 0 || !/^(checkpoints|delivery|ground|strike|flight)\./.test(id)) continue;
+    const value = valueOf(analysis, id)?.value;
+    const name = shortened(placed(quantity), most.title);
+    const { min, max } = quantity.bounds;
+    if (value === undefined || !(value >= min && value <= max)) impossible.push(name);
+    else shown.push({ quantity, name, number: round(quantity, value) });
+  }
+  return { shown, impossible };
+}
+
+type Shape = 'above' | 'front' | 'figure';
+
+interface Cell extends Entered {
+  readonly shape: Shape;
+}
+
+/** One of each kind, of the first entry that is seen in it. */
+function cellsOf(shown: readonly Entered[]): readonly Cell[] {
+  const shapeOf = ({ id, ...quantity }: Quantity): Shape | undefined =>
+    fromAbove.includes(id)
+      ? 'above'
+      : fromFront.includes(id)
+        ? 'front'
+        : isOnFigure({ id, ...quantity })
+          ? 'figure'
+          : undefined;
+  return (['figure', 'above', 'front'] as const).flatMap((shape): Cell[] => {
+    const first = shown.find(({ quantity }) => shapeOf(quantity) === shape);
+    return first === undefined ? [] : [{ ...first, shape }];
+  });
+}
+
+const name = 'handout-measured';
+const cell = { width: 176, height: 190 } as const;
+
+function MeasuredPicture({
+  drawn,
+  analysis,
+  speech: { say },
+  theme,
+}: {
+  readonly drawn: readonly Cell[];
+  readonly analysis: Analysis;
+  readonly speech: Speech;
+  readonly theme: Theme;
+}): Picture {
+  return (
+    <Frame
+      name={name}
+      title={say('measured')}
+      words={drawn.map((one) => `${sentenceOf(one)}.`).join(' ')}
+      width={cell.width * drawn.length}
+      height={cell.height}
+      theme={theme}
+    >
+      {drawn.map(({ shape, quantity, name: title, number }, i) => {
+        const middle = cell.width * (i + 0.5);
+        const props = { analysis, quantity, kind: 'now', theme } as const;
+        return (
+          <g key={shape} data-id={quantity.id}>
+            {shape === 'figure' && (
+              <FigureChange {...props} at={{ x: middle, y: 124 }} size={112} picture={`${name}-${i}`} />
+            )}
+            {shape === 'above' && <PathAndFace {...props} at={{ x: middle, y: 96 }} />}
+            {shape === 'front' && <ArcAndGround {...props} at={{ x: middle, y: 104 }} />}
+            <text x={middle} y={cell.height - 24} text-anchor="middle" font-size="11" fill={theme.soft}>
+              {fitted(title, cell.width - 8, 11)}
+            </text>
+            <text x={middle} y={cell.height - 8} text-anchor="middle" font-size="14" fill={theme.ink}>
+              {fitted(number, cell.width - 8, 14)}
+            </text>
+          </g>
+        );
+      })}
+    </Frame>
+  );
+}

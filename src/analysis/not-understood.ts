@@ -1,4 +1,4 @@
-// What a forecast leaves out of a plan and its goals since it could not be read, each with its place and the reason; computes nothing.
+// What a forecast leaves out of a plan and its goals, and claims of faults, since it could not be read, each with its place and the reason; computes nothing.
 import type { Forecast } from '../judgement/forecast.ts';
 import type { Span } from '../measure/measure.ts';
 import type { PlannedChange, SwingRecord } from '../record/document.ts';
@@ -24,20 +24,35 @@ export function notUnderstoodIn(
 ): readonly NotUnderstood[] {
   if (document.kind !== 'swing') return [];
   const lines = lineTableOf(document.text);
-  const blocks = document.outline
-    .filter(({ name }) => name === 'plan' || name === 'goals')
-    .map(({ span }) => rangeOf(lines, span));
-  const told = findings.filter(
-    (finding) =>
-      everywhere.has(finding.code) ||
-      (isOfReading(finding) && blocks.some((block) => lies(finding.range, block))),
-  );
+  const told = toldIn({ document, findings }, ['plan', 'goals']);
   const isTold = (span: Span): boolean => told.some(({ range }) => lies(range, rangeOf(lines, span)));
   const silent = unmade(document, forecast, subject.own.derived).filter(({ span }) => !isTold(span));
   return [
     ...told.map(({ range, message }) => ({ at: range.start, reason: message })),
     ...silent.map((one) => ({ at: positionAt(lines, one.span.start), reason: reasonOf(one) })),
   ].sort((a, b) => a.at.line - b.at.line || a.at.character - b.at.character);
+}
+
+/** What claims leave out of the faults of a record and of where their book is. */
+export function faultsNotUnderstoodIn(analysis: Analysis): readonly NotUnderstood[] {
+  return toldIn(analysis, ['faults', 'faults_from'])
+    .map(({ range, message }) => ({ at: range.start, reason: message }))
+    .sort((a, b) => a.at.line - b.at.line || a.at.character - b.at.character);
+}
+
+function toldIn(
+  { document, findings }: Pick<Analysis, 'document' | 'findings'>,
+  names: readonly string[],
+): readonly Finding[] {
+  const lines = lineTableOf(document.text);
+  const blocks = document.outline
+    .filter(({ name }) => names.includes(name))
+    .map(({ span }) => rangeOf(lines, span));
+  return findings.filter(
+    (finding) =>
+      everywhere.has(finding.code) ||
+      (isOfReading(finding) && blocks.some((block) => lies(finding.range, block))),
+  );
 }
 
 function isOfReading({ code, severity }: Finding): boolean {

@@ -1,5 +1,6 @@
 // The check that says which goals for one club no single shot could meet together, at each of the two.
 import type { Span } from '../measure/measure.ts';
+import { finishWithin } from '../physics/flight-geometry.ts';
 import { grouped } from '../judgement/grouped.ts';
 import { quote } from '../measure/quote.ts';
 import type { Goal } from '../record/document.ts';
@@ -16,7 +17,7 @@ export const goalsContradict: Check = {
   title: 'Goals that contradict each other',
   explanation: explain({
     found:
-      'Two goals for the same club ask for what no shot can be at once: a draw and a fade, a start to the left and one to the right, two windows without a number in common.',
+      'Two goals for the same club ask for what no shot can be at once: a draw and a fade, a start to the left and one to the right, two windows without a number in common, or a finish where no ball lands that starts and curves as asked.',
     matters:
       'No plan can reach both, and none would be proposed. A goal that is a single number reaches as far as its ± or, without one, as its quantity is read without an instrument.',
     raises: `swing: 1
@@ -25,7 +26,8 @@ goals: [{ shape: draw, carry: 178 m }, { shape: fade }]`,
     accepts: `swing: 1
 club: hybrid
 goals: [{ shape: draw, carry: 178 m }, { carry: 170..180 m }]`,
-    source: 'the meaning of the words in the trade.',
+    source:
+      'the meaning of the words in the trade; where a ball lands follows from start, curve and carry by plain geometry.',
   }),
   kinds: ['swing', 'student'],
   find: (subject) => {
@@ -38,7 +40,7 @@ goals: [{ shape: draw, carry: 178 m }, { carry: 170..180 m }]`,
       [...grouped(asks, ({ goal }) => goal.club?.value)].map(([club, own]) => [club, extremesOf(own)]),
     );
     const told = new Set<Span>();
-    return asks.flatMap((ask): RawFinding[] => {
+    const pairs = asks.flatMap((ask): RawFinding[] => {
       const { club } = ask.goal;
       const rivals = club === undefined ? [ofAll] : [byClub.get(club.value), byClub.get(undefined)];
       const other = rivals
@@ -46,10 +48,55 @@ goals: [{ shape: draw, carry: 178 m }, { carry: 170..180 m }]`,
         .find((rival) => rival.goal !== ask.goal && areApart(ask, rival));
       if (other === undefined || told.has(ask.span)) return [];
       told.add(ask.span);
-      return [findingOf(ask, other, subject)];
+      return [findingOf(ask, [other], subject)];
     });
+    const unclubbed = asks.filter(({ goal }) => goal.club === undefined);
+    const landings = [...byClub.keys()].flatMap((club) => {
+      const own = club === undefined ? [] : asks.filter(({ goal }) => goal.club?.value === club);
+      return landingFindings([...own, ...unclubbed], subject);
+    });
+    return [...pairs, ...landings.filter(({ span }) => !told.has(span) && told.add(span))];
   },
 };
+
+/** A finish where no ball comes down that starts, curves and carries as asked, at all that ask for it; without a carry, with any. */
+function landingFindings(asks: readonly Ask[], subject: Subject): readonly RawFinding[] {
+  const extremes = extremesOf(asks);
+  const windowOf = (id: string): { readonly min: number; readonly max: number } | undefined => {
+    const [latest, earliest] = extremes.get(id) ?? [];
+    return latest && earliest && { min: latest.min, max: earliest.max };
+  };
+  const [start, curve, finish] = ['start', 'curve', 'finish'].map((part) => windowOf(`flight.${part}`));
+  const carry = windowOf('flight.carry') ?? subject.registry.find('flight.carry')?.bounds;
+  if (start === undefined || curve === undefined || finish === undefined || carry === undefined) return [];
+  // Windows that exclude one another are told of by themselves.
+  if ([start, curve, finish, carry].some(({ min, max }) => min > max)) return [];
+  const reach = finishWithin(start, curve, carry);
+  const isLeftOf = reach.max < finish.min;
+  if (!isLeftOf && !(reach.min > finish.max)) return [];
+  // The first is the one that begins last, the second the one that ends first.
+  const [held, wanted] = isLeftOf ? [1, 0] : [0, 1];
+  const all = [
+    extremes.get('flight.start')![held]!,
+    extremes.get('flight.curve')![held]!,
+    extremes.get('flight.finish')![wanted]!,
+  ];
+  if (isToldOfShape(all)) return [];
+  const parts = all.filter((ask, at) => all.findIndex(({ span }) => span === ask.span) === at);
+  return parts.map((ask) =>
+    findingOf(
+      ask,
+      parts.filter((other) => other !== ask),
+      subject,
+    ),
+  );
+}
+
+/** A shape beside start and finish of its own goal is held against the curve that they leave. */
+function isToldOfShape([start, curve, finish]: readonly Ask[]): boolean {
+  if (curve?.key !== 'shape' || start?.key === 'shape') return false;
+  return start?.goal === curve.goal && finish?.goal === curve.goal;
+}
 
 /** One thing that a goal wants, as an interval: numbers in SI, words as the side that they name. */
 interface Ask {
@@ -125,11 +172,11 @@ function extremesOf(asks: readonly Ask[]): ReadonlyMap<string, readonly [latest:
   return extremes;
 }
 
-function findingOf(ask: Ask, other: Ask, subject: Subject): RawFinding {
-  const [own, rival] = [ask, other].map(({ key, span }) => quote(`${key}: ${textAt(subject, span)}`));
+function findingOf(ask: Ask, others: readonly Ask[], subject: Subject): RawFinding {
+  const [own, ...rivals] = [ask, ...others].map(({ key, span }) => quote(`${key}: ${textAt(subject, span)}`));
   return {
     span: ask.span,
-    message: `Found the goal ${own} beside ${rival} for the same club; expected goals that one shot can meet.`,
-    related: [{ uri: subject.uri, span: other.span, message: 'The other goal' }],
+    message: `Found the goal ${own} beside ${rivals.join(' and ')} for the same club; expected goals that one shot can meet.`,
+    related: others.map(({ span }) => ({ uri: subject.uri, span, message: 'The other goal' })),
   };
 }

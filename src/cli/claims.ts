@@ -3,6 +3,7 @@ import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
 import { createCache } from '../analysis/cache.ts';
 import { faultCautions } from '../analysis/cautions.ts';
+import { faultsNotUnderstoodIn, type NotUnderstood } from '../analysis/not-understood.ts';
 import { traceClaims, type TracedClaim } from '../analysis/history.ts';
 import { findLessons } from '../analysis/lessons.ts';
 import type { Analysis, FileState } from '../analysis/result.ts';
@@ -15,15 +16,18 @@ import { listFolder, loadFile, toPath } from '../disk/files.ts';
 import { printable } from './formats/text.ts';
 import { analyseRecord } from './record.ts';
 import { tidy } from './shots.ts';
+import { unreadBlock, unreadWords } from './unread-words.ts';
 
 /** Prints the claims of the record at `path`; 2 where it cannot be read, is no record or has no fault book. */
 export async function claims(path: string, format: 'text' | 'json', signal: AbortSignal): Promise<number> {
   const analysis = await analyseRecord(path, signal);
   if (analysis === undefined) return 2;
+  const unread = faultsNotUnderstoodIn(analysis);
   if (analysis.subject.judgement === undefined) {
-    process.stderr.write(
-      `swingwright: \`${printable(path)}\` has no fault book; expected one at \`faults_from\`.\n`,
-    );
+    for (const line of unread.map(unreadWords)) process.stderr.write(`${printable(line)}\n`);
+    const isNamed = analysis.document.outline.some(({ name }) => name === 'faults_from');
+    const found = isNamed ? 'has no fault book that can be read' : 'has no fault book';
+    process.stderr.write(`swingwright: \`${printable(path)}\` ${found}; expected one at \`faults_from\`.\n`);
     return 2;
   }
   const lessons = await findLessons(analysis, {
@@ -34,14 +38,21 @@ export async function claims(path: string, format: 'text' | 'json', signal: Abor
     cache: createCache(),
   });
   const traced = traceClaims(analysis, lessons);
-  process.stdout.write(format === 'json' ? claimsJson(analysis, traced) : claimsText(analysis, traced));
+  process.stdout.write(
+    format === 'json' ? claimsJson(analysis, traced, unread) : claimsText(analysis, traced, unread),
+  );
   return 0;
 }
 
-function claimsJson(analysis: Analysis, traced: readonly TracedClaim[]): string {
+function claimsJson(
+  analysis: Analysis,
+  traced: readonly TracedClaim[],
+  unread: readonly NotUnderstood[],
+): string {
   const json = {
     format: 1,
     file: toPath(analysis.uri),
+    notUnderstood: unread.map(({ at, reason }) => ({ line: at.line + 1, column: at.character + 1, reason })),
     claims: traced.map(claimJson),
     cautions: faultCautions(analysis),
   };
@@ -87,8 +98,14 @@ function inUnit({ unit }: Quantity, difference: number): number {
   return tidy(differenceFromSI(difference, unit));
 }
 
-function claimsText(analysis: Analysis, traced: readonly TracedClaim[]): string {
-  if (traced.length === 0) return 'No stated fault is believed to change anything.\n';
+function claimsText(
+  analysis: Analysis,
+  traced: readonly TracedClaim[],
+  unread: readonly NotUnderstood[],
+): string {
+  const leftOut = unread.length === 0 ? [] : [...unreadBlock(unread).map(printable), ''];
+  if (traced.length === 0)
+    return [...leftOut, 'No stated fault is believed to change anything.', ''].join('\n');
   const rows = traced.map((claim) => [
     printable(`${claim.fault.id.value}${placeWords(claim.stated.at)}`),
     printable(effectOf(claim)),
@@ -108,5 +125,5 @@ function claimsText(analysis: Analysis, traced: readonly TracedClaim[]): string 
   const cautions = faultCautions(analysis);
   const told =
     cautions.length === 0 ? [] : ['', 'Caution', ...cautions.map((words) => printable(`  ${words}`))];
-  return [pc.bold(line(heads)), ...rows.map(line), ...told, ''].join('\n');
+  return [...leftOut, pc.bold(line(heads)), ...rows.map(line), ...told, ''].join('\n');
 }

@@ -30,6 +30,7 @@ import { toPath } from '../disk/files.ts';
 import { printable } from './formats/text.ts';
 import { analyseRecord } from './record.ts';
 import { tidy } from './shots.ts';
+import { unreadBlock, unreadWords } from './unread-words.ts';
 
 export interface PlanRequest {
   readonly format: 'text' | 'json';
@@ -153,8 +154,7 @@ function asText(
       : lines.map((line) => `    ${line}`);
   };
   const blocks: string[][] = [];
-  if (unread.length > 0)
-    blocks.push(['Not understood, and left out', ...unread.map((one) => `  ${unreadWords(one)}`)]);
+  if (unread.length > 0) blocks.push(unreadBlock(unread));
   if (what === 'proposed') {
     blocks.push([
       'Proposed',
@@ -196,11 +196,6 @@ function asText(
 function goalLines(goal: GoalForecast, planned: 'plan' | 'record'): readonly string[] {
   const need = needWords(goal, planned);
   return [`  ${goalWords(goal)}`, ...(need === undefined ? [] : [`    out of reach: ${need}`])];
-}
-
-/** "line 7, column 12: Found the key `by`; …". */
-function unreadWords({ at, reason }: NotUnderstood): string {
-  return `line ${at.line + 1}, column ${at.character + 1}: ${reason}`;
 }
 
 function asJson(

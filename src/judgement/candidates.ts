@@ -1,5 +1,5 @@
 // The changes that a plan may be made of, from the fault book and the model's levers, each with how far it moves what is wanted; chooses none.
-import { intervene } from '../model/intervention.ts';
+import { intervene, type Effect } from '../model/intervention.ts';
 import { withFaceHeld } from '../model/held-face.ts';
 import { mirroredNumber } from '../model/mirror.ts';
 import { differenceFromSI, differenceToSI, fromSI, toSI } from '../measure/units.ts';
@@ -11,7 +11,7 @@ import { exactnessOf, type Foreseer, type Made } from './foreseer.ts';
 import type { Standing } from './goal-standing.ts';
 import { predict } from './prediction.ts';
 import { proofAgainst, proofHalfWay } from './proposed-proof.ts';
-import { heldIn, roomFor, type Room, type Windows } from './room.ts';
+import { heldIn, leastAhead, roomFor, type Room, type Windows } from './room.ts';
 import type { FaultVerdict } from './verdict.ts';
 
 /** A fault that the numbers show and nobody stated. */
@@ -156,6 +156,8 @@ function fromLevers(
     } as const;
     const effects = intervene(account, withFaceHeld(account, [set]))?.effects;
     const seen = now.map(({ wanted }) => effects?.get(wanted.quantity.id));
+    const low = effects?.get(lowPointId);
+    const before = lowPointBefore(id, from, probe, low);
     if (effects === undefined || seen.some((effect) => effect?.value === null)) return [];
     const spreads = seen.map((effect, i) => (effect === undefined ? 0 : effect.u! ** 2 - now[i]!.u! ** 2));
     return aims.flatMap((to): Scored[] => {
@@ -163,6 +165,7 @@ function fromLevers(
       const share = (to - from) / probe;
       const moves = seen.map((effect) => share * (effect?.difference ?? 0));
       if (!servesOf(quantity, now, moves)) return [];
+      if (isStrikeSpent(share * (low?.difference ?? 0), before, now, foreseer)) return [];
       const proof = proofHalfWay(quantity, from, to);
       const u = exactnessOf(quantity, from, to);
       const found = {
@@ -179,6 +182,36 @@ function fromLevers(
       return [{ candidate: found, origin: 'lever', moves, spreads, effort: Math.abs(2 * share) }];
     });
   });
+}
+
+const lowPointId = 'delivery.low_point.ahead';
+
+/**
+ * A low point ahead of the ball is not given away for a few metres, nor led back farther than is usual where it is ahead already.
+ * Where a goal asks for the strike, that goal sees to it.
+ */
+function isStrikeSpent(
+  move: number,
+  before: number | undefined,
+  now: readonly Standing[],
+  { account: { situation } }: Foreseer,
+): boolean {
+  const least = leastAhead(situation);
+  if (least === undefined || before === undefined || !(before > 0) || !(move < 0)) return false;
+  if (now.some(({ wanted }) => wanted.quantity.id === lowPointId)) return false;
+  return before + move < Math.min(least, before);
+}
+
+/** Where nobody measured it, it lies as far ahead as the attack says: a club that moves level is at its lowest. */
+function lowPointBefore(
+  id: string,
+  from: number,
+  probe: number,
+  low: Effect | undefined,
+): number | undefined {
+  if (low === undefined || low.difference === null) return undefined;
+  if (low.value !== null) return low.value - low.difference;
+  return id === 'delivery.attack' ? (from * low.difference) / probe : undefined;
 }
 
 interface Lever {

@@ -1,15 +1,11 @@
 // What planned changes lead to: through the model where it reaches, through a belief of a fault book where only that does; knows no goal.
 import type { Account } from '../model/account.ts';
-import { faceIds } from '../model/held-face.ts';
 import { intervene, type Change, type Effect, type Intervention } from '../model/intervention.ts';
 import type { Joint } from '../model/joint.ts';
 import { mirroredNumber } from '../model/mirror.ts';
-import type { BelievedEffect } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { beliefOf, type Belief } from './belief.ts';
-import type { BookFault } from './book.ts';
-import { evidenceOf } from './book.ts';
-import { perQuantity } from './cause-quantity.ts';
+import type { Belief } from './belief.ts';
+import { believedEffects } from './believed-effects.ts';
 import { changeOf, changesOf, type Foreseer, type Made } from './foreseer.ts';
 import { beliefAsItStands, standsFor } from './standing-number.ts';
 
@@ -37,14 +33,12 @@ export interface Prediction {
   readonly without: readonly string[];
 }
 
-/** An effect that is believed in without a number of its own is good to half of itself (a judgement). */
-const unsureShare = 0.5;
 const leastBelieved = 0.1;
 
 export function predict(made: readonly Made[], foreseer: Foreseer): Prediction {
   const { account, registry } = foreseer;
   const plain = intervene(account, changesOf(made, account));
-  const believed = made.flatMap((one) => believedEffects(one, foreseer, made));
+  const believed = believedEffects(made, foreseer);
   const changes = changesOf(made, account, believed);
   const whole = believed.length === 0 ? plain : intervene(account, changes);
   const changed = new Set(made.map(({ quantity }) => quantity.id));
@@ -94,82 +88,6 @@ function asItStands(effect: Effect, account: Account): Effect {
   const now = standsFor(effect.id, account);
   if (now === undefined || effect.value === null || effect.difference === null) return effect;
   return { ...effect, value: now + effect.difference };
-}
-
-interface Believed extends Change {
-  /** The change that brings it about. */
-  readonly by: string;
-}
-
-/**
- * A fault that the change is for, or any stated one where its reasons name none, and whose `changes` name the quantity, goes as far
- * as the change goes of what the book says that it takes; with it go the effects that it tends to. Only those that the model does
- * not know from the change itself.
- */
-function believedEffects(one: Made, foreseer: Foreseer, all: readonly Made[]): readonly Believed[] {
-  const { account, faults } = foreseer;
-  const set = new Set(all.map(({ quantity }) => quantity.id));
-  const found = new Map<string, Believed>();
-  const meant = faults.filter(({ fault }) => one.because.includes(fault.id.value));
-  const withHeld = changesOf([one], account);
-  for (const fault of meant.length > 0 ? meant : faults) {
-    const share = shareOf(one, fault, account);
-    if (!(share > 0)) continue;
-    for (const effect of fault.fault.tendsTo) {
-      const { quantity, sign } = effect;
-      if (quantity === undefined || sign === undefined || set.has(quantity.id)) continue;
-      if (found.has(quantity.id)) continue;
-      // Of a face that is only kept since nobody says anything of it, a belief says something.
-      const asked = faceIds.includes(quantity.id) ? [changeOf(one)] : withHeld;
-      const known = intervene(account, asked)?.effects.get(quantity.id);
-      const isCarried = withHeld.length > 1 && quantity.id === 'delivery.face';
-      if ((known?.difference ?? null) !== null && !isCarried) continue;
-      const size = sizeOf(effect, fault, foreseer);
-      if (size === undefined) continue;
-      const amount = mirroredNumber(quantity.id, -sign * share * size.amount, foreseer.account.situation);
-      found.set(quantity.id, { id: quantity.id, kind: 'by', amount, u: share * size.u, by: one.quantity.id });
-    }
-  }
-  return [...found.values()];
-}
-
-/** How much of the fault the change takes away, 0..1. */
-function shareOf({ quantity, to }: Made, { fault }: BookFault, account: Account): number {
-  const change = fault.changes.find((known) => known.quantity?.id === quantity.id);
-  if (change === undefined) return 0;
-  if (change.by === undefined) return 1;
-  const now = account.derivation.values.get(quantity.id)?.value;
-  const step = mirroredNumber(quantity.id, change.by.difference, account.situation);
-  if (now === undefined || step === 0) return 0;
-  return Math.max(0, Math.min(1, (to - now) / step));
-}
-
-/** As a whole, or for as much as the cause lies beyond what the evidence allows. */
-function sizeOf(
-  effect: BelievedEffect,
-  { fault }: BookFault,
-  { account, registry, coverage, hand }: Foreseer,
-): { readonly amount: number; readonly u: number } | undefined {
-  const { size } = effect;
-  if (size === undefined) return undefined;
-  const u = size.stated === undefined ? unsureShare * size.amount : size.stated / coverage;
-  if (size.per === undefined) return { amount: size.amount, u };
-  const cause = perQuantity(fault, effect, registry);
-  if (cause === undefined) return undefined;
-  const belief = beliefOf(account, hand);
-  for (const { compiled } of evidenceOf(fault, registry)) {
-    const slot = compiled?.quantities.findIndex(({ id }) => id === cause.id) ?? -1;
-    if (slot < 0 || compiled?.margin === undefined) continue;
-    const { means, covariance } = belief.of(compiled.quantities.map(({ id }) => id));
-    const margin = compiled.margin(means);
-    const slope = Math.abs(compiled.margin(means.with(slot, means[slot]! + size.per.amount)) - margin);
-    const beyond = margin / slope;
-    if (!Number.isFinite(beyond)) continue;
-    const uBeyond = Math.sqrt(covariance[slot * (means.length + 1)]!) / size.per.amount;
-    const held = Math.max(0, beyond);
-    return { amount: held * size.amount, u: Math.hypot(held * u, uBeyond * size.amount) };
-  }
-  return undefined;
 }
 
 function beliefAfter(

@@ -6,6 +6,7 @@ import type { Foreseer } from './foreseer.ts';
 import { chanceIn, chanceOfAll, standingOf, type Standing, type Wanted } from './goal-standing.ts';
 import { goalsReached, isHarmed, nearOf, outsideBy, type Near } from './nearness.ts';
 import { predict, type Prediction } from './prediction.ts';
+import { proofWithin } from './proposed-proof.ts';
 
 export type { Candidate, Unstated } from './candidates.ts';
 
@@ -209,7 +210,8 @@ function withReasons(found: Proposal, now: readonly Standing[], foreseer: Forese
     const serves = isKeeper
       ? ({ wanted: wanted[strongest]!, how: 'keeps' } as const)
       : ({ wanted: wanted[open]!, how: 'brings' } as const);
-    return { ...change, because, serves };
+    const proof = proofWithin(change.proof, found.prediction, now, foreseer);
+    return { ...change, because, serves, proof };
   });
   return { ...found, changes };
 }

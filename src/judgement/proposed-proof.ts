@@ -1,9 +1,15 @@
-// What a proposed change is proved by in the next record: the evidence of its fault gone, or half of the way gone; runs no model.
+// What a proposed change is proved by in the next record: the evidence of its fault gone, a goal's edge reached, or half of the way gone; runs no model.
+import { mirroredNumber } from '../model/mirror.ts';
 import { fromSI, toSI } from '../measure/units.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { evidenceOf } from './book.ts';
 import type { BookFault } from './book.ts';
+import { chanceOf } from './chance.ts';
+import { compileExpression } from './expression.ts';
 import type { Foreseer } from './foreseer.ts';
+import type { Standing } from './goal-standing.ts';
+import { enough } from './nearness.ts';
+import type { Prediction } from './prediction.ts';
 
 const opposite: Readonly<Record<string, string>> = { '<': '>=', '<=': '>', '>': '<=', '>=': '<' };
 const turned: Readonly<Record<string, string>> = { '<': '>', '<=': '>=', '>': '<', '>=': '<=' };
@@ -46,4 +52,43 @@ export function proofHalfWay({ id, unit, decimals }: Quantity, from: number, to:
   const rounded = [0, decimals, decimals + 1].map((digits) => Number(half.toFixed(digits)));
   const value = rounded.find(isBetween) ?? half;
   return `${id} ${to > from ? '>' : '<'} ${value}${unit === '' ? '' : ` ${unit}`}`;
+}
+
+/**
+ * The proof, unless it would more likely fail than not with all going as predicted: then the edge of a goal for what it is read from,
+ * and where that is too far as well, half of the way that is predicted.
+ */
+export function proofWithin(
+  proof: string,
+  { outlooks, belief }: Prediction,
+  now: readonly Standing[],
+  { account: { derivation, situation }, registry }: Foreseer,
+): string {
+  const { expression } = compileExpression(proof, registry);
+  const [quantity, ...others] = expression?.quantities ?? [];
+  if (expression === undefined || quantity === undefined || others.length > 0) return proof;
+  // Of what nobody foresees to move, no prediction speaks.
+  if (!outlooks.has(quantity.id)) return proof;
+  const { means, covariance } = belief.of([quantity.id]);
+  const then = mirroredNumber(quantity.id, means[0]!, situation);
+  const comes = (condition: string): boolean | undefined => {
+    const compiled = compileExpression(condition, registry).expression;
+    const chance = compiled && chanceOf(compiled, { means: Float64Array.of(then), covariance }).probability;
+    return chance === undefined ? undefined : chance >= enough;
+  };
+  if (comes(proof) !== false) return proof;
+  const edge = now
+    .filter(({ wanted }) => wanted.quantity.id === quantity.id)
+    .flatMap((goal) => proofAtEdge(quantity, goal))
+    .find((condition) => comes(condition) === true);
+  if (edge !== undefined) return edge;
+  const from = derivation.values.get(quantity.id)?.value;
+  return from === undefined || from === then ? proof : proofHalfWay(quantity, from, then);
+}
+
+/** That the edge is crossed behind which the record lies. */
+function proofAtEdge({ id, unit }: Quantity, { value, wanted: { min, max } }: Standing): readonly string[] {
+  if (value === undefined || (value >= min && value <= max)) return [];
+  const edge = Number(fromSI(value < min ? min : max, unit).toPrecision(6));
+  return [`${id} ${value < min ? '>=' : '<='} ${edge}${unit === '' ? '' : ` ${unit}`}`];
 }

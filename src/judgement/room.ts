@@ -15,6 +15,15 @@ export type Room = Pick<Range, 'min' | 'max'>;
  */
 const fromTurf: ReadonlySet<string> = new Set(['fairway', 'hybrid', 'iron', 'wedge']);
 
+/**
+ * How far ahead of the ball the low point stays with a club that meets a ball on the turf, m; 5 to 12 cm with irons (common practice,
+ * no source). Undefined of other clubs.
+ */
+export function leastAhead({ clubKind }: Situation): number | undefined {
+  if (clubKind === undefined || !fromTurf.has(clubKind)) return undefined;
+  return clubKind === 'iron' || clubKind === 'wedge' ? 0.05 : 0;
+}
+
 export function roomFor(quantity: Quantity, situation: Situation, windows: Windows): Room {
   const { clubKind } = situation;
   const usual = practiceWith(quantity, clubKind) ?? quantity.bounds;

@@ -1,7 +1,7 @@
 // Whether anything that was entered of the swing lies before a quantity in the whole graph; computes no numbers.
 import type { Account } from './account.ts';
+import { behind } from './forward-layout.ts';
 import { extendedLayout } from './reconciliation.ts';
-import { behind } from './sensitivity.ts';
 
 /** What surrounds a swing says nothing of how it was made. */
 const surroundings = ['conditions.', 'club.', 'student.'];

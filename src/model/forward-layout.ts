@@ -199,3 +199,11 @@ function inOrder(rules: readonly Rule[]): readonly Rule[] {
   }
   return ordered;
 }
+
+/** The node and all that it hangs on. */
+export function behind({ steps }: Pick<Layout, 'steps'>, to: number): ReadonlySet<number> {
+  const found = new Set([to]);
+  for (const { inputs, outputs } of steps.toReversed())
+    if (outputs.some((node) => found.has(node))) for (const node of inputs) found.add(node);
+  return found;
+}

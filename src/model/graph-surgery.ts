@@ -3,6 +3,7 @@ import { builtIn, type Registry } from '../registry/registry.ts';
 import { localSlopes } from './estimate.ts';
 import { computeOf } from './forward.ts';
 import type { PlacedStep } from './forward-layout.ts';
+import { inOrder } from './order-of-yielding.ts';
 import type { Reconciliation } from './reconciliation.ts';
 import { denseRow } from './rows.ts';
 import { rangeOf, scaleOf } from './scales.ts';
@@ -10,8 +11,9 @@ import { rangeOf, scaleOf } from './scales.ts';
 /** Right-handed, SI. */
 export interface Setting {
   readonly node: number;
-  /** `to` sets a value whatever it was; `by` moves it from wherever it comes to be; `kept` holds it where it was. */
-  readonly kind: 'to' | 'by' | 'kept';
+  /** `to` sets a value whatever it was; `by` moves it from wherever it comes to be, `shifted` from where it was; `kept` holds it there. */
+  readonly kind: 'to' | 'by' | 'shifted' | 'kept';
+  /** 0 of what is kept. */
   readonly amount: number;
   /** How exactly it will be made, as a standard uncertainty, ≥ 0. */
   readonly u: number;
@@ -53,8 +55,8 @@ export function widthOf({ forward }: Reconciliation, settings: number): number {
 /**
  * Pearl's do-operator on the fitted graph (Pearl 2009, Causality, 2nd ed., 3.2.1 and the three steps of 7.1.3): what the record has
  * shown of causes and of what each step is off stays as the fit has it; a quantity that is set is cut from its own causes; what
- * follows from it is computed anew. Where the step that gives it is a definition, that stays true instead: the first of those
- * inputs that the rule lets give way, and that is not set itself, is moved until it holds.
+ * follows from it is computed anew. Where the step that gives it is a definition, or geometry, that stays true instead: the first of
+ * those inputs that the rule lets give way, and that is not set itself, is moved until it holds.
  *
  * @param wanted only what these nodes hang on is computed anew; everything where left out
  */
@@ -78,13 +80,13 @@ export function operate(
     const row = new Float64Array(widthOf(at, settings.length));
     row[at.forward.parameters.length + s] = u;
     if (kind === 'to') fixed.set(node, { value: amount, row });
-    else if (kind === 'kept') {
+    else if (kind !== 'by') {
       const present = presentPlace(at, node, settings.length);
-      fixed.set(node, { value: present.value, row: sum(present.row, row) });
+      fixed.set(node, { value: present.value + amount, row: sum(present.row, row) });
     } else moved.set(node, { by: amount, row });
   }
   let operated = passed(at, fixed, moved, { settings: settings.length, wanted });
-  for (const [step, input] of yielding) {
+  for (const [step, input] of inOrder(yielding, at.forward)) {
     const setting = set.get(step.outputs[0]!)!;
     fixed.set(input, placeOfYielding(at, step, input, setting, operated, settings.length));
     operated = passed(at, fixed, moved, { settings: settings.length, wanted });
@@ -177,7 +179,10 @@ function computedAnew(
   }
 }
 
-/** Newton's steps along the input that gives way; then its slopes from those of the definition, which must hold to first order too. */
+/**
+ * Newton's steps along the input that gives way, with what the step is off; then its slopes from those of the step, which must hold
+ * to first order too.
+ */
 function placeOfYielding(
   at: Reconciliation,
   step: PlacedStep,
@@ -188,28 +193,36 @@ function placeOfYielding(
 ): Placed | undefined {
   const placeOf = (node: number): Placed | undefined =>
     operated.has(node) ? operated.get(node) : presentPlace(at, node, settings);
-  const inputs = step.inputs.map(placeOf);
+  const given = step.inputs.map(placeOf);
   const [node] = step.outputs;
-  const output = kind === 'kept' ? presentPlace(at, node!, settings) : placeOf(node!);
-  if (!output || !inputs.every((place) => place !== undefined)) return undefined;
+  const output = kind === 'by' ? placeOf(node!) : presentPlace(at, node!, settings);
+  if (!output || !given.every((place) => place !== undefined)) return undefined;
   const target = kind === 'to' ? amount : output.value + amount;
   const place = step.inputs.indexOf(yields);
-  const numbers = inputs.map(({ value }) => value);
+  const unmoved = new Float64Array(widthOf(at, settings));
+  const index = at.forward.steps.indexOf(step);
+  let value = given[place]!.value;
+  // Its own row is left open, so that the step gives all that the others bring into the result.
+  const rest = (): Placed | undefined =>
+    computedAnew(at, index, given.with(place, { value, row: unmoved }), settings)?.[0];
+  const slopeHere = (): number | undefined => {
+    const numbers = given.map((input) => input.value).with(place, value);
+    return slopesAt(step, numbers, at)?.[place]?.[0];
+  };
   for (let round = 0; round < 20; round++) {
-    const found = computeOf(step.rule)(numbers, at.forward.context)?.[0];
-    const slope = slopesAt(step, numbers, at)?.[place]?.[0];
+    const [found, slope] = [rest(), slopeHere()];
     if (found === undefined || slope === undefined) return undefined;
-    const change = (target - found) / slope;
+    const change = (target - found.value) / slope;
     if (!Number.isFinite(change)) return undefined;
-    numbers[place]! += change;
+    value += change;
     if (Math.abs(change) < 1e-9 * scaleOf(at.forward.ids[yields]!, registryOf(at))) break;
   }
-  const local = slopesAt(step, numbers, at);
-  if (!local) return undefined;
+  const [found, slope] = [rest(), slopeHere()];
+  if (found === undefined || slope === undefined) return undefined;
   const row = kind === 'to' ? new Float64Array(widthOf(at, settings)) : output.row.slice();
   row[at.forward.parameters.length + s]! += u;
-  for (const [i, input] of inputs.entries()) if (i !== place) addTimes(row, input.row, -local[i]![0]!);
-  return { value: numbers[place]!, row: row.map((number) => number / local[place]![0]!) };
+  addTimes(row, found.row, -1);
+  return { value, row: row.map((number) => number / slope) };
 }
 
 function presentPlace(at: Reconciliation, node: number, settings: number): Placed {

@@ -13,8 +13,11 @@ import { builtIn } from '../registry/registry.ts';
 /** SI, signed as this player sees it. */
 export interface Change {
   readonly id: string;
-  /** What it is set to, how far it is moved from wherever it comes to be, or `kept` where it was, whatever else is changed. */
-  readonly kind: 'to' | 'by' | 'kept';
+  /**
+   * What it is set to, how far it is moved from wherever it comes to be, how far it is `shifted` from where it was, whatever else is
+   * changed, or `kept` there.
+   */
+  readonly kind: 'to' | 'by' | 'shifted' | 'kept';
   /** 0 of what is kept. */
   readonly amount: number;
   /** How exactly the change will be made, as a standard uncertainty; 0 for exactly. */

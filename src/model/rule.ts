@@ -67,7 +67,7 @@ export interface Rule {
   readonly appliesTo?: (context: Context) => boolean;
   /** `inverse` for a step from effect to cause, which only reads backward what another step says forward. */
   readonly direction?: 'inverse';
-  /** Of a definition: which of its inputs gives way, the first that can, where its result is set; without it the result is cut off. */
+  /** Of a definition or of geometry: which of its inputs gives way, the first that can, where its result is set; without it the result is cut off. */
   readonly yields?: readonly ModelId[];
   /** Only taken in a fit where one of these has been entered: without them it would but carry windows on. */
   readonly requires?: readonly ModelId[];

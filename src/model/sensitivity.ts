@@ -1,7 +1,7 @@
 // How far the model moves one quantity of a recorded swing when another is changed a little; looks at the graph before any number.
 import { builtIn } from '../registry/registry.ts';
 import type { Account } from './account.ts';
-import type { Layout } from './forward-layout.ts';
+import { behind, type Layout } from './forward-layout.ts';
 import { operate, type Setting } from './graph-surgery.ts';
 import { isFaceFree } from './held-face.ts';
 import { effectOf, reachOf } from './intervention.ts';
@@ -85,14 +85,6 @@ function wayBetween(
     if (outputs.some((node) => before.has(node))) names.add(rule.name);
   }
   return reached.has(to) ? names : undefined;
-}
-
-/** The node and all that it hangs on. */
-export function behind({ steps }: Pick<Layout, 'steps'>, to: number): ReadonlySet<number> {
-  const found = new Set([to]);
-  for (const { inputs, outputs } of steps.toReversed())
-    if (outputs.some((node) => found.has(node))) for (const node of inputs) found.add(node);
-  return found;
 }
 
 /** Whether the fit holds all of the steps, so that it need not be led on. */

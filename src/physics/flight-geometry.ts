@@ -24,6 +24,29 @@ export function startFrom(curve: number, finish: number, carry: number): number 
   return turn === undefined || bearing === undefined ? undefined : bearing - turn;
 }
 
+interface Window {
+  readonly min: number;
+  readonly max: number;
+}
+
+/**
+ * Between which finishes every landing ahead of the ball lies that starts, curves and carries within these windows, by `finishFrom`.
+ * It turns with start and curve; with the carry it is monotone but for where the curve is as long as the carry.
+ */
+export function finishWithin(start: Window, curve: Window, carry: Window): Window {
+  const most = farthestRight(start.max, curve.max, carry);
+  return { min: -farthestRight(-start.min, -curve.min, carry), max: most };
+}
+
+function farthestRight(start: number, curve: number, { min, max }: Window): number {
+  const carries = [min, max, Math.min(max, Math.max(min, Math.abs(curve)))].map((far) => Math.max(far, 1e-3));
+  const ends = carries.map((carry) => {
+    const turn = Math.asin(Math.max(-1, Math.min(1, curve / carry)));
+    return carry * Math.sin(Math.max(-Math.PI / 2, Math.min(Math.PI / 2, start + turn)));
+  });
+  return Math.max(...ends);
+}
+
 function angleOf(across: number, carry: number): number | undefined {
   return carry > 0 && Math.abs(across) <= carry && Number.isFinite(carry)
     ? Math.asin(across / carry)

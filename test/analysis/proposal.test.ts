@@ -203,6 +203,22 @@ describe('proposed changes', () => {
     for (const { quantity, from, to } of changes) assert.ok(quantity.id !== 'delivery.attack' || to > from!);
   });
 
+  it('spend no strike before the turf on a few metres of carry, also where no goal asks for it', () => {
+    const far = `swing: 1
+student: nils.student.yaml
+club: seven iron
+delivery: { club_speed: 36 m/s by radar, attack: 4 deg down by radar, path: 0 deg by radar, face: 0 deg by radar, delivered_loft: 26 deg by radar }
+flight: { carry: 138 m by radar, start: 0 deg by radar }
+goals: [{ carry: 150 m }]
+`;
+    // Low point 5 to 12 cm ahead with irons: common practice, no source.
+    const attack = found(far).proposal!.changes.find(({ quantity }) => quantity.id === 'delivery.attack');
+    assert.ok(attack === undefined || attack.to < (-1.5 * Math.PI) / 180);
+    const wanting = found(far.replace('carry: 150 m', 'carry: 150 m, contact: ball before turf')).proposal;
+    for (const { wanted, chance } of wanting?.standings ?? [])
+      assert.ok(wanted.key !== 'contact' || chance! > 0.5);
+  });
+
   it('say what is too unsure to tell', () => {
     const { proposal, forecast } = found(
       slicer

@@ -87,4 +87,38 @@ describe('goals-contradict', () => {
 #            ^^^^ warning[goals-contradict]`,
     });
   });
+
+  it('marks a finish where no ball lands that starts and curves as asked', () => {
+    const one = (goal: string): string =>
+      `swing: 1\nstudent: ansa.student.yaml\nclub: hybrid\ngoals:\n  - ${goal}`;
+    // 140 m · sin 5° = 12.2 m right of the target line before it curves farther right.
+    assertMarked('goals-contradict', {
+      'lesson.swing.yaml': `${one('{ start: 5 deg right..7 deg right, curve: 2 m right..6 m right, finish: 3 m left..3 m right, carry: 140 m }')}
+#            ^^^^^^^^^^^^^^^^^^^^^^^^ warning[goals-contradict]
+#                                             ^^^^^^^^^^^^^^^^^^^^ warning[goals-contradict]
+#                                                                           ^^^^^^^^^^^^^^^^^^^ warning[goals-contradict]`,
+      ...student('right'),
+    });
+    assertNone('goals-contradict', {
+      'lesson.swing.yaml': one(
+        '{ start: 5 deg right..7 deg right, curve: 10 m left..6 m right, finish: 3 m left..3 m right, carry: 140 m }',
+      ),
+      ...student('right'),
+    });
+  });
+
+  it('marks a shape against a finish on the other side, for the hand that plays', () => {
+    const goals = `${head}  - { shape: pull draw }
+#            ^^^^^^^^^ warning[goals-contradict]
+  - { finish: 5 m right..10 m right }
+#             ^^^^^^^^^^^^^^^^^^^^^ warning[goals-contradict]`;
+    assertMarked('goals-contradict', { 'lesson.swing.yaml': goals, ...student('right') });
+    const bare = `${head}  - { shape: pull draw }\n  - { finish: 5 m right..10 m right }`;
+    assertNone('goals-contradict', { 'lesson.swing.yaml': bare, ...student('left') });
+    assertNone('goals-contradict', { 'lesson.swing.yaml': bare });
+    assertNone('goals-contradict', {
+      'lesson.swing.yaml': bare.replace('pull draw', 'draw'),
+      ...student('right'),
+    });
+  });
 });

@@ -60,4 +60,27 @@ describe('swingwright claims', () => {
       assert.match(err, /has no fault book; expected one at `faults_from`/);
     });
   });
+
+  it('lists what it leaves out, with place and reason, and names a book that is missing', () => {
+    const missing = 'swing: 1\nfaults_from: nowhere.faults.yaml\nfaults: [{ fault: open-face }]\n';
+    const plain = `${lesson(4, 3.2)}faults: open face\n`;
+    withFolder({ ...files, 'missing.swing.yaml': missing, 'plain.swing.yaml': plain }, (folder) => {
+      const { code, err } = swingwright(['claims', 'missing.swing.yaml'], folder);
+      assert.equal(code, 2);
+      assert.match(
+        err,
+        /^line 2, column 14: Found no file at `nowhere\.faults\.yaml`; expected a fault book/,
+      );
+      assert.match(err, /has no fault book that can be read; expected one at `faults_from`/);
+      const { out } = swingwright(['claims', 'plain.swing.yaml'], folder);
+      assert.match(
+        out,
+        /^Not understood, and left out\n {2}line 7, column 9: Found `open face`; expected a list\./,
+      );
+      const json = JSON.parse(
+        swingwright(['claims', 'plain.swing.yaml', '--format', 'json'], folder).out,
+      ) as { notUnderstood: unknown[] };
+      assert.equal(json.notUnderstood.length, 1);
+    });
+  });
 });

@@ -1,6 +1,6 @@
 // What a proposed change is proved by: never something that the record meets already, and turned round for a left-handed player.
 import assert from 'node:assert/strict';
-import { forecastOf } from '../../src/analysis/plan.ts';
+import { forecastOf, proposalOf } from '../../src/analysis/plan.ts';
 import { proofAgainst, proofHalfWay } from '../../src/judgement/proposed-proof.ts';
 import { builtIn } from '../../src/registry/registry.ts';
 import { analyseFiles } from '../checks/files.ts';
@@ -35,6 +35,35 @@ describe('a proof', () => {
   it('is nothing where the evidence is more than one quantity against a number', () => {
     const entries = 'delivery: { path: 0 deg, face: 6 deg right }';
     assert.equal(proofOf('delivery.face - delivery.path > 4 deg', 'right', entries), undefined);
+  });
+
+  it('asks for no more than the goal where the evidence would outlast what is predicted', () => {
+    const proofFor = (size: string): string => {
+      const { subject, account } = analyseFiles({
+        'lesson.swing.yaml': `swing: 1
+student: a.student.yaml
+club: iron
+faults_from: b.faults.yaml
+checkpoints: { address: { ball_position: 8 cm behind by tape } }
+delivery: { club_speed: 36 m/s by radar, low_point: { ahead: 2 cm behind by radar } }
+faults: [{ fault: x }]
+goals: [{ contact: ball before turf }]
+`,
+        'a.student.yaml': 'student: 1\nhand: right\nbag: { iron: { kind: iron, loft: 32 deg } }\n',
+        'b.faults.yaml': `faults: 1
+book:
+  x:
+    title: X
+    evidence: delivery.low_point.ahead < 3 cm
+    tends_to: [{ effect: delivery.low_point.ahead, direction: behind, size: ${size} }]
+    changes: [{ change: checkpoints.address.ball_position, by: 3 cm behind, when: setup }]
+`,
+      });
+      const { changes } = proposalOf(subject, account, () => {})!;
+      return changes.find(({ because }) => because.includes('x'))!.proof;
+    };
+    assert.equal(proofFor('9 cm'), 'delivery.low_point.ahead >= 3 cm');
+    assert.equal(proofFor('2.2 cm ± 0.5 cm'), 'delivery.low_point.ahead >= 0 cm');
   });
 
   it('else lies half-way, in as few decimals as lie between', () => {

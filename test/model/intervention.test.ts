@@ -180,6 +180,35 @@ describe('a change of a result', () => {
     }
   });
 
+  it('moves the attack, and with it path and face-to-path, so that the arc has the low point that is set', () => {
+    // The same pairs the other way round, with the face kept after the attack has moved the path.
+    const account = entered({
+      ...arc,
+      'delivery.attack': [-3 * degree, 0.1 * degree],
+      'delivery.arc.radius': [1.6, 0.01],
+      'delivery.arc.inclination': [60 * degree, 0.2 * degree],
+    });
+    const face: Change = { id: 'delivery.face', kind: 'kept', amount: 0, u: 0 };
+    const steeper = intervene(account, [to('delivery.attack', -5 * degree), face])!.effects;
+    const ahead = steeper.get('delivery.low_point.ahead')!.value!;
+    const { effects } = intervene(account, [to('delivery.low_point.ahead', ahead, 0.01), face])!;
+    close(effects.get('delivery.low_point.ahead')!.value, ahead, 1e-9);
+    close(effects.get('delivery.low_point.ahead')!.u, 0.01, 1e-9);
+    for (const id of ['delivery.attack', 'delivery.path', 'delivery.face_to_path'])
+      close(effects.get(id)!.value, steeper.get(id)!.value!, 1e-4, id);
+    close(effects.get('delivery.face')!.difference, 0, 1e-9);
+    assert.ok(effects.get('delivery.attack')!.u! > 0.1 * degree);
+  });
+
+  it('shifts from where it was, whatever else is changed', () => {
+    const account = entered(arc);
+    const shifted: Change = { id: 'delivery.low_point.ahead', kind: 'shifted', amount: 0.02, u: 0.005 };
+    const { effects } = intervene(account, [by('delivery.attack', -degree), shifted])!;
+    close(effects.get('delivery.low_point.ahead')!.difference, 0.02, 1e-9);
+    close(effects.get('delivery.low_point.ahead')!.uDifference, 0.005, 1e-9);
+    close(effects.get('delivery.attack')!.difference, -degree, 1e-9);
+  });
+
   it('sets both where both are set, and lets the path give way to a face and a face-to-path', () => {
     const both = intervene(entered(arc), [to('delivery.face', 0), to('delivery.path', degree)])!.effects;
     close(both.get('delivery.face_to_path')!.value, -degree, 1e-9);

@@ -51,11 +51,20 @@ describe('a sensitivity', () => {
     assert.deepEqual(sensitivity(account, 'delivery.path', 'delivery.face'), { slope: 0, u: 0 });
   });
 
+  it('goes back from the low point to the attack as it goes from the attack to the low point', () => {
+    const account = entered(arc);
+    const forth = sensitivity(account, 'delivery.attack', 'delivery.low_point.ahead')!;
+    const back = sensitivity(account, 'delivery.low_point.ahead', 'delivery.attack', 0.001)!;
+    assert.ok(Math.abs(forth.slope * back.slope - 1) < 5e-3, `${forth.slope} ${back.slope}`);
+    assert.ok(Math.abs(back.u / back.slope - forth.u / forth.slope) < 0.02, `${forth.u} ${back.u}`);
+  });
+
   it('is nothing against the arrow, and not known where the record lacks one of the two', () => {
     const account = entered(arc);
     const none = sensitivity(account, 'delivery.low_point.ahead', 'delivery.arc.direction');
     assert.deepEqual(none, { slope: 0, u: 0 });
-    assert.deepEqual(sensitivity(account, 'delivery.low_point.ahead', 'delivery.attack'), { slope: 0, u: 0 });
+    const start = sensitivity(account, 'flight.start', 'delivery.attack');
+    assert.ok(start === undefined || start.slope === 0, String(start?.slope));
     assert.equal(sensitivity(account, 'checkpoints.top.lead_pressure', 'delivery.attack'), undefined);
     assert.equal(sensitivity(account, 'delivery.attack', 'checkpoints.top.lead_pressure'), undefined);
   });

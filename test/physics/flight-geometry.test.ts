@@ -1,7 +1,7 @@
 // Tests of start, curve, carry and finish, each from the others.
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { curveFrom, finishFrom, startFrom } from '../../src/physics/flight-geometry.ts';
+import { curveFrom, finishFrom, finishWithin, startFrom } from '../../src/physics/flight-geometry.ts';
 import { anyNumber, between } from './scenarios.ts';
 
 const anyCarry = between(10, 300);
@@ -33,5 +33,24 @@ describe('flight geometry', () => {
         }
       }),
     );
+  });
+
+  it('lies within what the windows of start, curve and carry allow, and reaches both ends', () => {
+    const [start, curve, carry] = [
+      { min: -0.1, max: 0.05 },
+      { min: -20, max: 8 },
+      { min: 90, max: 150 },
+    ];
+    const { min, max } = finishWithin(start, curve, carry);
+    const steps = [0, 0.2, 0.5, 0.8, 1];
+    const at = (window: { min: number; max: number }, share: number): number =>
+      window.min + share * (window.max - window.min);
+    const seen = steps.flatMap((a) =>
+      steps.flatMap((b) => steps.map((c) => finishFrom(at(start, a), at(curve, b), at(carry, c))!)),
+    );
+    assert.ok(Math.abs(Math.min(...seen) - min) < 1e-9 && Math.abs(Math.max(...seen) - max) < 1e-9);
+    // What starts and curves left comes down left, whatever it carries.
+    const left = { min: -Infinity, max: 0 };
+    assert.equal(finishWithin(left, left, { min: 0, max: 400 }).max, 0);
   });
 });

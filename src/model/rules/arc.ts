@@ -45,6 +45,8 @@ export const arcRules: readonly Rule[] = [
     source: circle,
     inputs: ['delivery.attack', 'delivery.arc.radius', 'delivery.arc.inclination'],
     outputs: ['delivery.low_point.ahead'],
+    // The ball stays where it is: an arc whose lowest point moves meets it at another height of the way down.
+    yields: ['delivery.attack'],
     compute: ([attack, radius, inclination]) => {
       const at = arcAtStrike({ radius: radius!, inclination: inclination!, direction: 0 }, attack!);
       return at && [at.lowPointAhead];

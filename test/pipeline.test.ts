@@ -1,7 +1,7 @@
 // What the README tells to copy into a pipeline is run as it stands there: hooks, action, problem matchers.
 import assert from 'node:assert/strict';
 import { execFileSync, spawnSync } from 'node:child_process';
-import { chmodSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { chmodSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { delimiter, join, resolve } from 'node:path';
 import { parse } from 'yaml';
 import { cleanRecord, program, student, swingwright, withFolder, wrongRecord } from './cli/program.ts';
@@ -58,6 +58,40 @@ describe('in a pipeline', () => {
       git('add', 'note.txt');
       assert.equal(git('commit', '-q', '-m', 'note'), 0);
     }));
+
+  it('the hook of git reads what is staged, whatever a file is called and wherever it lies', () =>
+    withFolder(clean, (folder) => {
+      const env = environment(folder);
+      const git = (...args: string[]): number | null => spawnSync('git', args, { cwd: folder, env }).status;
+      execFileSync('git', ['init', '-q'], { cwd: folder, env });
+      mkdirSync(join(folder, '.git/hooks'), { recursive: true });
+      const hook = join(folder, '.git/hooks/pre-commit');
+      writeFileSync(hook, `#!/bin/sh\n${block('# .git/hooks/pre-commit')}`);
+      chmodSync(hook, 0o755);
+      git('add', 'ansa.student.yaml', 'clean.swing.yaml');
+      assert.equal(git('commit', '-q', '-m', 'lessons'), 0);
+      mkdirSync(join(folder, 'sub'));
+      for (const [name, wrong] of [
+        ['Übung.swing.yaml', wrongRecord],
+        ['-q.swing.yaml', wrongRecord],
+        ['sub/swingwright.yaml', 'swingwright: 1\ncoverge: 2\nmethods: [eye]\n'],
+        ['clean.review.yaml', 'review: "1\n'],
+      ] as const) {
+        writeFileSync(join(folder, name), wrong);
+        assert.equal(git('add', '--', name), 0);
+        assert.equal(git('commit', '-q', '-m', name), 1, name);
+        git('rm', '-q', '-f', '--cached', '--', name);
+        rmSync(join(folder, name));
+      }
+      // What is committed counts, not what lies in the folder.
+      writeFileSync(join(folder, '-q.swing.yaml'), wrongRecord);
+      git('add', '--', '-q.swing.yaml');
+      writeFileSync(join(folder, '-q.swing.yaml'), cleanRecord);
+      assert.equal(git('commit', '-q', '-m', 'wrong in the index'), 1);
+      git('add', '--', '-q.swing.yaml');
+      writeFileSync(join(folder, '-q.swing.yaml'), wrongRecord);
+      assert.equal(git('commit', '-q', '-m', 'right in the index'), 0);
+    })).timeout(120_000);
 
   it('the hook for pre-commit is the same in the README and for other repositories, and runs on the files that it names', () => {
     interface Hook {
@@ -201,6 +235,13 @@ describe('in a pipeline', () => {
       color: 'red',
       isError: true,
     });
+    assert.deepEqual(badge({}), {
+      schemaVersion: 1,
+      label: 'lessons',
+      message: 'nothing checked',
+      color: 'lightgrey',
+      isError: false,
+    });
   });
 
   it('a finding in SARIF stays the same one when lines above it change, and is another one in another place of its file', () => {
@@ -216,5 +257,39 @@ describe('in a pipeline', () => {
     const before = prints(wrongRecord);
     assert.equal(before.length, 1);
     assert.deepEqual(prints(`# above\n\n${wrongRecord}`), before);
+  });
+
+  it('a finding in SARIF is known by its code and key, whatever numbers it tells of and from wherever it is asked for', () => {
+    interface Log {
+      readonly runs: readonly {
+        readonly results: readonly {
+          readonly message: { text: string };
+          readonly partialFingerprints: object;
+        }[];
+      }[];
+    }
+    const record = (u: number): string =>
+      `swing: 1\ndelivery:\n  face: 0 deg ± ${u} deg\n  path: 0 deg ± ${u} deg\n  face_to_path: 8 deg right ± 1 deg\n`;
+    withFolder(
+      { 'sub/swingwright.yaml': 'swingwright: 1\n', 'sub/deep/a.swing.yaml': record(1) },
+      (folder) => {
+        const results = (at: string, path: string) => {
+          const { out } = swingwright(['check', path, '--format', 'sarif'], join(folder, at));
+          return (JSON.parse(out) as Log).runs[0]!.results;
+        };
+        const [before, inside] = [results('.', 'sub'), results('sub/deep', '.')];
+        assert.ok(before.length > 0);
+        const prints = (all: typeof before) => all.map((one) => one.partialFingerprints);
+        assert.deepEqual(prints(inside), prints(before));
+        writeFileSync(join(folder, 'sub/deep/a.swing.yaml'), `# above\n${record(0.9)}`);
+        const after = results('.', 'sub');
+        assert.notDeepEqual(
+          after.map(({ message }) => message.text),
+          before.map(({ message }) => message.text),
+        );
+        assert.deepEqual(prints(after), prints(before));
+        assert.equal(new Set(prints(after).map((one) => JSON.stringify(one))).size, after.length);
+      },
+    );
   });
 });

@@ -57,11 +57,16 @@ const originWords = { stated: 'stated', method: 'method', quantity: 'quantity' }
 
 /** What a reviewer should look at first, a sentence each. */
 export function auditRemarks(
-  { rows, leanedOn, concluded, fromGoals }: Audit,
+  { rows, leanedOn, concluded, fromGoals, hasUnreadGoals }: Audit,
   analysis: Analysis,
 ): readonly string[] {
   const name = (row: AuditRow): string => entryWords(row, (id) => titleWithin(id, analysis.subject.registry));
   const conclusions = concluded.map(({ title }) => title.toLowerCase()).join(', ');
+  const why = fromGoals
+    ? 'as the goals have it'
+    : hasUnreadGoals
+      ? 'since the goals name nothing for this club that could be read'
+      : 'since there are no goals';
   const turned = rows.filter(
     ({ judged, verdictAtTwice }) =>
       judged?.verdict === 'conflict' && verdictAtTwice !== undefined && verdictAtTwice !== 'conflict',
@@ -72,7 +77,7 @@ export function auditRemarks(
   return [
     concluded.length === 0
       ? 'The record leads to no conclusion whose uncertainty could be shared out.'
-      : `The conclusions are ${conclusions}${fromGoals ? ', as the goals have it' : ', since there are no goals'}.`,
+      : `The conclusions are ${conclusions}, ${why}.`,
     ...(heaviest !== undefined && heaviest.weight > 0
       ? [
           `Of the entries, ${lowerFirst(name(heaviest))} weighs most in their uncertainty: ${percent(heaviest.weight)}.`,

@@ -44,6 +44,8 @@ export interface Audit {
   /** The quantities whose uncertainty is shared out: those of the goals, or what a lesson is about where it has none. */
   readonly concluded: readonly Quantity[];
   readonly fromGoals: boolean;
+  /** True where goals stand there and none names a quantity that could be read. */
+  readonly hasUnreadGoals: boolean;
   /** In the order of the files: the record, the student, the club. */
   readonly rows: readonly AuditRow[];
   /** Guesses that carry a fifth or more of some conclusion and that nobody checks. */
@@ -104,6 +106,11 @@ export function auditOf(analysis: Analysis): Audit | undefined {
   return {
     concluded: ids.flatMap((id) => registry.find(id) ?? []),
     fromGoals: wanted.length > 0,
+    hasUnreadGoals:
+      wanted.length === 0 &&
+      [document, subject.student?.document].some(
+        (one) => one?.outline.some(({ name, children }) => name === 'goals' && children.length > 0) === true,
+      ),
     rows,
     leanedOn: rows
       .filter(

@@ -10,14 +10,16 @@ import { linesReport } from './formats/lines.ts';
 import { sarifReport } from './formats/sarif.ts';
 import { printable, textReport } from './formats/text.ts';
 import { findFiles, loadFile, toPath } from '../disk/files.ts';
+import { pathFromRoot } from '../disk/root.ts';
+import { keysIn } from '../analysis/keys-in.ts';
 import { reviewedBy } from './reviewed.ts';
 import { startProgress } from './progress.ts';
-import { findingJson, type FileReport } from './report.ts';
+import { findingJson, type KnownReport } from './report.ts';
 
 export const formats = ['text', 'lines', 'json', 'sarif', 'junit', 'badge'] as const;
 export type Format = (typeof formats)[number];
 
-const writers: Record<Format, (reports: readonly FileReport[]) => string> = {
+const writers: Record<Format, (reports: readonly KnownReport[]) => string> = {
   text: textReport,
   lines: linesReport,
   json: (reports) =>
@@ -41,7 +43,7 @@ export async function check(
   const { uris, unusable } = await findFiles(paths);
   const together = reviews === 'required' ? await withReviews(uris, signal) : uris;
   const unread = unusable.map(({ path, reason }) => ({ path, reason }));
-  const reports: FileReport[] = [];
+  const reports: KnownReport[] = [];
   const files = new Map<string, FileState>();
   const cache = createCache();
   const progress = startProgress(together.length);
@@ -54,9 +56,15 @@ export async function check(
       continue;
     }
     files.set(uri, own);
-    const { findings } = await settle(uri, files, loadFile, signal, cache);
+    const { findings, document } = await settle(uri, files, loadFile, signal, cache);
     const wanted = asked.has(uri) ? findings : findings.filter(({ code }) => code === openRemark.code);
-    reports.push({ file: toPath(uri), findings: reviews === 'required' ? wanted.map(required) : wanted });
+    const path = await pathFromRoot(uri);
+    const keysAt = keysIn(document);
+    reports.push({
+      file: toPath(uri),
+      findings: reviews === 'required' ? wanted.map(required) : wanted,
+      identities: wanted.map(({ code, range }) => [path, code, ...keysAt(range)].join('\n')),
+    });
   }
   progress.end();
   for (const { path, reason } of unread)

@@ -14,11 +14,23 @@ const patterns = [
   'swingwright.yaml',
 ] as const;
 
-/** How git calls this program: the same words for everybody, so that the settings can be read. */
+/** Without marks git would leave one edit there as if it were both. */
+const mergeByLine = 'git merge-file --marker-size=%L -L ours -L base -L theirs %A %O %B';
+
+/**
+ * How git calls this program, through a shell: the same words for everybody, so that the settings can be read. Where the program is
+ * not on the path (that of a window is often shorter than a terminal's), or fails, git merges by line and shows the file as it stands.
+ */
 const settings: readonly (readonly [string, string])[] = [
   ['merge.swingwright.name', 'Swingwright, by value'],
-  ['merge.swingwright.driver', 'swingwright merge %O %A %B --mark-length %L --ours ours --theirs theirs'],
-  ['diff.swingwright.textconv', 'swingwright values'],
+  [
+    'merge.swingwright.driver',
+    `swingwright merge %O %A %B --mark-length %L --ours ours --theirs theirs; code=$?; test $code -lt 2 && exit $code; ${mergeByLine}`,
+  ],
+  [
+    'diff.swingwright.textconv',
+    'values() { command -v swingwright >/dev/null && swingwright values -- "$1" || cat -- "$1"; }; values',
+  ],
   ['diff.swingwright.cachetextconv', 'false'],
 ];
 

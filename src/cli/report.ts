@@ -8,6 +8,12 @@ export interface FileReport {
   readonly findings: readonly Finding[];
 }
 
+/** With what a finding is known by. */
+export interface KnownReport extends FileReport {
+  /** What each finding is known by from run to run, in their order: free of numbers, of lines and of the working folder. */
+  readonly identities: readonly string[];
+}
+
 export interface FindingJson {
   readonly file: string;
   readonly code: string;

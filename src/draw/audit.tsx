@@ -94,8 +94,6 @@ const width = 60;
 const style = `
 table { font-size: 0.9rem; line-height: 1.35; }
 th, td { padding-right: 0.7rem; }
-tbody th { min-width: 8rem; }
-.below { display: block; font-size: 0.87em; white-space: normal; }
 td.carries { padding-right: 0; min-width: ${width}px; }
 `;
 

@@ -1,11 +1,5 @@
 // A comparison as a page that stands alone: what differs, by how much, what was found, what became of the plan, pictures; compares nothing.
-import {
-  changeWords,
-  shotsWords,
-  sizesExplained,
-  sizeInShort,
-  summaryOf,
-} from '../analysis/comparison-words.ts';
+import { changeWords, shotsWords, sizesExplained, summaryOf } from '../analysis/comparison-words.ts';
 import type { Comparison } from '../analysis/comparison.ts';
 import type { RecordAnalysis } from '../analysis/compare.ts';
 import { nameWithin } from '../checks/agreement.ts';
@@ -14,10 +8,9 @@ import { FiguresOverlaid } from './compared-figures.tsx';
 import { OverlaidFlight } from './overlaid-flight.tsx';
 import { OverlaidFront } from './overlaid-front.tsx';
 import { Goals, Held, Judgement, Plans } from './comparison-judgement.tsx';
-import { Head, Numbers } from './number-table.tsx';
+import { Head, Numbers, SizeCell } from './number-table.tsx';
 import { pageOf, ScrolledTable } from './page.tsx';
 import { Sides, sideTitle, type ComparedSide } from './sides.tsx';
-import { SizeMark } from './size-mark.tsx';
 import { cssTheme as theme } from './theme.ts';
 
 export interface ComparedRecord extends ComparedSide {
@@ -105,7 +98,7 @@ export function comparisonPage(
           <>
             <h2>Shots</h2>
             <ScrolledTable name="Shots">
-              <Head titles={['Mean of the shots', 'A', 'B', 'Difference', '', 'In uncertainties']} />
+              <Head titles={['Mean of the shots', 'A', 'B', 'Difference', 'Against measuring twice']} />
               <tbody>
                 {shots.map(({ quantity, before, after, difference }) => (
                   <tr key={quantity.id} class={difference.size}>
@@ -113,10 +106,7 @@ export function comparisonPage(
                     <td>{shotsWords(quantity, before)}</td>
                     <td>{shotsWords(quantity, after)}</td>
                     <td class="number">{changeWords(quantity, difference)}</td>
-                    <td>
-                      <SizeMark difference={difference} theme={theme} />
-                    </td>
-                    <td class="number size">{sizeInShort(difference)}</td>
+                    <SizeCell difference={difference} />
                   </tr>
                 ))}
               </tbody>

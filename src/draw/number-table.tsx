@@ -7,7 +7,7 @@ import {
   sizeInShort,
   sizeWords,
 } from '../analysis/comparison-words.ts';
-import type { QuantityChange } from '../analysis/comparison.ts';
+import type { Difference, QuantityChange } from '../analysis/comparison.ts';
 import type { Section } from '../registry/quantity.ts';
 import { ScrolledTable } from './page.tsx';
 import type { Picture } from './picture.tsx';
@@ -52,32 +52,21 @@ export function Numbers({
   readonly name: string;
   readonly changes: readonly QuantityChange[];
 }): Picture {
-  const hasMore = changes.some((change) => change.state !== 'changed' || aspectWords(change) !== '');
   return (
     <ScrolledTable name={name}>
-      <Head
-        titles={[
-          'Quantity',
-          'A',
-          'B',
-          'Difference',
-          'Against measuring twice',
-          '',
-          ...(hasMore ? ['Also'] : []),
-        ]}
-      />
+      <Head titles={['Quantity', 'A', 'B', 'Difference', 'Against measuring twice']} />
       {(Object.keys(sections) as Section[]).map((section) => {
         const own = changes.filter(({ quantity }) => quantity.section === section);
         if (own.length === 0) return null;
         return (
           <tbody key={section}>
             <tr>
-              <th scope="rowgroup" colSpan={hasMore ? 7 : 6}>
+              <th scope="rowgroup" colSpan={5}>
                 {sections[section]}
               </th>
             </tr>
             {own.map((change) => (
-              <NumberRow key={change.quantity.id} change={change} hasMore={hasMore} />
+              <NumberRow key={change.quantity.id} change={change} />
             ))}
           </tbody>
         );
@@ -86,13 +75,8 @@ export function Numbers({
   );
 }
 
-function NumberRow({
-  change,
-  hasMore,
-}: {
-  readonly change: QuantityChange;
-  readonly hasMore: boolean;
-}): Picture {
+/** What else changed stands below the difference, so that the whole row is seen on a narrow page and on paper. */
+function NumberRow({ change }: { readonly change: QuantityChange }): Picture {
   const { quantity, state, before, after, difference } = change;
   const also = aspectWords(change);
   return (
@@ -100,25 +84,28 @@ function NumberRow({
       <th scope="row">{nameOf(change)}</th>
       <td class="number">{figureWords(quantity, before)}</td>
       <td class="number">{figureWords(quantity, after)}</td>
-      <td class="number">{changeWords(quantity, difference)}</td>
       <td>
-        <SizeMark difference={difference} theme={theme} />
-      </td>
-      <td class="size number">
-        {difference.size === 'not known' ? (
-          ''
-        ) : (
-          <span title={sizeWords[difference.size]}>{sizeInShort(difference)}</span>
+        <span class="whole">{changeWords(quantity, difference)}</span>
+        {state !== 'changed' && (
+          <span class={`tag ${state}`}>{state === 'new' ? 'new entry' : 'entry gone'}</span>
         )}
+        {also !== '' && <span class="below soft">{also}</span>}
       </td>
-      {hasMore && (
-        <td>
-          {state !== 'changed' && (
-            <span class={`tag ${state}`}>{state === 'new' ? 'new entry' : 'entry gone'}</span>
-          )}
-          {also !== '' && <span class="soft">{also}</span>}
-        </td>
-      )}
+      <SizeCell difference={difference} />
     </tr>
+  );
+}
+
+/** The mark, and below it the size in words. */
+export function SizeCell({ difference }: { readonly difference: Difference }): Picture {
+  return (
+    <td class="size">
+      <SizeMark difference={difference} theme={theme} />
+      {difference.size !== 'not known' && (
+        <span class="below" title={sizeWords[difference.size]}>
+          {sizeInShort(difference)}
+        </span>
+      )}
+    </td>
   );
 }

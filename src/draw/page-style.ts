@@ -39,13 +39,14 @@ body code { color: inherit; background: none; padding: 0; }
 .scrolled:focus-visible, summary:focus-visible, a:focus-visible { outline: 2px solid var(--sw-entered); outline-offset: 2px; }
 table { border-collapse: collapse; width: 100%; font-variant-numeric: tabular-nums; }
 caption { text-align: left; color: var(--sw-soft); padding: 0 0 0.4rem; }
-th, td { text-align: left; vertical-align: middle; padding: 0.32rem 0.9rem 0.32rem 0; border-bottom: 1px solid var(--sw-faint); }
+th, td { text-align: left; vertical-align: middle; padding: 0.32rem 0.8rem 0.32rem 0; border-bottom: 1px solid var(--sw-faint); }
 thead th { color: var(--sw-soft); font-weight: 500; font-size: 0.87rem; vertical-align: bottom; }
-tbody th { font-weight: 500; min-width: 11rem; }
+tbody th { font-weight: 500; min-width: 8.5rem; }
 tbody th[scope='rowgroup'] { color: var(--sw-soft); font-size: 0.8rem; letter-spacing: 0.05em; text-transform: uppercase; padding-top: 1rem; }
-td.number { white-space: nowrap; }
+td.number, .whole { white-space: nowrap; }
 td svg { display: block; }
-tr.larger td.size { font-weight: 600; }
+tr.larger td.size .below { font-weight: 600; }
+.below { display: block; font-size: 0.87em; white-space: normal; }
 .tag { white-space: nowrap; font-size: 0.87rem; }
 .tag.new::before { content: '+ '; font-weight: 700; }
 .tag.gone::before { content: '\\2212  '; font-weight: 700; }
@@ -69,6 +70,8 @@ footer { margin-top: 2.5rem; color: var(--sw-soft); font-size: 0.87rem; }
   h2, h3 { break-after: avoid; }
   tr, figure, .side { break-inside: avoid; }
   .scrolled { overflow: visible; }
+  td.number, .whole { white-space: normal; }
+  tbody th { min-width: 0; }
   details:not([open]) { display: none; }
 }
 `;

@@ -75,6 +75,15 @@ describe('an audit', () => {
     assert.ok(Math.abs(share('face') - 0.2) < 0.01 && Math.abs(share('path') - 0.8) < 0.01);
   });
 
+  it('says that goals could not be read rather than that there are none', () => {
+    const said = (goals: string): string => {
+      const { audit, analysis } = audited(`delivery: { face: 1 deg right, path: 2 deg right }\n${goals}`);
+      return auditRemarks(audit, analysis)[0]!;
+    };
+    assert.match(said('goals: [{ cary: 130 m }]\n'), /since the goals name nothing for this club/);
+    assert.match(said(''), /since there are no goals/);
+  });
+
   it('gives each of several readings the part that its uncertainty lets it have', () => {
     // In a weighted mean weights go by 1/u², so that shares of its variance do: 1/1² to 1/2² is 4 to 1.
     const { audit } = audited(

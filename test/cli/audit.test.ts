@@ -39,6 +39,21 @@ describe('audit', () => {
       assert.ok(body.every((row) => row.length === head.length));
     }));
 
+  it('refuses a record that a merge left with marks, and says where', () =>
+    withFolder(
+      {
+        'a.swing.yaml':
+          '<<<<<<< ours\nswing: 1\ndelivery: { path: 1 deg right }\n=======\nswing: 1\ndelivery: { path: 2 deg right }\n>>>>>>> theirs\n',
+        'b.swing.yaml': 'swing: 1\n',
+      },
+      (folder) => {
+        const { code, out, err } = swingwright(['audit', 'a.swing.yaml'], folder);
+        assert.deepEqual([code, out], [2, '']);
+        assert.match(err, /^swingwright: cannot audit `a\.swing\.yaml`: line 1: /);
+        assert.equal(swingwright(['audit', 'b.swing.yaml'], folder).code, 0);
+      },
+    ));
+
   it('writes JSON and a page, and refuses what is no record', () =>
     withFolder(files, (folder) => {
       const json = JSON.parse(swingwright(['audit', 'a.swing.yaml', '--format', 'json'], folder).out) as {

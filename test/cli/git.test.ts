@@ -30,12 +30,15 @@ function gitIn(folder: string) {
   const git = (...args: string[]): string =>
     execFileSync('git', args, { cwd: folder, env, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
   const tryGit = (...args: string[]): number | null => spawnSync('git', args, { cwd: folder, env }).status;
+  /** As from a window whose path is short. */
+  const bare = (...args: string[]): { readonly status: number | null; readonly stdout: string } =>
+    spawnSync('git', args, { cwd: folder, env: { ...env, PATH: '/usr/bin:/bin' }, encoding: 'utf8' });
   const commit = (text: string, message: string): void => {
     writeFileSync(join(folder, 'a.swing.yaml'), text);
     git('add', 'a.swing.yaml', '.gitattributes');
     git('commit', '-q', '-m', message);
   };
-  return { git, tryGit, commit };
+  return { git, tryGit, bare, commit };
 }
 
 describe('git', () => {
@@ -76,6 +79,32 @@ describe('git', () => {
       );
       assert.match(git('status', '--porcelain'), /^UU a\.swing\.yaml/m);
     }));
+
+  it('merges by line, with marks, and shows the text where the program is not on the path', () =>
+    withFolder({ 'a.swing.yaml': lesson, '-q.swing.yaml': lesson }, (folder) => {
+      const { git, bare, commit } = gitIn(folder);
+      git('init', '-q', '-b', 'main');
+      assert.equal(swingwright(['git-setup'], folder).code, 0);
+      commit(lesson, 'lesson');
+      git('add', '-A', '*.yaml');
+      git('commit', '-q', '-m', 'another');
+      git('switch', '-q', '-c', 'colleague');
+      commit(lesson.replace('171 m', '172 m'), 'carry');
+      git('switch', '-q', 'main');
+      commit(lesson.replace('171 m', '170 m'), 'carry');
+      assert.equal(bare('merge', '-q', 'colleague').status, 1);
+      const text = readFileSync(join(folder, 'a.swing.yaml'), 'utf8');
+      assert.match(text, /^<<<<<<< ours\nflight: .*170 m.*\n=======\nflight: .*172 m.*\n>>>>>>> theirs\n/m);
+      assert.match(git('status', '--porcelain'), /^UU a\.swing\.yaml/m);
+      git('merge', '--abort');
+      git('switch', '-q', '-c', 'other', 'colleague~1');
+      commit(lesson.replace('2026-05-14', '2026-05-15'), 'date');
+      assert.equal(bare('merge', '-q', '-m', 'both', 'colleague').status, 0);
+      assert.match(readFileSync(join(folder, 'a.swing.yaml'), 'utf8'), /2026-05-15[^]*172 m/);
+      writeFileSync(join(folder, '-q.swing.yaml'), lesson.replace('171 m', '168 m'));
+      assert.match(bare('diff').stdout, /^\+flight: \{ carry: 168 m \} # by radar$/m);
+      assert.match(git('diff'), /^\+flight\.carry: 168 m$/m);
+    })).timeout(120_000);
 
   it('shows values that changed, and no other form, order or comment', () =>
     withFolder({ 'a.swing.yaml': lesson }, (folder) => {

@@ -6,7 +6,7 @@ import type { Severity } from '../../checks/check.ts';
 import { checks } from '../../checks/table.ts';
 import type { Finding, TextRange } from '../../analysis/result.ts';
 import { toPath } from '../../disk/files.ts';
-import type { FileReport } from '../report.ts';
+import type { KnownReport } from '../report.ts';
 import { version } from '../version.ts';
 
 const levels: Record<Severity, 'error' | 'warning' | 'note'> = {
@@ -16,7 +16,7 @@ const levels: Record<Severity, 'error' | 'warning' | 'note'> = {
   hint: 'note',
 };
 
-export function sarifReport(reports: readonly FileReport[]): string {
+export function sarifReport(reports: readonly KnownReport[]): string {
   const log: Log = {
     $schema: 'https://json.schemastore.org/sarif-2.1.0.json',
     version: '2.1.0',
@@ -24,9 +24,9 @@ export function sarifReport(reports: readonly FileReport[]): string {
       {
         tool: { driver: { name: 'Swingwright', version, rules: checks.map(rule) } },
         columnKind: 'utf16CodeUnits',
-        results: reports.flatMap(({ file, findings }) => {
+        results: reports.flatMap(({ file, findings, identities }) => {
           const seen = new Map<string, number>();
-          return findings.map((finding) => result(file, finding, seen));
+          return findings.map((finding, i) => result(file, finding, identities[i] ?? '', seen));
         }),
       },
     ],
@@ -44,8 +44,7 @@ function rule(check: (typeof checks)[number]): ReportingDescriptor {
   };
 }
 
-function result(file: string, finding: Finding, seen: Map<string, number>): Result {
-  const identity = `${file}\n${finding.code}\n${finding.message}`;
+function result(file: string, finding: Finding, identity: string, seen: Map<string, number>): Result {
   const occurrence = seen.get(identity) ?? 0;
   seen.set(identity, occurrence + 1);
   return {
@@ -59,9 +58,9 @@ function result(file: string, finding: Finding, seen: Map<string, number>): Resu
       ...location(toPath(other.uri), other.range),
       message: { text: other.message },
     })),
-    // Free of line numbers, so that an edit above leaves a known finding known.
+    // Free of lines and of computed figures, so that an edit elsewhere leaves a known finding known.
     partialFingerprints: {
-      'findingWithoutPlace/v1': createHash('sha256').update(`${identity}\n${occurrence}`).digest('hex'),
+      'codeAndKey/v1': createHash('sha256').update(`${identity}\n${occurrence}`).digest('hex'),
     },
   };
 }

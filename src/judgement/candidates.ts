@@ -37,6 +37,8 @@ export interface Scored {
   /** How far each wanted quantity moves with this change alone, and how much its variance grows. */
   readonly moves: readonly number[];
   readonly spreads: readonly number[];
+  /** How far any other quantity moves with this change alone, SI; 0 where it does not. */
+  readonly movesOther: (id: string) => number;
   /** How many steps of a lever. */
   readonly effort: number;
 }
@@ -133,7 +135,8 @@ function scoredOf(
   const moves = effects.map((effect) => effect?.difference ?? 0);
   if (moves.every((move) => move === 0)) return [];
   const spreads = effects.map((effect, i) => (effect === undefined ? 0 : effect.u! ** 2 - now[i]!.u! ** 2));
-  return [{ candidate, origin, moves, spreads, effort: 0 }];
+  const movesOther = (id: string): number => outlooks.get(id)?.difference ?? 0;
+  return [{ candidate, origin, moves, spreads, movesOther, effort: 0 }];
 }
 
 /** Each once through the model; more or less of it in proportion. What is not measured is no lever: nobody could tell that it moved. */
@@ -179,7 +182,8 @@ function fromLevers(
         against: undefined,
         unstated: undefined,
       };
-      return [{ candidate: found, origin: 'lever', moves, spreads, effort: Math.abs(2 * share) }];
+      const movesOther = (other: string): number => share * (effects.get(other)?.difference ?? 0);
+      return [{ candidate: found, origin: 'lever', moves, spreads, movesOther, effort: Math.abs(2 * share) }];
     });
   });
 }

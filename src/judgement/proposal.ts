@@ -37,6 +37,8 @@ const worth = 0.15;
 const leastGain = 0.02;
 /** Sets of each size that are run through the whole model in the end. */
 const mostTried = 3;
+/** Sets that the whole model refuses, for a goal that they lead away from, before a size is given up. */
+const mostRefused = 6;
 const mostKept = 40;
 
 /** What a change must make up for, in goals: the fault book comes before levers, causes before consequences, early before late. */
@@ -85,9 +87,12 @@ export function propose(wish: Wish): Proposal | undefined {
       .sort((a, b) => b.score - a.score)
       .slice(0, mostKept);
     let grown: Grown | undefined;
-    for (const { set } of distinct(best).slice(0, mostTried)) {
+    let tried = 0;
+    for (const { set } of distinct(best).slice(0, mostRefused + mostTried)) {
+      if (tried === mostTried) break;
       wish.throwIfAborted();
       const one = grownOf(set, now, wish);
+      if (one !== undefined) tried++;
       if (one !== undefined && (grown === undefined || one.rank > grown.rank)) grown = one;
     }
     if (grown === undefined || grown.goals < last + worth) continue;
@@ -121,15 +126,27 @@ function isTwin({ candidate: { quantity: a } }: Scored, { candidate: { quantity:
   return a.id === b.id || families.some((family) => family.includes(a.id) && family.includes(b.id));
 }
 
-/** How near each goal comes with these changes, their effects added up. */
+/**
+ * How near each goal comes with these changes, their effects added up. A quantity that one of them sets stays there, whatever the
+ * others would make of it: what they do by way of it is taken out, else a steeper attack would count for the path once more.
+ */
 function reachedWith(set: readonly Scored[], now: readonly Standing[]): readonly Near[] {
+  const kept = set.map((one) => shareUndone(one, set));
   return now.map((one, i) => {
     const { wanted, value, u } = one;
-    const moved = set.reduce((sum, { moves }) => sum + moves[i]!, value!);
+    const moved = set.reduce((sum, { moves }, s) => sum + moves[i]! * (1 - kept[s]!), value!);
     const variance = set.reduce((sum, { spreads }) => sum + spreads[i]!, u! ** 2);
     const chance = chanceIn(wanted, moved, Math.sqrt(Math.max(variance, 0.01 * u! ** 2)));
     return nearOf({ chance, value: moved }, one);
   });
+}
+
+/** How much of a change's own way the others would go for it, in proportion. */
+function shareUndone(one: Scored, set: readonly Scored[]): number {
+  const { quantity, from, to } = one.candidate;
+  if (from === undefined || from === to) return 0;
+  const moved = set.reduce((sum, other) => (other === one ? sum : sum + other.movesOther(quantity.id)), 0);
+  return moved / (to - from);
 }
 
 /** A goal far off gives no chance to compare by, but a change that leads toward it may be half of what it takes. */

@@ -24,14 +24,30 @@ export function compareEntries(
     const [before, after] = [a.get(id), b.get(id)];
     if (before !== undefined && after !== undefined) {
       const aspects = aspectsOf(before, after, first, second);
-      if (aspects.length > 0) return [changeOf('changed', after.quantity, id, first, second, aspects)];
+      if (aspects.length > 0)
+        return [turned(changeOf('changed', after.quantity, id, first, second, aspects), before, after)];
       same += 1;
       return [];
     }
     const quantity = (after ?? before)!.quantity;
-    return [changeOf(before === undefined ? 'new' : 'gone', quantity, id, first, second, [])];
+    const change = changeOf(before === undefined ? 'new' : 'gone', quantity, id, first, second, []);
+    return [turned(change, before, after)];
   });
   return { changes, same };
+}
+
+/** A wind is as far from another as the one arrow is from the other, not as the one speed is from the other. */
+function turned(change: QuantityChange, before: Entry | undefined, after: Entry | undefined): QuantityChange {
+  const [from, to] = [fromOf(before), fromOf(after)];
+  if (from === undefined && to === undefined) return change;
+  const [a, b] = [change.before && { ...change.before, from }, change.after && { ...change.after, from: to }];
+  return { ...change, before: a, after: b, difference: differenceOf(a, b) };
+}
+
+function fromOf(entry: Entry | undefined): Figure['from'] {
+  const measure = entry?.readings.find((reading) => reading.measure.bearing !== undefined)?.measure;
+  const { bearing, direction } = measure ?? {};
+  return bearing === undefined || direction === undefined ? undefined : { bearing, word: direction };
 }
 
 /** Of what neither record enters: what one of them alone enters is told with the entries. */
@@ -94,11 +110,19 @@ export function compareShots(first: RecordAnalysis, second: RecordAnalysis): rea
 
 /** The second less the first, with the uncertainty that measuring twice gives it. */
 export function differenceOf(
-  before: Pick<Figure, 'value' | 'u'> | undefined,
-  after: Pick<Figure, 'value' | 'u'> | undefined,
+  before: Pick<Figure, 'value' | 'u' | 'from'> | undefined,
+  after: Pick<Figure, 'value' | 'u' | 'from'> | undefined,
 ): Difference {
   if (before === undefined || after === undefined)
     return { value: undefined, u: undefined, size: 'not known' };
+  const turn = (after.from?.bearing ?? 0) - (before.from?.bearing ?? 0);
+  if (before.from !== undefined && after.from !== undefined && turn !== 0) {
+    // The law of cosines.
+    const between = Math.sqrt(
+      before.value ** 2 + after.value ** 2 - 2 * before.value * after.value * Math.cos(turn),
+    );
+    return { ...differenceOf({ value: 0, u: before.u }, { value: between, u: after.u }), isTurned: true };
+  }
   const value = after.value - before.value + 0;
   if (before.u === null || after.u === null) return { value, u: undefined, size: 'not known' };
   const u = Math.hypot(before.u, after.u);

@@ -1,7 +1,7 @@
 // A comparison in words, the same on the command line, on a page and in an editor; compares nothing.
 import { nameWithin } from '../checks/agreement.ts';
 import { verdictWords } from '../checks/verdict-words.ts';
-import { showSpread, showValue, showWindow } from '../measure/show.ts';
+import { showSize, showSpread, showValue, showWindow } from '../measure/show.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Standing } from '../judgement/goal-standing.ts';
 import { percent } from '../checks/verdict-words.ts';
@@ -31,13 +31,14 @@ export function heldTitle({ plan }: HeldBetween): string {
 export function figureWords(quantity: Quantity, figure: Figure | undefined): string {
   if (figure === undefined) return '–';
   const origin = { entered: '', derived: ' (computed)', expected: ' (expected)' }[figure.kind];
-  return `${showValue(quantity, figure.value, figure.u)}${origin}`;
+  const side = figure.from === undefined ? '' : ` ${figure.from.word}`;
+  return `${showValue(quantity, figure.value, figure.u)}${side}${origin}`;
 }
 
 /** "7.0 cm less ± 1.0 cm"; a dash where one of the numbers is missing. */
-export function changeWords(quantity: Quantity, { value, u }: Difference): string {
+export function changeWords(quantity: Quantity, { value, u, isTurned }: Difference): string {
   if (value === undefined) return '–';
-  const words = differenceWords(quantity, value, u);
+  const words = isTurned ? `${showSize(quantity, value, u)} apart` : differenceWords(quantity, value, u);
   return u === undefined || value === 0 ? words : `${words} ± ${showSpread(quantity, u)}`;
 }
 

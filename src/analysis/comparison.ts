@@ -15,6 +15,8 @@ export interface Figure {
   /** Standard uncertainty, SI; null where none can be given. */
   readonly u: number | null;
   readonly kind: 'entered' | 'derived' | 'expected';
+  /** Where a wind comes from: radians from the target line, and the coach's word for it. */
+  readonly from?: { readonly bearing: number; readonly word: string } | undefined;
 }
 
 /**
@@ -31,6 +33,8 @@ export interface Difference {
   /** Standard uncertainty, SI. */
   readonly u: number | undefined;
   readonly size: Size;
+  /** Of two winds from different sides: the value is the length of the one arrow less the other. */
+  readonly isTurned?: true;
 }
 
 /** What differs about an entry, beside that it is there at all. */

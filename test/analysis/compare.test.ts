@@ -10,7 +10,7 @@ import {
   type RecordAnalysis,
 } from '../../src/analysis/compare.ts';
 import type { Comparison, QuantityChange } from '../../src/analysis/comparison.ts';
-import { summaryOf } from '../../src/analysis/comparison-words.ts';
+import { changeWords, figureWords, summaryOf } from '../../src/analysis/comparison-words.ts';
 import { differenceOf } from '../../src/analysis/compare-numbers.ts';
 import { analysed, student } from '../language/analysed.ts';
 import { practice, samples, snapshotWith, yamlSamples } from '../samples.ts';
@@ -47,6 +47,16 @@ describe('a comparison of two records', () => {
     assert.equal(differenceOf(figure(10, 3), figure(10 + 1.96 * 5 + 1e-9, 4)).size, 'larger');
     assert.equal(differenceOf({ value: 1, u: null }, figure(2, 1)).size, 'not known');
     assert.equal(differenceOf(undefined, figure(2, 1)).size, 'not known');
+  });
+
+  // Two arrows at a right angle, 3 and 4 long, are 5 apart (Euclid, Elements I.47).
+  it('holds winds from different sides against one another as arrows', () => {
+    const wind = (words: string) => `conditions: { wind: ${words} ± 0.5 m/s }\n`;
+    const [change] = compared(wind('3 m/s from left'), wind('4 m/s from ahead')).entries;
+    assert.ok(Math.abs(change!.difference.value! - 5) < 1e-9);
+    assert.equal(change!.difference.size, 'larger');
+    assert.equal(figureWords(change!.quantity, change!.before), '3.0 m/s ± 0.5 m/s from left');
+    assert.equal(changeWords(change!.quantity, change!.difference), '5.0 m/s apart ± 0.7 m/s');
   });
 
   it('tells entries that are new, gone or changed, and what else of them changed', () => {
@@ -160,10 +170,10 @@ describe('a comparison of two records', () => {
           compareRecords(sample(other), sample(one)),
         ];
         assert.deepEqual(
-          there.entries.map(({ quantity: { id }, state, difference: { value, size } }) => [
+          there.entries.map(({ quantity: { id }, state, difference: { value, size, isTurned } }) => [
             id,
             mirrored[state],
-            negated(value),
+            isTurned ? value : negated(value),
             size,
           ]),
           back.entries.map(({ quantity: { id }, state, difference: { value, size } }) => [

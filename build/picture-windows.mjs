@@ -81,8 +81,9 @@ export const windows = [
     ],
   },
   {
+    // So high that the list opens below the line, and leaves the record to be read.
     file: started,
-    size: { width: 700, height: 500 },
+    size: { width: 760, height: 700 },
     scale: 1.5,
     ready: async (scene) => {
       await scene.tools.palette('View: Toggle Primary Side Bar Visibility');

@@ -136,7 +136,13 @@ describe('swingwright review', () => {
         refused(/one of them at a time/, 2, name, '--settle', 'r', '--reopen', 'r');
         refused(/go with/, 2, name, '--text', 'r');
         refused(/there is no such file/, 2, 'c.swing.yaml');
-        refused(/mend what is found in it/, 1, 'b.swing.yaml', '--sign-off', ...ida);
+        refused(
+          /`b\.review\.yaml` cannot be read to its end \(.*mended first/,
+          2,
+          'b.swing.yaml',
+          '--sign-off',
+          ...ida,
+        );
         assert.ok(!existsSync(join(folder, 'a.review.yaml')));
         done(folder, name, '--about', 'delivery.face', '--text', '1');
         done(folder, name, '--about', 'delivery.face', '--text', '2');

@@ -19,6 +19,9 @@ export async function runMocha(loads: (() => void)[]): Promise<void> {
 
   const stats = await new Promise<Mocha.Stats | undefined>((resolve) => {
     const runner = mocha.run(() => resolve(runner.stats));
+    runner.on('retry', (test: Mocha.Test, error: Error) => {
+      console.log(`    … ${test.title}: tried again after ${error.message}`);
+    });
     runner.on('fail', (_test, error: Error) => {
       if (error.stack) error.stack = nameSources(error.stack);
     });

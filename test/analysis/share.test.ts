@@ -1,14 +1,10 @@
 // Shared copies: nobody is found in them, whatever was written where, and the numbers stay what they were.
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import fc from 'fast-check';
 import type { Practice } from '../../src/analysis/lessons.ts';
 import { settle } from '../../src/analysis/settle.ts';
-import { privateParts, treatments } from '../../src/analysis/share-parts.ts';
+import { privateParts } from '../../src/analysis/share-parts.ts';
 import { formatWords } from '../../src/analysis/format-words.ts';
-import { kindOf } from '../../src/record/kind.ts';
-import { methods } from '../../src/registry/generated.ts';
 import { samples } from '../samples.ts';
 import { copiesOf, files, never, practiceOf, shareAll, written } from './shared-copies.ts';
 import { findQuantity } from '../../src/registry/registry.ts';
@@ -56,98 +52,6 @@ quantities:
   delivery.zoe_face: { like: delivery.face, title: Face as Ingrid sees it }
 `,
 });
-
-/** Words that nobody else writes at each place of each kind of file, with days and numbers in words among them. */
-function plantedPractice(): ReadonlyMap<string, string> {
-  return files({
-    'qzxdir/2019-05-14-qzxfile.swing.yaml': `# qzxa
-swing: 1
-student: qzxstem.student.yaml
-date: 2019-05-14
-club: Qzxclub 60th birthday 14 May
-template: qzxt.template.yaml
-faults_from: qzxb.faults.yaml
-shots: qzxs-14-May.csv
-qzxkey: qzxb
-checkpoints:
-  address: { stance_width: { value: 41 cm, by: tape, note: qzxc, seen: qzxd }, ball_position: 9 cm behind by qzxcam }
-  impact: { shaft_lean: 7 deg forward by qzxe, hands: qzxf 8 cm, qzxg: 3 cm }
-  qzxh: { hands: 8 cm }
-delivery:
-  club_speed: 33.2 m/s by radar qzxi
-  attack: 15 deg down # accept[outside-practice]: qzxj
-  face: [&qzxk 1 deg right by radar, ~2 deg right by eye, qzxl]
-  path: { value: qzxm, by: qzxn }
-  qzxwand: 2 deg qzxward
-flight: { carry: qzxo, start: 2 deg rigth qzxp }
-faults:
-  - { fault: qzxdrop, at: impact, note: qzxq }
-  - { fault: qzxr, at: qzxs }
-  - qzxt
-misses: [heavy, { miss: slice, note: qzxu }, qzxv, heavy as qzxw saw 14 May]
-goals: [{ shape: draw, carry: 130 m, club: qzxx, note: qzxy }, { shape: qzxz, contact: qzxaa, proof: qzxab }]
-plan:
-  - { change: checkpoints.address.stance_width, to: 41 cm, because: [qzxdrop, qzxac], proof: qzxad > 3, note: qzxae, feel: qzxaf, drill: qzxag }
-  - { change: checkpoints.address.stance_width, to: as qzxah did on 14 May }
-  - { change: qzxai, to: 14.5.2019 qzxaj, when: qzxak }
-predicted: [{ of: delivery.path, value: 1 deg right, by: qzxal }, { of: qzxam, value: 3 deg }]
-notes: |
-  qzxan on 14 May
-`,
-    'qzxdir/qzxstem.student.yaml': `student: 1
-name: Qzxann Qzxlee
-hand: qzxao
-stature: 168 cm by qzxap
-born: 2019-02-03
-mass: qzxaq
-sex: qzxar
-bag:
-  driver (gift of Qzxas 14 May): { kind: driver, loft: 10 deg by qzxcam, lie: qzxat, note: qzxau }
-  qzxav: { kind: qzxaw, qzxax: qzxay }
-injuries: [{ part: qzxaz, since: 14 May, note: qzxba }]
-goals: [{ shape: draw, club: qzxbb, note: qzxbc }]
-notes: qzxbd
-`,
-    'qzxdir/qzxt.template.yaml': `template: 1
-title: qzxbe
-clubs: [iron, qzxbf]
-delivery:
-  attack: { window: 2..6 deg down, strict: firm, source: as agreed with Qzxbg on 13.5.2019 }
-  path: { window: qzxbh, strict: qzxbi, source: qzxbj, note: qzxbk }
-`,
-    'qzxdir/qzxb.faults.yaml': `faults: 1
-title: qzxbl
-book:
-  qzxdrop:
-    title: Seen first by Qzxbm on 12.5.2019
-    explanation: qzxbn
-    evidence: [checkpoints.impact.shaft_lean < 0 deg, { expression: delivery.qzxwand > 3 deg, weight: 2, note: qzxbo }, qzxbp > 3]
-    at: [impact, qzxbq]
-    tends_to: [{ effect: delivery.low_point.ahead, direction: behind, size: 1 cm, note: qzxbr }, { effect: qzxbs, direction: qzxbt, size: qzxbu }]
-    changes: [{ change: checkpoints.address.stance_width, by: qzxbv, when: qzxbw, feel: qzxbx }]
-    cautions: [lead knee, qzxby]
-    drills: [qzxbz]
-`,
-    'qzxdir/qzxs-14-May.csv': 'carry [m],Qzxcol,note\n120,qzxca,qzxcb\n121 by qzxcam,1,14 May\nqzxcc,2,x\n',
-    'swingwright.yaml': `swingwright: 1
-language: qzxcd
-severities: { qzxce: off, qzxfar: hint, outside-practice: qzxcf }
-methods:
-  qzxcam: { meaning: qzxcg, uncertainty: { length: 2 cm, angle: 3 deg } }
-  cam lent by Qzxch 14 May: { uncertainty: { angle: 1 deg } }
-shots: { by: radar, columns: { Qzxcol: { quantity: flight.finish, unit: m } } }
-quantities:
-  delivery.qzxwand: { title: Wand of qzxci, meaning: qzxcj, from: qzxck, to: qzxcl, unit: deg, bounds: -30..30 deg, practice: -9..9 deg, directions: { qzxward: positive, qzxcm: negative }, uncertainty: 1 deg }
-  delivery.qzxbroken: { like: qzxcn, unit: qzxco }
-show: { length: yd, qzxcp: qzxcq }
-checks:
-  qzxfar: { when: delivery.qzxwand > 3 deg, message: "Qzxcr says {delivery.qzxwand} on 14 May.", severity: information }
-relations:
-  qzxrel: { says: delivery.qzxwand ≈ delivery.face ± 1 deg, because: qzxcs said }
-notes: qzxct
-`,
-  });
-}
 
 describe('a shared copy', () => {
   it('of every sample holds no name, day, note, injury or comment of theirs', async () => {
@@ -231,36 +135,6 @@ describe('a shared copy', () => {
     assert.match(record.text, /path: 4 deg right by player1s-phone/);
     assert.match(written(copies), /delivery\.player1_face/);
     assert.doesNotMatch(written(copies), /zo[eë]|ferreira|lund|ingrid/iu);
-  });
-
-  it('holds no word of a coach, wherever one can stand, and is found fault with as before', async () => {
-    const planted = plantedPractice();
-    const words = [...[...planted.values()].join('\n').matchAll(/[Qq]zx[a-z]+|1[23]\.5\.2019|14 May/g)].map(
-      ([word]) => word,
-    );
-    assert.ok(new Set(words).size > 50);
-    const copies = await copiesOf(planted, { days: 40 });
-    assert.doesNotMatch(written(copies), /qzx|2019-0[25]|\.2019|may/iu);
-    const codesOf = async (texts: ReadonlyMap<string, string>): Promise<readonly string[]> => {
-      const found: string[] = [];
-      for (const uri of texts.keys()) {
-        if (kindOf(uri) === undefined) continue;
-        const { files, load, signal } = practiceOf(texts);
-        const { findings } = await settle(uri, files, load, signal);
-        found.push(...findings.map(({ code }) => code));
-      }
-      return [...new Set(found)].sort();
-    };
-    const after = await codesOf(new Map(copies.map(({ path, text }) => [`share:/${path}`, text])));
-    const before = await codesOf(planted);
-    // What needs a value that was left out, and what a comment accepted.
-    const hanging = ['missing-key', 'no-value-yet', 'outside-practice'];
-    assert.deepEqual(
-      after.filter((code) => ![...before, ...hanging].includes(code)),
-      [],
-    );
-    for (const code of ['unknown-fault', 'unknown-reason', 'unknown-club', 'unknown-code'])
-      assert.deepEqual([code, before.includes(code), after.includes(code)], [code, true, true]);
   });
 
   it('is refused where the days would stay what they are', async () => {
@@ -359,110 +233,3 @@ describe('a shared copy', () => {
     assert.equal((await shareAll(new Map())).kind, 'refused');
   });
 });
-
-describe('the table of what is private', () => {
-  /** Values under these keys are measurements, words that the format checks, ids or expressions. */
-  const harmless: Readonly<Record<string, readonly string[]>> = {
-    swing: [
-      'club',
-      'shape',
-      'fault',
-      'at',
-      'misses',
-      'miss',
-      'contact',
-      'change',
-      'to',
-      'because',
-      'proof',
-      'by',
-    ],
-    student: ['hand', 'kind', 'shape', 'contact', 'club', 'part', 'side', 'body_table', 'by'],
-    template: ['clubs', 'strict', 'window'],
-    faults: [
-      'at',
-      'evidence',
-      'expression',
-      'effect',
-      'direction',
-      'size',
-      'of',
-      'change',
-      'to',
-      'by',
-      'when',
-      'cautions',
-    ],
-    workspace: [
-      'like',
-      'unit',
-      'bounds',
-      'practice',
-      'otherwise',
-      'at',
-      'is',
-      'says',
-      'when',
-      'severity',
-      'by',
-      'drag',
-      'lift',
-      'ball_speed',
-      'uncertainty',
-      'show',
-      'severities',
-      'quantity',
-      'directions',
-    ],
-  };
-
-  for (const [kind, table] of Object.entries(treatments))
-    it(`knows every key of ${kind} files that may hold words`, () => {
-      const schema = JSON.parse(
-        readFileSync(join(import.meta.dirname, `../../schemas/${kind}.schema.json`), 'utf8'),
-      ) as Schema;
-      const keys = wordKeys(schema, schema, '', new Set());
-      const figures = ['value', 'give_or_take', ...methods.map(({ name }) => name)];
-      const unknown = [...keys].filter(
-        (key) =>
-          !key.startsWith('(') &&
-          !figures.includes(key) &&
-          !Object.hasOwn(table, key) &&
-          !Object.hasOwn(table, `/${key}`) &&
-          !harmless[kind]!.includes(key),
-      );
-      assert.deepEqual(unknown, []);
-      assert.ok(keys.size > 3);
-    });
-});
-
-interface Schema {
-  readonly $ref?: string;
-  readonly type?: string | readonly string[];
-  readonly allOf?: readonly Schema[];
-  readonly properties?: Readonly<Record<string, Schema>>;
-  readonly additionalProperties?: Schema | boolean;
-  readonly items?: Schema;
-  readonly definitions?: Readonly<Record<string, Schema>>;
-}
-
-/** Keys whose value may be words; those of measurements (by their definition) and of tables by method or dimension aside. */
-function wordKeys(node: Schema, root: Schema, key: string, found: Set<string>): Set<string> {
-  const name = node.$ref?.split('/').at(-1);
-  const isMeasure = name !== undefined && /^(?:measure|target|window|written-.*)$/.test(name);
-  if (isMeasure) {
-    // The long form holds words of its own; it is looked at once.
-    const seen = `(${name})`;
-    if (!found.has(seen)) {
-      found.add(seen);
-      wordKeys(root.definitions![name]!, root, '', found);
-    }
-    return found;
-  }
-  for (const part of node.allOf ?? []) wordKeys(part, root, key, found);
-  if ([node.type].flat().includes('string') && key !== '') found.add(key);
-  for (const [below, schema] of Object.entries(node.properties ?? {})) wordKeys(schema, root, below, found);
-  if (typeof node.additionalProperties === 'object') wordKeys(node.additionalProperties, root, key, found);
-  if (node.items) wordKeys(node.items, root, key, found);
-  return found;
-}

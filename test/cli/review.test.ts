@@ -1,47 +1,9 @@
 // Tests of the `review` command: lists and writes remarks, replies and signatures, with git and without.
 import assert from 'node:assert/strict';
-import { existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { existsSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { swingwright, withFolder } from './program.ts';
-
-const lesson = `swing: 1
-club: hybrid
-delivery:
-  face: 1 deg right by radar   # held
-  path: { value: 2 deg left, by: radar }
-`;
-const name = 'a.swing.yaml';
-
-interface Listed {
-  readonly threads: readonly {
-    readonly id: string;
-    readonly about: string;
-    readonly state: string;
-    readonly line: number | null;
-    readonly changed: boolean;
-    readonly now: string | null;
-    readonly file: string;
-  }[];
-  readonly signOffs: readonly { readonly by: string; readonly void: boolean }[];
-}
-
-function run(folder: string, ...args: readonly string[]) {
-  return swingwright(['review', ...args], folder);
-}
-
-function done(folder: string, ...args: readonly string[]): string {
-  const { code, out, err } = run(folder, ...args, '--author', 'Ida');
-  assert.deepEqual([code, err], [0, '']);
-  return out;
-}
-
-function listed(folder: string, path = name): Listed {
-  const { code, out, err } = run(folder, path, '--all', '--format', 'json');
-  assert.deepEqual([code, err], [0, '']);
-  return JSON.parse(out) as Listed;
-}
-
-const read = (folder: string, file: string): string => readFileSync(join(folder, file), 'utf8');
+import { done, lesson, listed, name, read, run } from './reviews.ts';
 
 describe('swingwright review', () => {
   it('remarks, replies, settles and opens again, by the beginning of an id', () =>
@@ -243,39 +205,6 @@ describe('swingwright review', () => {
       // eslint-disable-next-line no-control-regex
       assert.doesNotMatch(read(folder, 'a.review.yaml'), /[\u0000-\u0009\u000b-\u001f\u202e]/);
     }));
-});
-
-describe('swingwright check --reviews', () => {
-  const review = (state: string, more = ''): string =>
-    `review: 1\nof: a.swing.yaml\nthreads:\n  - { id: r1, about: delivery.face, state: ${state}, author: Ida, text: Sure? }\n${more}`;
-
-  it('fails on an open remark, in every format, whichever file is named', () =>
-    withFolder({ [name]: lesson, 'a.review.yaml': review('open') }, (folder) => {
-      for (const path of ['.', name, 'a.review.yaml']) {
-        assert.equal(swingwright(['check', path], folder).code, 0);
-        const lines = swingwright(['check', path, '--reviews', '--format', 'lines'], folder);
-        assert.equal(lines.code, 1);
-        assert.match(lines.out, /^a\.swing\.yaml:4:3: error: .*`Ida`: `Sure\?`.*\[open-remark\]$/m);
-      }
-      for (const format of ['json', 'sarif', 'junit', 'badge', 'text'])
-        assert.equal(swingwright(['check', '.', '--reviews', '--format', format], folder).code, 1);
-      assert.match(
-        swingwright(['check', '.', '--reviews', '--format', 'sarif'], folder).out,
-        /"level": "error"/,
-      );
-    }));
-
-  it('fails on one in a review of another name too, and on none that is answered or settled', () => {
-    withFolder({ [name]: lesson, 'by-ida.review.yaml': review('open') }, (folder) => {
-      const { code, out } = swingwright(['check', name, '--reviews', '--format', 'lines'], folder);
-      assert.equal(code, 1);
-      assert.match(out, /^by-ida\.review\.yaml:4:\d+: error/m);
-    });
-    for (const state of ['answered', 'settled'])
-      withFolder({ [name]: lesson, 'a.review.yaml': review(state) }, (folder) =>
-        assert.equal(swingwright(['check', '.', '--reviews'], folder).code, 0),
-      );
-  });
 
   it('signs off no record with conflict marks, and reads past no mark in a review', () =>
     withFolder(

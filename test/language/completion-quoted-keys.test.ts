@@ -1,26 +1,6 @@
 // Keys are proposed in quotes, before their first character and between empty brackets too.
 import assert from 'node:assert/strict';
-import { proposed, written, type Editor } from './proposals.ts';
-
-const record = 'tove/new.swing.yaml';
-const head = `swing: 1
-student: tove.student.yaml
-club: seven iron
-template: ../templates/iron.template.yaml
-faults_from: ../house.faults.yaml
-`;
-
-function labels(path: string, source: string, editor?: Editor): string[] {
-  return proposed(path, source, editor).items.map(({ label }) => label);
-}
-
-/** The text once the proposal with this label is taken. */
-function taken(path: string, source: string, label: string, editor?: Editor): string {
-  const { text, items } = proposed(path, source, editor);
-  const item = items.find((one) => one.label === label);
-  assert.ok(item, `${label} is not among ${items.map((one) => one.label).join(', ')}`);
-  return written(text, item);
-}
+import { head, labels, proposed, record, taken } from './proposals.ts';
 
 describe('a key in quotes', () => {
   for (const [what, source, expected] of [

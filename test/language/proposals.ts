@@ -1,4 +1,5 @@
 // Asks for proposals at an offset of a sample and writes one of them, as an editor would; for tests of completion.
+import assert from 'node:assert/strict';
 import type { Analysis } from '../../src/analysis/result.ts';
 import { analyse } from '../../src/analysis/analyse.ts';
 import { lineTableOf, positionAt } from '../../src/analysis/positions.ts';
@@ -6,10 +7,26 @@ import { findCompletions } from '../../src/language/index.ts';
 import { offsetAt } from '../../src/language/places.ts';
 import type { CompletionItem } from '../../src/language/shapes.ts';
 import type { SwingRecord } from '../../src/record/document.ts';
+import { parseDocument } from '../../src/record/parse.ts';
 import { marked } from '../marked.ts';
 import { practice, samples, snapshotWith } from '../samples.ts';
 
 export const today = '2026-05-30';
+
+/** Where a record stands that is being written, and how it begins. */
+export const record = 'tove/new.swing.yaml';
+export const head = `swing: 1
+student: tove.student.yaml
+club: seven iron
+template: ../templates/iron.template.yaml
+faults_from: ../house.faults.yaml
+`;
+
+/** The lesson before it. */
+export const earlier = parseDocument(
+  'swing',
+  samples.get('file:///practice/tove/2026-04-18-seven-iron.swing.yaml')!,
+) as SwingRecord;
 
 export interface Editor {
   readonly snippets?: boolean;
@@ -41,6 +58,18 @@ export function proposed(
   const { text, offset } = marked(source);
   const uri = practice + path;
   return { text, offset, items: itemsAt(analyse(uri, snapshotWith({ [uri]: text })), offset, editor) };
+}
+
+export function labels(path: string, source: string, editor?: Editor): string[] {
+  return proposed(path, source, editor).items.map(({ label }) => label);
+}
+
+/** The text once the proposal with this label is taken. */
+export function taken(path: string, source: string, label: string, editor?: Editor): string {
+  const { text, items } = proposed(path, source, editor);
+  const item = items.find((one) => one.label === label);
+  assert.ok(item, `${label} is not among ${items.map((one) => one.label).join(', ')}`);
+  return written(text, item);
 }
 
 /** The text once the proposal is taken, its places filled with what they offer first. */

@@ -106,7 +106,16 @@ function leaf({ name }: SyntaxNode & { kind: 'leaf' }, walk: Walk): NumberPart |
 function unknownQuantity({ name, span }: Token & { kind: 'name' }, walk: Walk): undefined {
   const { registry } = walk;
   const expected = expectId(name, registry, 'checkpoints.impact.shaft_lean');
-  return say(walk, 'unknown-quantity', span, quote(name), expected, nearestId(name, registry));
+  const nearest = nearestId(name, registry);
+  walk.problems.push({
+    code: 'unknown-quantity',
+    span,
+    found: quote(name),
+    expected,
+    ...(nearest === undefined ? {} : { nearest }),
+    unknown: name,
+  });
+  return undefined;
 }
 
 function call(node: SyntaxNode & { kind: 'call' }, walk: Walk): NumberPart | undefined {

@@ -188,6 +188,7 @@ function checkOf(one: OwnCheck, registry: Registry, problems: Problem[]): Compil
       found: quote(value),
       expected: expectId(value, registry, 'delivery.path'),
       ...nearestTo(value, registry),
+      unknown: value,
     })),
   );
   if (condition?.quantities.length === 0) problems.push(withoutQuantity(one.when));

@@ -150,7 +150,9 @@ function unknownKey(
 ): Problem | undefined {
   const pair = tree.pairs.get(key);
   if (pair === undefined) return undefined;
-  const known = keysAt(kind, path, registry) ?? [];
+  const known = keysAt(kind, path, registry);
+  // Where the user names the keys, their reader says which of them it does not know.
+  if (known === undefined) return undefined;
   const free = known.filter((name) => !tree.pairs.has(name));
   const isBroken = isDeclaredAt(kind, path, key, registry);
   const nearest = isBroken ? undefined : findNearest(key, free);

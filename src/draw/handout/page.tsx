@@ -105,6 +105,7 @@ function lettersOfSheet({
   wish,
   saw,
   misses,
+  doubts,
   chains,
   cards,
   measureNext,
@@ -116,13 +117,13 @@ function lettersOfSheet({
   const cardLetters = cards.map(
     ({ title: name, step, feel, drills, why }) => [name, step, feel, ...drills, why].join('').length,
   );
-  const rest = [title, ...wish, ...saw.flatMap((one) => [one.title, one.text]), misses, ...chains.flat()]
-    .concat(measureNext, care, gaps, further, measured?.lines ?? [], measured?.fuller ?? [])
+  const rest = [title, ...wish, ...saw.flatMap((one) => [one.title, one.text]), misses, doubts]
+    .concat(chains.flat(), measureNext, care, gaps, further, measured?.lines ?? [], measured?.fuller ?? [])
     .join('').length;
   return rest + cards.length * Math.max(0, ...cardLetters);
 }
 
-function Saw({ content: { speech, saw, misses } }: { readonly content: Content }): Picture {
+function Saw({ content: { speech, saw, misses, doubts } }: { readonly content: Content }): Picture {
   return (
     <section>
       <h2>{speech.say('saw')}</h2>
@@ -138,6 +139,7 @@ function Saw({ content: { speech, saw, misses } }: { readonly content: Content }
         </ul>
       )}
       {misses !== undefined && <p>{misses}</p>}
+      {doubts !== undefined && <p>{doubts}</p>}
     </section>
   );
 }
@@ -179,6 +181,7 @@ function Changes({
   return (
     <section>
       <h2>{changesTitle}</h2>
+      {further !== undefined && <p>{further}</p>}
       {cards.length > 0 && (
         <ol class={`cards ${count}`}>
           {cards.map((card) => (
@@ -196,7 +199,6 @@ function Changes({
           ))}
         </ol>
       )}
-      {further !== undefined && <p class="soft">{further}</p>}
     </section>
   );
 }

@@ -15,7 +15,7 @@ import { languages, isLanguage, type Language } from '../registry/language.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Lesson } from './lessons.ts';
 import { nextEntriesOf, type NextEntry } from './next-entries.ts';
-import { askedFor, forecastOf, mostChangesIn } from './plan.ts';
+import { askedFor, forecastOf, goalsOf, mostChangesIn } from './plan.ts';
 import type { Analysis } from './result.ts';
 import { whatIfOf } from './what-if.ts';
 
@@ -54,6 +54,8 @@ export interface Handout {
   readonly isMinor: boolean;
   readonly verdicts: Verdicts | undefined;
   readonly goals: readonly GoalForecast[];
+  /** Of the ball's flight, in the words of the format, as goals for this club ask for them. */
+  readonly shapes: readonly string[];
   readonly changes: readonly HandoutChange[];
   /** How many the plan has beyond these; nothing that the handout foresees counts on them. */
   readonly furtherChanges: number;
@@ -103,6 +105,7 @@ export function handoutOf(
     shown.length === changes.length ? document : { ...document, plan: shown.map(({ planned }) => planned) };
   const known = held === document ? subject : { ...subject, document: held };
   const forecast = forecastOf(known, account);
+  const goals = goalsOf(subject);
   const [name, date, club] = [student?.name?.value, document.date?.value, document.club?.value];
   const born = student?.born?.value;
   const then = thenOf(analysis, shown);
@@ -117,6 +120,7 @@ export function handoutOf(
       isMinor: born !== undefined && date !== undefined && isMinorOn(born, date),
       verdicts: subject.judgement,
       goals: forecast?.goals ?? [],
+      shapes: goals.flatMap(({ goal }) => goal.shape?.value ?? []),
       changes: shown,
       furtherChanges: changes.length - shown.length,
       outlooks:
@@ -131,7 +135,7 @@ export function handoutOf(
       next: nextEntriesOf(analysis, lessons),
       conflicts: analysis.agreement?.entries.filter(({ verdict }) => verdict === 'conflict') ?? [],
       injuries: health === 'named' ? injuriesOf(shown, analysis) : [],
-      gaps: gapsIn(analysis, document, shown, forecast?.goals.length ?? 0),
+      gaps: gapsIn(analysis, document, shown, goals.length),
     },
   };
 }

@@ -99,8 +99,8 @@ function seen(set: Setting): readonly Block[] {
     ...[misses, doubts].flatMap((text) =>
       text === undefined ? [] : [line(text, { margin: [0, 0, 0, points(3)] })],
     ),
-    heading(speech.say('causes'), set),
-    ...(chains.length === 0 ? [line(speech.say('causesNothing'))] : []),
+    ...(saw.length === 0 && chains.length === 0 ? [] : [heading(speech.say('causes'), set)]),
+    ...(saw.length > 0 && chains.length === 0 ? [line(speech.say('causesNothing'))] : []),
     ...chains.map((chain) => chainOf(chain, set)),
   ];
   if (flight === undefined) return words;

@@ -189,11 +189,8 @@ function effectTo(fault: Fault, { analysis }: Handout, { say, title, word }: Spe
   return say('effect', { name: title(quantity), way });
 }
 
-function wishesOf({ goals, analysis }: Handout, { title, window, word }: Speech): Content['wish'] {
-  const { document, student } = analysis.subject;
-  const own =
-    document.kind === 'swing' && document.goals.length > 0 ? document.goals : (student?.document.goals ?? []);
-  const shapes = own.flatMap(({ shape }) => (shape === undefined ? [] : [word('shapes', shape.value)]));
+function wishesOf({ goals, shapes: asked }: Handout, { title, window, word }: Speech): Content['wish'] {
+  const shapes = asked.map((shape) => word('shapes', shape));
   const numbers = goals
     .filter(({ now }) => now.wanted.key !== 'shape')
     .map(({ now: { wanted } }) =>

@@ -142,7 +142,7 @@ function MeasuredPicture({
             {shape === 'figure' && (
               <FigureChange {...props} at={{ x: middle, y: 124 }} size={112} picture={`${name}-${i}`} />
             )}
-            {shape === 'above' && <PathAndFace {...props} {...{ enlargement }} at={{ x: middle, y: 96 }} />}
+            {shape === 'above' && <PathAndFace {...props} {...{ enlargement }} at={{ x: middle, y: 90 }} />}
             {shape === 'above' && note !== undefined && (
               <text x={middle} y={cell.height - 41} text-anchor="middle" font-size="9.5" fill={theme.soft}>
                 {fitted(note, cell.width - 4, 9.5)}

@@ -144,7 +144,8 @@ function Saw({ content: { speech, saw, misses, doubts } }: { readonly content: C
   );
 }
 
-function Causes({ content: { speech, chains } }: { readonly content: Content }): Picture {
+function Causes({ content: { speech, saw, chains } }: { readonly content: Content }): Picture | null {
+  if (saw.length === 0 && chains.length === 0) return null;
   return (
     <section>
       <h2>{speech.say('causes')}</h2>

@@ -172,6 +172,24 @@ describe('a handout of a record with little in it', () => {
     assert.match(html, /data-picture="handout-measured"/);
   });
 
+  it('says nothing of causes where no fault was seen, and nothing of goals for another club', () => {
+    const files = {
+      'lesson.swing.yaml': 'swing: 1\nstudent: a.student.yaml\nclub: iron\nflight: { carry: 150 m }\n',
+      'a.student.yaml': `student: 1
+hand: right
+bag: { iron: { kind: iron }, driver: { kind: driver } }
+goals: [{ shape: draw, club: driver }]
+`,
+    };
+    const words = wordsOf(handoutPage(handoutOfFiles(files), 'student'));
+    assert.doesNotMatch(words, /What causes what|You want|draw\b/);
+    assert.match(words, /what you want of the ball/);
+    const own = { ...files, 'a.student.yaml': files['a.student.yaml'].replace('club: driver', 'club: iron') };
+    const asked = wordsOf(handoutPage(handoutOfFiles(own), 'student'));
+    assert.match(asked, /You want: draw/);
+    assert.doesNotMatch(asked, /what you want of the ball/);
+  });
+
   it('says that nothing was measured where nothing was, and in German too', () => {
     assert.match(wordsFor(''), /What was measured Nothing is measured yet\./);
     assert.match(wordsFor('', { language: 'de' }), /Noch ist nichts gemessen\./);

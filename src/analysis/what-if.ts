@@ -114,19 +114,20 @@ function windowsOf(
   return [];
 }
 
-/** The fit with the predicted numbers in the place of the present ones. */
+/** The fit, led on to the flight where nothing of that was entered, with the predicted numbers in the place of the present ones. */
 function fitThen(
   { outcome, situation }: Account,
   prediction: Prediction,
   made: readonly Made[],
 ): Reconciliation | undefined {
   if (outcome === undefined) return undefined;
-  const values = outcome.last.values.slice();
+  const at = reachOf(outcome.last);
+  const values = at.values.slice();
   for (const [id, { value }] of numbersThen(prediction, made)) {
-    const node = outcome.last.forward.nodeOf.get(id);
+    const node = at.forward.nodeOf.get(id);
     if (node !== undefined) values[node] = mirroredNumber(id, value, situation);
   }
-  return { ...outcome.last, values };
+  return { ...at, values };
 }
 
 function numbersThen(

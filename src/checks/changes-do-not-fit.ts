@@ -1,6 +1,7 @@
 // The check that says which changes of a plan cannot all be made, since one follows exactly from the others.
-import type { Measure, Window } from '../measure/measure.ts';
+import type { Span } from '../measure/measure.ts';
 import { quote } from '../measure/quote.ts';
+import { differenceToSI } from '../measure/units.ts';
 import { mirroredNumber } from '../model/mirror.ts';
 import { exact, type Context, type Rule } from '../model/rule.ts';
 import { rules } from '../model/rules.ts';
@@ -29,7 +30,7 @@ export const changesDoNotFit: Check = {
     matters: 'Whoever makes two of these changes has not made the third. One of them can be left out.',
     raises: record('5 deg left'),
     accepts: record('2 deg left'),
-    source: 'the definitions of the quantities; half of the last digit that is written.',
+    source: 'the definitions of the quantities; half of the last digit of each number as it is written.',
   }),
   kinds: ['swing'],
   find: (subject) => {
@@ -59,14 +60,13 @@ function findingOf(rule: Rule, planned: ReadonlyMap<string, Aim>, subject: Subje
   const player = { hand: handOf(subject), registry: subject.registry };
   const context: Context = { clubKind: subject.club?.kind?.value, windBearing: undefined };
   if (rule.appliesTo?.(context) === false) return [];
-  const ends = aims.map(({ quantity, to: { target } }) =>
-    endsOf(target).map((end) => mirroredNumber(quantity.id, end, player)),
+  const ends = aims.map((aim) =>
+    endsOf(aim, subject).map((end) => mirroredNumber(aim.quantity.id, end, player)),
   );
   const off = cornersOf(ends).map(
     ([output, ...inputs]) => (rule.compute(inputs, context)?.[0] ?? NaN) - output!,
   );
-  const finest = Math.min(...aims.map(({ to: { target } }) => lastDigit(target, subject)));
-  const isPossible = Math.min(...off) <= finest / 2 && Math.max(...off) >= -finest / 2;
+  const isPossible = Math.min(...off) <= 0 && Math.max(...off) >= 0;
   // Where the definition has no answer nothing is said.
   if (isPossible || off.some(Number.isNaN)) return [];
   const inOrder = aims.toSorted((a, b) => a.change.span.start - b.change.span.start);
@@ -77,13 +77,24 @@ function findingOf(rule: Rule, planned: ReadonlyMap<string, Aim>, subject: Subje
     {
       span: last.to.span,
       message: `Found ${others.map(told).join(', ')} and ${told(last)} in one plan, which no swing has at once, since ${rule.formula}; expected values that fit, or one of the changes left out.`,
-      related: others.map(({ to: { span } }) => ({ uri: subject.uri, span, message: 'Fixed by it' })),
+      related: others.map(({ to: { span } }) => ({
+        uri: subject.uri,
+        span,
+        message: 'Another change of this plan',
+      })),
     },
   ];
 }
 
-function endsOf(target: Measure | Window): readonly number[] {
-  return target.kind === 'window' ? [target.from, target.to] : [target.value];
+/** The least and the most that the change can mean, in SI: a number that is written stands for all that is rounded to it. */
+function endsOf({ quantity, to: { target } }: Aim, subject: Subject): readonly [number, number] {
+  const half = (written: Span): number => {
+    const decimals = /\.(\d+)/.exec(textAt(subject, written))?.[1]?.length ?? 0;
+    return differenceToSI(10 ** -decimals, target.unit ?? quantity.unit) / 2;
+  };
+  return target.kind === 'window'
+    ? [target.from - half(target.spans.from), target.to + half(target.spans.to)]
+    : [target.value - half(target.spans.number), target.value + half(target.spans.number)];
 }
 
 function cornersOf(ends: readonly (readonly number[])[]): readonly (readonly number[])[] {
@@ -91,13 +102,4 @@ function cornersOf(ends: readonly (readonly number[])[]): readonly (readonly num
     (corners, own) => corners.flatMap((corner) => own.map((end) => [...corner, end])),
     [[]],
   );
-}
-
-/** What one step of the last digit as written is in SI; of a window, of its first number. */
-function lastDigit(target: Measure | Window, subject: Subject): number {
-  const written = textAt(subject, target.kind === 'window' ? target.spans.from : target.spans.number);
-  const number = Math.abs(Number(written));
-  const si = Math.abs(target.kind === 'window' ? target.from : target.value);
-  const decimals = /\.(\d+)$/.exec(written)?.[1]?.length ?? 0;
-  return number > 0 && si > 0 ? (10 ** -decimals * si) / number : 0;
 }

@@ -99,7 +99,9 @@ export function propose(wish: Wish): Proposal | undefined {
     [found, last] = [grown.proposal, grown.goals];
     if (grown.isDone) break;
   }
-  return found && { ...withReasons(found, now, foreseer), needs: needsOf(found, foreseer) };
+  if (found === undefined) return undefined;
+  const reasoned = withReasons(found, now, foreseer);
+  return { ...withProofs(reasoned, now, foreseer), needs: needsOf(found, foreseer) };
 }
 
 function needsOf({ standings, changes }: Proposal, foreseer: Foreseer): Proposal['needs'] {
@@ -227,8 +229,16 @@ function withReasons(found: Proposal, now: readonly Standing[], foreseer: Forese
     const serves = isKeeper
       ? ({ wanted: wanted[strongest]!, how: 'keeps' } as const)
       : ({ wanted: wanted[open]!, how: 'brings' } as const);
+    return { ...change, because, serves };
+  });
+  return { ...found, changes };
+}
+
+/** None of them asks for more than the whole of the proposal is predicted to bring. */
+function withProofs(found: Proposal, now: readonly Standing[], foreseer: Foreseer): Proposal {
+  const changes = found.changes.map((change): ProposedChange => {
     const proof = proofWithin(change.proof, found.prediction, now, foreseer);
-    return { ...change, because, serves, proof };
+    return { ...change, proof };
   });
   return { ...found, changes };
 }

@@ -56,7 +56,7 @@ export function proofHalfWay({ id, unit, decimals }: Quantity, from: number, to:
 
 /**
  * The proof, unless it would more likely fail than not with all going as predicted: then the edge of a goal for what it is read from,
- * and where that is too far as well, half of the way that is predicted.
+ * and where that is too far as well, half of the way that is predicted, as long as that leads toward the proof.
  */
 export function proofWithin(
   proof: string,
@@ -83,7 +83,9 @@ export function proofWithin(
     .find((condition) => comes(condition) === true);
   if (edge !== undefined) return edge;
   const from = derivation.values.get(quantity.id)?.value;
-  return from === undefined || from === then ? proof : proofHalfWay(quantity, from, then);
+  const { margin } = expression;
+  if (from === undefined || margin === undefined || !(margin([then]) > margin([from]))) return proof;
+  return proofHalfWay(quantity, from, then);
 }
 
 /** That the edge is crossed behind which the record lies. */

@@ -1,8 +1,9 @@
 // Which delivery the observed flight allows, and which one a wanted flight asks for; knows no entry of path or face.
 import { contextOf } from './context.ts';
+import { reachOf } from './intervention.ts';
 import { mirroredNumber, mirroredSituation, type Player } from './mirror.ts';
 import { posteriorOf } from './posterior.ts';
-import { extended, reconcile, textOfFit, type Reconciliation } from './reconciliation.ts';
+import { reconcile, textOfFit, type Reconciliation } from './reconciliation.ts';
 import { rememberedByText } from './remembered.ts';
 import type { Context, Rule } from './rule.ts';
 import { flightRules } from './rules/flight.ts';
@@ -99,7 +100,7 @@ export function windowsForGoal(
   const none = new Map<WindowId, GoalWindow>();
   if (!narrow) return none;
   // Where nothing of the flight was entered the fit ends before it.
-  const at = narrow.forward.nodeOf.has('flight.carry') ? narrow : extended(narrow);
+  const at = narrow.forward.nodeOf.has('flight.carry') ? narrow : reachOf(narrow);
   const needed = ['delivery.club_speed', 'delivery.delivered_loft'];
   if (posteriorOf(at, { ...situation, hand: 'right' }, needed).size < needed.length) return none;
   const context = contextOf(plain);

@@ -17,7 +17,11 @@ describe('changes-do-not-fit', () => {
 #                                        ^^^^^^^^^^ warning[changes-do-not-fit]`,
     );
     assert.match(messageOf(analysis, 'changes-do-not-fit'), /since face = path \+ face-to-path/);
-    assert.equal(analysis.findings.find(({ code }) => code === 'changes-do-not-fit')?.related.length, 2);
+    const { related } = analysis.findings.find(({ code }) => code === 'changes-do-not-fit')!;
+    assert.deepEqual(
+      related.map(({ message }) => message),
+      ['Another change of this plan', 'Another change of this plan'],
+    );
   });
 
   it('takes what fits, also by decimals and for a left-hander', () => {
@@ -30,6 +34,31 @@ describe('changes-do-not-fit', () => {
       ),
       'mira.student.yaml': 'student: 1\nhand: left',
     });
+  });
+
+  it('takes each number for all that is rounded to it, a written zero too', () => {
+    // 0.4° right, 2.6° right and 2.2° left are such a swing: half a degree of each is not written.
+    assertNone('changes-do-not-fit', plan('0 deg', '3 deg right', '2 deg left'));
+    assertNone('changes-do-not-fit', plan('2 deg right', '3 deg right', '0.5 deg left'));
+    assertMarked(
+      'changes-do-not-fit',
+      `${plan('0.0 deg', '3.0 deg right', '2.8 deg left')}
+#                                        ^^^^^^^^^^^^ warning[changes-do-not-fit]`,
+    );
+    assertNone('changes-do-not-fit', plan('0.0 deg', '3.0 deg right', '2.9 deg left'));
+    // A step of the ratio is worth as much of the ball speed as the club is fast: 0.1 of it 4 m/s.
+    const speeds = (ratio: string): string => `swing: 1
+misses: [short]
+plan:
+  - { change: delivery.club_speed, to: 40 m/s, because: short }
+  - { change: flight.speed_ratio, to: ${ratio}, because: short }
+  - { change: flight.ball_speed, to: 57.0 m/s, because: short }`;
+    assertNone('changes-do-not-fit', speeds('1.4'));
+    assertMarked(
+      'changes-do-not-fit',
+      `${speeds('1.400')}
+#                                      ^^^^^^^^ warning[changes-do-not-fit]`,
+    );
   });
 
   it('takes windows that leave room, and marks those that leave none', () => {

@@ -37,7 +37,7 @@ import { runServerCommand } from './server.mjs';
  * @returns {Promise<Check[]>}
  */
 export async function checkPackage(expected) {
-  const { identity, displayName } = await readManifest(expected.vsix);
+  const { identity, displayName, missing } = await readPackage(expected.vsix);
   const setting = {
     folder: expected.folder,
     file: expected.file,
@@ -65,6 +65,11 @@ export async function checkPackage(expected) {
         fact: `${identity} is installed`,
         holds: listed.includes(`${identity}@`),
         seen: listed.trim(),
+      },
+      {
+        fact: 'what its README shows and leads to is in it',
+        holds: missing.length === 0,
+        seen: `not there: ${missing.join(', ')}`,
       },
       {
         fact: `it is activated in ${expected.where}`,
@@ -112,14 +117,27 @@ async function readWorkerActivations(/** @type {import('./workbench.mjs').Tools}
     .filter((text) => /web worker/.test(text));
 }
 
-/** A `.vsix` is a zip archive with the manifest in extension/package.json. */
-async function readManifest(/** @type {string} */ vsix) {
+/** A `.vsix` is a zip archive with the extension's files in extension/; `missing` are those that its README names and it lacks. */
+async function readPackage(/** @type {string} */ vsix) {
   const zip = await loadZip();
   const archive = await zip.loadAsync(await fs.readFile(vsix));
-  const text = await archive.file('extension/package.json')?.async('string');
-  if (!text) throw new Error(`${vsix} holds no extension.`);
-  const { publisher, name, displayName } = JSON.parse(text);
-  return { identity: `${publisher}.${name}`, displayName: String(displayName ?? name) };
+  const names = Object.keys(archive.files).map((name) => name.toLowerCase());
+  const text = (/** @type {string} */ name) =>
+    archive.filter((at) => at.toLowerCase() === `extension/${name}`)[0]?.async('string');
+  const manifest = await text('package.json');
+  if (!manifest) throw new Error(`${vsix} holds no extension.`);
+  const readme = (await text('readme.md')) ?? '';
+  const named = [...readme.matchAll(/(?:\]\(|src="|srcset=")(?!https?:|#)([^)#"\s]+)/g)].map(
+    ([, at = '']) => at,
+  );
+  const isThere = (/** @type {string} */ at) =>
+    names.some((name) => `${name}/`.startsWith(`extension/${at.toLowerCase()}/`));
+  const { publisher, name, displayName } = JSON.parse(manifest);
+  return {
+    identity: `${publisher}.${name}`,
+    displayName: String(displayName ?? name),
+    missing: readme === '' ? ['README.md'] : named.filter((at) => !isThere(at)),
+  };
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) process.exitCode = await main();

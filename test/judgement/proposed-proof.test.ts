@@ -1,7 +1,8 @@
 // What a proposed change is proved by: never something that the record meets already, and turned round for a left-handed player.
 import assert from 'node:assert/strict';
 import { forecastOf, proposalOf } from '../../src/analysis/plan.ts';
-import { proofAgainst, proofHalfWay } from '../../src/judgement/proposed-proof.ts';
+import { proofAgainst, proofHalfWay, proofWithin } from '../../src/judgement/proposed-proof.ts';
+import type { Prediction } from '../../src/judgement/prediction.ts';
 import { builtIn } from '../../src/registry/registry.ts';
 import { analyseFiles } from '../checks/files.ts';
 
@@ -64,6 +65,36 @@ book:
     };
     assert.equal(proofFor('9 cm'), 'delivery.low_point.ahead >= 3 cm');
     assert.equal(proofFor('2.2 cm ± 0.5 cm'), 'delivery.low_point.ahead >= 0 cm');
+  });
+
+  it('is half of what is predicted only where that leads toward it', () => {
+    const { account } = analyseFiles('swing: 1\ndelivery: { low_point: { ahead: 1 cm ahead } }\n');
+    assert.ok(account !== undefined);
+    const foreseer = { account, hand: 'right', registry: builtIn, coverage: 1, faults: [] } as const;
+    const quantity = builtIn.find('delivery.low_point.ahead')!;
+    const proofWhere = (then: number): string => {
+      const moved = {
+        quantity,
+        origin: 'model',
+        value: then,
+        u: 0.002,
+        difference: null,
+        uDifference: null,
+      } as const;
+      const belief = {
+        of: () => ({ means: Float64Array.of(then), covariance: Float64Array.of(0.002 ** 2) }),
+      };
+      const prediction: Prediction = {
+        outlooks: new Map([[quantity.id, moved]]),
+        kept: [],
+        belief,
+        without: [],
+      };
+      return proofWithin('delivery.low_point.ahead >= 6 cm', prediction, [], foreseer);
+    };
+    assert.equal(proofWhere(0.07), 'delivery.low_point.ahead >= 6 cm');
+    assert.equal(proofWhere(0.03), 'delivery.low_point.ahead > 2 cm');
+    assert.equal(proofWhere(-0.03), 'delivery.low_point.ahead >= 6 cm');
   });
 
   it('else lies half-way, in as few decimals as lie between', () => {

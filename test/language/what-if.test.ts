@@ -90,6 +90,18 @@ describe('what if', () => {
     assert.ok(ids(strike.then).every((id) => !ids(strike.now).includes(id)));
   });
 
+  it('turns them alike where nothing of the flight was entered, as those of a record with that speed stand', () => {
+    const windows = (text: string, moves: readonly Move[] = []): WhatIfAnswer['rows'] =>
+      asked(text, moves).rows.filter(({ group }) => group === 'Windows for the goal');
+    const slower = windows(record, [{ id: 'delivery.club_speed', value: 30 }]);
+    const entered = windows(record.replace('club_speed: 41 m/s', 'club_speed: 30 m/s'));
+    assert.equal(slower.length, 3);
+    for (const [i, { now, then }] of slower.entries()) {
+      assert.notEqual(then, now);
+      assert.equal(then, entered[i]!.now);
+    }
+  });
+
   it('says what a change loads that the student’s file notes as injured, and what changes for a reason do', () => {
     const files = {
       ...planFiles,

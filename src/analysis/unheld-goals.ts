@@ -1,5 +1,5 @@
 // Which shapes that are wanted nothing is held against, and why; a goal that is passed over in silence would seem to stand.
-import { wantedOf } from '../judgement/goal-standing.ts';
+import { askedOf, wantedOf } from '../judgement/goal-standing.ts';
 import { beliefAsItStands } from '../judgement/standing-number.ts';
 import type { Account } from '../model/account.ts';
 import type { Located } from '../record/document.ts';
@@ -20,8 +20,9 @@ export function unheldGoals(subject: Known, account: Account | undefined): reado
   const belief = beliefAsItStands(account, subject.student?.document.hand?.value);
   return goalsOf(subject).flatMap(({ uri, goal }): UnheldGoal[] => {
     const { shape, targets } = goal;
-    if (shape === undefined || findShape(shape.value) === undefined) return [];
-    const isInNumbers = targets.has('start') && targets.has('curve');
+    const word = shape && findShape(shape.value);
+    if (shape === undefined || word === undefined) return [];
+    const isInNumbers = askedOf(word).every((key) => targets.has(key));
     const isHeld = wantedOf(goal, belief, situation, subject.registry).some(({ key }) => key === 'shape');
     if (isHeld || isInNumbers) return [];
     const reason =

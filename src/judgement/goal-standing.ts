@@ -5,7 +5,7 @@ import type { Player } from '../model/mirror.ts';
 import { windowsOfShape, type Interval } from '../model/windows.ts';
 import type { Goal } from '../record/document.ts';
 import type { Span } from '../measure/measure.ts';
-import type { Quantity } from '../registry/quantity.ts';
+import type { Quantity, Shape } from '../registry/quantity.ts';
 import { findContact, findShape, type Registry } from '../registry/registry.ts';
 import type { Belief } from './belief.ts';
 import { chanceInAll } from './chance.ts';
@@ -71,15 +71,22 @@ function wantedOfShape(
 ): readonly Wanted[] {
   const shape = word && findShape(word.value);
   const carry = numbers.find(({ key }) => key === 'carry')?.min ?? belief.of(['flight.carry']).means[0]!;
-  if (word === undefined || shape === undefined || player.hand === undefined || Number.isNaN(carry))
-    return [];
+  if (word === undefined || shape === undefined || player.hand === undefined) return [];
   const windows = windowsOfShape(shape, carry);
-  return (['start', 'curve'] as const).flatMap((key) => {
+  const open = askedOf(shape).filter((key) => !numbers.some((one) => one.key === key));
+  // What a shape asks of the curve is a share of the carry; held by half, it would seem met.
+  if (open.includes('curve') && Number.isNaN(carry)) return [];
+  return open.flatMap((key) => {
     const [quantity, window] = [registry.find(`flight.${key}`), windows[key]];
-    if (quantity === undefined || window === undefined || numbers.some((one) => one.key === key)) return [];
+    if (quantity === undefined || window === undefined) return [];
     const ends = [window.min, window.max].map((end) => mirroredNumber(quantity.id, end, player));
     return [{ key: 'shape', quantity, min: Math.min(...ends), max: Math.max(...ends), span: word.span }];
   });
+}
+
+/** What the word for a shape says something of. */
+export function askedOf(shape: Shape): readonly ('start' | 'curve')[] {
+  return (['start', 'curve'] as const).filter((key) => shape[key] !== undefined);
 }
 
 export function standingOf(wanted: Wanted, belief: Belief, player: Player): Standing {

@@ -1,6 +1,7 @@
 // Makes what an editor shows in its list of proposals out of words: the exact range, the order, quotes where YAML needs them; knows no golf.
 import { rangeOf, type LineTable } from '../analysis/positions.ts';
 import type { Span } from '../measure/measure.ts';
+import type { Cursor } from '../record/cursor.ts';
 import type { CompletionItem } from './shapes.ts';
 
 /** One proposal, before it is known where it stands in the order. */
@@ -21,6 +22,8 @@ export interface Proposal {
   readonly again?: boolean;
   /** True for the one that is most likely, wherever it stands in the order. */
   readonly isLikely?: boolean;
+  /** What it takes the place of, where that is more than the word. */
+  readonly span?: Span;
 }
 
 /** As the language server protocol numbers them. */
@@ -50,7 +53,6 @@ export function itemsFrom(
   table: LineTable,
   { snippets, asksAgain }: Abilities,
 ): CompletionItem[] {
-  const range = rangeOf(table, span);
   const seen = new Set<string>();
   const items: CompletionItem[] = [];
   for (const proposal of proposals) {
@@ -67,7 +69,7 @@ export function itemsFrom(
       filterText: filter ?? label,
       insertTextFormat: isSnippet === true ? 2 : 1,
       insertTextMode: 1,
-      textEdit: { range, newText: text },
+      textEdit: { range: rangeOf(table, proposal.span ?? span), newText: text },
       ...(isLikely === true ? { preselect: true } : {}),
       ...(again === true && asksAgain
         ? { command: { title: 'Propose what comes next', command: 'editor.action.triggerSuggest' } }
@@ -79,9 +81,22 @@ export function itemsFrom(
 
 /** The words as a YAML value, in quotes only where they must be. */
 export function asValue(words: string, quote: '' | '"' | "'", style: 'block' | 'flow'): string {
-  if (quote === '"') return words.replace(/[\\"]/g, '\\$&');
+  if (quote === '"') return JSON.stringify(words).slice(1, -1);
   if (quote === "'") return words.replace(/'/g, "''");
-  return isPlain(words, style) ? words : `"${words.replace(/[\\"]/g, '\\$&')}"`;
+  return isPlain(words, style) ? words : JSON.stringify(words);
+}
+
+/** A proposal within a value that stands there already, which gets quotes where it needs them with the words in it. */
+export function withinValue(
+  proposal: Proposal,
+  { value, word, start, end }: { value: string; word: Span; start: number; end: number },
+  { quote, style }: Pick<Cursor, 'quote' | 'style'>,
+): Proposal {
+  if (quote !== '') return { ...proposal, text: asValue(proposal.text, quote, style) };
+  const whole = value.slice(0, start) + proposal.text + value.slice(end);
+  if (isPlain(whole.trimEnd(), style)) return proposal;
+  const filter = value.slice(0, start) + (proposal.filter ?? proposal.label);
+  return { ...proposal, text: asValue(whole, quote, style), filter, span: word };
 }
 
 function isPlain(words: string, style: 'block' | 'flow'): boolean {

@@ -48,9 +48,9 @@ export function proposeKeys(desire: Desire, path: Path): Proposal[] {
   });
 }
 
-/** With the quotation marks that are there. */
+/** With the quotation marks that are there, else with those that it needs. */
 function quoted(key: string, { cursor: { quote, style } }: Desire): string {
-  return quote === '' ? key : `${quote}${asValue(key, quote, style)}${quote}`;
+  return quote === '' ? asValue(key, quote, style) : `${quote}${asValue(key, quote, style)}${quote}`;
 }
 
 /** The key with its colon, and for a mapping the line on which its first key will stand. */

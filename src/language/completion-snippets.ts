@@ -57,7 +57,7 @@ function newRecord(desire: Desire): Proposal {
     'swing: 1',
     `student: ${paths('student', earlier?.student?.value)}`,
     `date: ${gap(today)}`,
-    `club: ${gap(earlier?.club?.value ?? '')}`,
+    `club: ${gap(earlier?.club && asValue(earlier.club.value, '', 'block'))}`,
     `template: ${paths('template', earlier?.template?.value)}`,
     `faults_from: ${paths('faults', earlier?.faultsFrom?.value)}`,
   ];
@@ -170,7 +170,11 @@ function blank(quantity: Quantity, desire: Desire, { gap, choice }: Stops): stri
   const [direction] = habit.directions;
   const word = direction === undefined ? '' : ` ${habit.isOneSided ? direction : choice(habit.directions)}`;
   const unit = habit.unit === '' ? '' : ` ${habit.unit}`;
-  return `${number}${escapeSnippet(unit)}${word}${habit.method === undefined ? '' : ` by ${escapeSnippet(habit.method)}`}`;
+  if (habit.method === undefined) return `${number}${escapeSnippet(unit)}${word}`;
+  const by = ` by ${habit.method}`;
+  return asValue(`0${by}`, '', 'block') === `0${by}`
+    ? `${number}${escapeSnippet(unit)}${word}${escapeSnippet(by)}`
+    : `"${number}${escapeSnippet(unit)}${word}${escapeSnippet(asValue(by, '"', 'block'))}"`;
 }
 
 function statedFault(desire: Desire): Proposal {
@@ -221,7 +225,7 @@ function window(quantity: Quantity, desire: Desire): Proposal {
 function longForm(quantity: Quantity, desire: Desire): Proposal {
   const { gap, choice } = stops();
   const { unit, directions, methods } = habitOf(quantity, desire);
-  const text = `{ value: ${gap('0')}${unit === '' ? '' : ` ${escapeSnippet(unit)}`}${turn(directions, choice)}, by: ${choice(methods)}, note: "${gap()}" }`;
+  const text = `{ value: ${gap('0')}${unit === '' ? '' : ` ${escapeSnippet(unit)}`}${turn(directions, choice)}, by: ${choice(methods.map((name) => asValue(name, '', 'flow')))}, note: "${gap()}" }`;
   return snippet('the long form', text, 'value, method and note', 'long form');
 }
 

@@ -8,7 +8,14 @@ import { lineEnd, lineStart } from '../record/lines.ts';
 import { proposeCodes } from './completion-codes.ts';
 import { continueExpression } from './completion-expression.ts';
 import { habitOf } from './completion-habits.ts';
-import { escapeSnippet, itemsFrom, type Abilities, type Proposal } from './completion-item.ts';
+import {
+  asValue,
+  escapeSnippet,
+  itemsFrom,
+  withinValue,
+  type Abilities,
+  type Proposal,
+} from './completion-item.ts';
 import { proposeKeys } from './completion-keys.ts';
 import { aboutAt, continueAbout } from './completion-about.ts';
 import { placeAt, quantityAt, type Path } from './completion-place.ts';
@@ -154,7 +161,9 @@ function itemKeys(desire: Desire, offset: number): Found {
 function inBraces(keys: readonly Proposal[], { snippets }: Desire): readonly Proposal[] {
   return keys.map((key) => ({
     ...key,
-    text: snippets ? `{ ${escapeSnippet(key.label)}: $0 }` : `{ ${key.label}: }`,
+    text: snippets
+      ? `{ ${escapeSnippet(asValue(key.label, '', 'flow'))}: $0 }`
+      : `{ ${asValue(key.label, '', 'flow')}: }`,
     isSnippet: snippets,
   }));
 }
@@ -187,9 +196,10 @@ function valuesAt(desire: Desire, offset: number): Found {
     const full = offset > word.end ? text.slice(word.start, offset) : value;
     const found = continueAbout(about, full, offset - word.start, desire);
     if (found === undefined) return { span: word, proposals: none };
+    const { start, end } = found;
     return {
-      span: { start: word.start + found.start, end: word.start + found.end },
-      proposals: found.proposals,
+      span: { start: word.start + start, end: word.start + end },
+      proposals: found.proposals.map((one) => withinValue(one, { value: full, word, start, end }, cursor)),
     };
   }
   const isMessage = kind === 'workspace' && path[0] === 'checks' && path.at(-1) === 'message';
@@ -211,12 +221,13 @@ function valuesAt(desire: Desire, offset: number): Found {
 }
 
 function methods(desire: Desire, path: Path): Proposal[] {
-  const { analysis } = desire;
+  const { analysis, cursor } = desire;
+  const { quote, style } = cursor;
   const quantity = quantityAt(analysis.document.kind, path.slice(0, -1), analysis.subject.registry)!;
   const known = methodWords(desire);
   return habitOf(quantity, desire).methods.map((name) => ({
     label: name,
-    text: name,
+    text: asValue(name, quote, style),
     kind: 'word',
     detail: known.find(({ word }) => word === name)?.detail,
   }));

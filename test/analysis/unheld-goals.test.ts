@@ -34,6 +34,13 @@ describe('goals that nothing is held against', () => {
     assert.match(unheldIn(bare, 'hand: right\n')[0] ?? '', /^draw: how far the ball carries is not known/);
   });
 
+  it('are none where all that the shape says stands in numbers', () => {
+    const bare = 'swing: 1\nstudent: ansa.student.yaml\ndelivery: { path: 3 deg left }\n';
+    assert.deepEqual(unheldIn(`${bare}goals: [{ shape: draw, curve: 5 m left }]`, 'hand: right\n'), []);
+    assert.deepEqual(unheldIn(`${bare}goals: [{ shape: push draw, curve: 5 m left }]`, 'hand: right\n'), []);
+    assert.equal(unheldIn(`${bare}goals: [{ shape: draw, start: 1 deg right }]`, 'hand: right\n').length, 1);
+  });
+
   it('are none where start and curve stand in numbers', () => {
     const goals = 'goals: [{ shape: draw, start: 1 deg right, curve: 5 m left }]';
     assert.deepEqual(unheldIn(`${record}${goals}`, ''), []);

@@ -9,6 +9,7 @@ import { svgOf } from '../draw/picture.tsx';
 import { pictures, sheetsOf, type Sheet as Drawn } from '../draw/pictures.tsx';
 import { cssTheme } from '../draw/theme.ts';
 import type { Span } from '../measure/measure.ts';
+import { upperFirst } from '../measure/quote.ts';
 import { checkpoints } from '../registry/quantity.ts';
 
 export interface Sheet {
@@ -194,8 +195,4 @@ function drawn({ name, title, draw }: Drawn): SheetPicture {
 
 function idsIn(svg: string): readonly string[] {
   return [...new Set([...svg.matchAll(/ data-id="([^"]+)"/g)].map(([, id = '']) => id))];
-}
-
-function upperFirst(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

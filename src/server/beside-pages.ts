@@ -110,10 +110,12 @@ export function serveBesidePages({ connection, files, desk, signalOf, normal }: 
       const name = decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
       const analysis = await analysisOf({ uri, name }, signalOf(token));
       if (typeof analysis === 'string') return { kind: 'refused', words: analysis };
-      const html = recordAudit(name, analysis);
-      return html === undefined
-        ? { kind: 'refused', words: `Found \`${name}\`; expected a record that ends in .swing.yaml.` }
-        : { kind: 'page', title: name, html };
+      const audit = recordAudit(name, analysis) ?? {
+        reason: `Found \`${name}\`; expected a record that ends in .swing.yaml.`,
+      };
+      return 'reason' in audit
+        ? { kind: 'refused', words: audit.reason }
+        : { kind: 'page', title: name, html: audit.html };
     },
   );
 }

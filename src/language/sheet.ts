@@ -10,6 +10,7 @@ import { pictures, sheetsOf, type Sheet as Drawn } from '../draw/pictures.tsx';
 import { cssTheme } from '../draw/theme.ts';
 import type { Span } from '../measure/measure.ts';
 import { upperFirst } from '../measure/quote.ts';
+import { lastNameIn } from '../record/reference.ts';
 import { checkpoints } from '../registry/quantity.ts';
 
 export interface Sheet {
@@ -118,7 +119,7 @@ export function sheetOf(analysis: Analysis, checkpoint: string | null = null): S
 function titleOf({ document, subject, uri }: Analysis): string {
   const { club, date } = document.kind === 'swing' ? document : {};
   const words = [subject.student?.document.name?.value, club?.value, date?.value].filter(Boolean);
-  return words.length > 0 ? words.join(', ') : decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
+  return words.length > 0 ? words.join(', ') : lastNameIn(uri);
 }
 
 function stateOf({ findings }: Analysis): readonly string[] {

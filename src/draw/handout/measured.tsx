@@ -10,7 +10,7 @@ import { FigureChange, isOnFigure } from './figure-change.tsx';
 import { most, shortened } from './shortened.ts';
 import type { Speech } from './speech.ts';
 import type { TextKey } from './texts.ts';
-import { ArcAndGround, fromAbove, fromFront, PathAndFace } from './strike-change.tsx';
+import { ArcAndGround, enlargementOf, fromAbove, fromFront, PathAndFace } from './strike-change.tsx';
 
 export interface Measured {
   readonly lines: readonly string[];
@@ -111,7 +111,7 @@ const cell = { width: 176, height: 190 } as const;
 function MeasuredPicture({
   drawn,
   analysis,
-  speech: { say },
+  speech: { say, number: written },
   theme,
 }: {
   readonly drawn: readonly Cell[];
@@ -119,11 +119,17 @@ function MeasuredPicture({
   readonly speech: Speech;
   readonly theme: Theme;
 }): Picture {
+  const enlargement = enlargementOf([analysis]);
+  const note =
+    enlargement !== 1 && drawn.some(({ shape }) => shape === 'above')
+      ? say('larger', { times: written(enlargement) })
+      : undefined;
+  const sentences = [...drawn.map(sentenceOf), ...(note === undefined ? [] : [note])];
   return (
     <Frame
       name={name}
       title={say('measured')}
-      words={drawn.map((one) => `${sentenceOf(one)}.`).join(' ')}
+      words={sentences.map((one) => `${one}.`).join(' ')}
       width={cell.width * drawn.length}
       height={cell.height}
       theme={theme}
@@ -136,7 +142,12 @@ function MeasuredPicture({
             {shape === 'figure' && (
               <FigureChange {...props} at={{ x: middle, y: 124 }} size={112} picture={`${name}-${i}`} />
             )}
-            {shape === 'above' && <PathAndFace {...props} at={{ x: middle, y: 96 }} />}
+            {shape === 'above' && <PathAndFace {...props} {...{ enlargement }} at={{ x: middle, y: 90 }} />}
+            {shape === 'above' && note !== undefined && (
+              <text x={middle} y={cell.height - 41} text-anchor="middle" font-size="9.5" fill={theme.soft}>
+                {fitted(note, cell.width - 4, 9.5)}
+              </text>
+            )}
             {shape === 'front' && <ArcAndGround {...props} at={{ x: middle, y: 104 }} />}
             <text x={middle} y={cell.height - 24} text-anchor="middle" font-size="11" fill={theme.soft}>
               {fitted(title, cell.width - 8, 11)}

@@ -32,3 +32,8 @@ export function quoteList(words: readonly string[]): string {
   if (quoted.length < 2) return quoted.join('');
   return `${quoted.slice(0, -1).join(', ')} or ${quoted.at(-1)}`;
 }
+
+/** With a capital where it begins, as a sentence or a title does. */
+export function upperFirst(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

@@ -1,7 +1,7 @@
 // Reads one quantity of a workspace's own: what it says itself, and what it takes from the one that it is like; knows no expression.
 import type { Notation } from '../measure/measure.ts';
 import { findNearest } from '../measure/nearest.ts';
-import { quote, quoteList } from '../measure/quote.ts';
+import { quote, quoteList, upperFirst } from '../measure/quote.ts';
 import { showWindow } from '../measure/show.ts';
 import { findUnit } from '../measure/units.ts';
 import {
@@ -148,7 +148,7 @@ function quantityAt(
     section,
     ...(checkpoint === undefined ? {} : { checkpoint }),
     key,
-    title: words.charAt(0).toUpperCase() + words.slice(1),
+    title: upperFirst(words),
     meaning: wordsAt(value, 'meaning') ?? like?.meaning ?? '',
     from: wordsAt(value, 'from') ?? like?.from ?? '',
     to: wordsAt(value, 'to') ?? like?.to ?? '',

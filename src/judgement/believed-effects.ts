@@ -1,5 +1,5 @@
 // What a fault book believes that planned changes bring about where the model does not know it, with how far and how surely; runs no prediction.
-import { faceIds } from '../model/held-face.ts';
+import { faceIds, heldId } from '../model/held-face.ts';
 import { intervene, type Change } from '../model/intervention.ts';
 import { mirroredNumber } from '../model/mirror.ts';
 import type { BelievedEffect } from '../record/document.ts';
@@ -53,7 +53,7 @@ function partsOf(one: Made, foreseer: Foreseer, all: readonly Made[]): readonly 
 
 /** Of a face that is only kept since nobody says anything of it, a belief says something. */
 function isOfModel({ id }: Quantity, one: Made, withHeld: readonly Change[], { account }: Foreseer): boolean {
-  if (withHeld.length > 1 && id === 'delivery.face') return false;
+  if (withHeld.length > 1 && id === heldId) return false;
   const asked = faceIds.includes(id) ? [changeOf(one)] : withHeld;
   return (intervene(account, asked)?.effects.get(id)?.difference ?? null) !== null;
 }
@@ -118,7 +118,7 @@ function countedOnce(
     );
     return rest.length > 0 && (intervene(account, rest)?.effects.get(id)?.difference ?? 0) !== 0;
   });
-  if (!isLinked && id !== 'delivery.face') return effect;
+  if (!isLinked && id !== heldId) return effect;
   const further = together(groups.filter((group) => !speaks(group)).flat(), foreseer);
   const besides = intervene(account, changesOf(made, account, further))?.effects.get(id);
   return {

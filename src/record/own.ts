@@ -2,7 +2,7 @@
 import type { Problem } from '../measure/measure.ts';
 import { findNearest } from '../measure/nearest.ts';
 import { quote, quoteList } from '../measure/quote.ts';
-import { siUnits } from '../measure/unit-table.ts';
+import { dimensions } from '../measure/unit-table.ts';
 import { checkpoints } from '../registry/quantity.ts';
 import { registryWith, type Registry } from '../registry/registry.ts';
 import type { Located } from './document.ts';
@@ -202,7 +202,6 @@ function readShown(
   const quantity =
     registry.find(key) ?? registry.quantities.find(({ dimension, unit }) => dimension === key && unit !== '');
   if (quantity === undefined) {
-    const dimensions = Object.keys(siUnits);
     const ids = registry.quantities.map(({ id }) => id);
     const nearest = registry.broken.has(key) ? undefined : findNearest(key, [...dimensions, ...ids]);
     problems.push({

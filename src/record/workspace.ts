@@ -2,7 +2,7 @@
 import type { Dimension, Problem, Span } from '../measure/measure.ts';
 import { findNearest } from '../measure/nearest.ts';
 import { quote, quoteList } from '../measure/quote.ts';
-import { siUnits } from '../measure/unit-table.ts';
+import { dimensions, isDimension } from '../measure/unit-table.ts';
 import type { Method } from '../registry/quantity.ts';
 import { registryWith, type Registry } from '../registry/registry.ts';
 import { readCalibration } from './calibration.ts';
@@ -131,7 +131,6 @@ function readOfQuantity(
   const { registry, problems } = reader;
   const quantity = registry.find(key);
   if (quantity === undefined) {
-    const dimensions = Object.keys(siUnits);
     const nearest = registry.broken.has(key)
       ? undefined
       : findNearest(key, [...dimensions, ...registry.quantities.map(({ id }) => id)]);
@@ -147,8 +146,4 @@ function readOfQuantity(
   if (value.kind !== 'scalar' || isEmpty(value)) return [];
   const u = readFigure(value, quantity.dimension, reader);
   return u === undefined ? [] : [[key, { u, source: 'the workspace file' }]];
-}
-
-function isDimension(key: string): key is Dimension {
-  return Object.hasOwn(siUnits, key);
 }

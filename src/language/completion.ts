@@ -32,8 +32,8 @@ export interface CompletionRequest extends Abilities {
   readonly files: readonly string[];
   /** The student's record before this one. */
   readonly earlier: SwingRecord | undefined;
-  /** Each quantity as it was measured the last time; those of `earlier` where it is left out. */
-  readonly usual?: ReadonlyMap<string, Entry> | undefined;
+  /** Each quantity as it was measured the last time. */
+  readonly usual: ReadonlyMap<string, Entry>;
   /** Year, month and day, as a record has it. */
   readonly today: string;
 }

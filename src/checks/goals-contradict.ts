@@ -1,10 +1,11 @@
 // The check that says which goals for one club no single shot could meet together, at each of the two.
 import type { Span } from '../measure/measure.ts';
 import { finishWithin } from '../physics/flight-geometry.ts';
+import { intervalOf, wantedOfContact } from '../judgement/goal-standing.ts';
 import { grouped } from '../judgement/grouped.ts';
 import { quote } from '../measure/quote.ts';
 import type { Goal } from '../record/document.ts';
-import { findContact, findShape } from '../registry/registry.ts';
+import { findShape } from '../registry/registry.ts';
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
 import { textAt } from './fixes.ts';
@@ -110,13 +111,19 @@ interface Ask {
 }
 
 function asksOf(goal: Goal, subject: Subject): readonly Ask[] {
-  const numbers = [...goal.targets].map(([key, { quantity, target, span }]): Ask => {
-    const about = { goal, about: quantity.id, key, span };
-    if (target.kind === 'window') return { ...about, min: target.from, max: target.to };
-    const leeway = target.stated ?? quantity.uncertainty.otherwise;
-    return { ...about, min: target.value - leeway, max: target.value + leeway };
-  });
-  return [...numbers, ...asksOfShape(goal, subject), ...asksOfContact(goal)];
+  const numbers = [...goal.targets].map(([key, { quantity, target, span }]): Ask => ({
+    goal,
+    about: quantity.id,
+    key,
+    span,
+    ...intervalOf(target, quantity),
+  }));
+  const contact = wantedOfContact(goal, subject.registry).map((one): Ask => ({
+    ...one,
+    goal,
+    about: one.quantity.id,
+  }));
+  return [...numbers, ...asksOfShape(goal, subject), ...contact];
 }
 
 /** A word against a word by the sides that they name; against numbers only where the hand tells which side that is. */
@@ -140,20 +147,6 @@ function asksOfShape(goal: Goal, subject: Subject): readonly Ask[] {
       });
     return asks;
   });
-}
-
-function asksOfContact(goal: Goal): readonly Ask[] {
-  const { contact: word } = goal;
-  const contact = word && findContact(word.value);
-  if (word === undefined || contact === undefined) return [];
-  return contact.windows.map(({ id, min = -Infinity, max = Infinity }) => ({
-    goal,
-    about: id,
-    min,
-    max,
-    key: 'contact',
-    span: word.span,
-  }));
 }
 
 /** Windows that only touch leave a single number, which no shot is exactly. */

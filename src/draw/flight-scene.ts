@@ -1,6 +1,7 @@
 // What is known of a flight, in metres from the ball, and the scale that it all fits into; knows no shape and no colour.
 import { flightPathOf } from '../analysis/flight-path.ts';
 import type { Analysis } from '../analysis/result.ts';
+import { intervalOf } from '../judgement/goal-standing.ts';
 import { landingsOf, type Ellipse } from '../model/shots.ts';
 import type { Value } from '../model/value.ts';
 import type { Interval } from '../model/windows.ts';
@@ -111,7 +112,6 @@ function landingAt(carry: Value, finish: Value | undefined): Landing | undefined
   return { ahead, right, uAhead: carry.u ?? 0, uRight: finish?.u ?? 0, id: carry.id };
 }
 
-/** A single number is met as exactly as it is written, or else as its quantity is read without an instrument. */
 function goalOf({ document, subject }: Analysis): Scene['goal'] {
   if (document.kind !== 'swing' || document.goals[0] === undefined) return undefined;
   const { targets } = document.goals[0];
@@ -119,10 +119,7 @@ function goalOf({ document, subject }: Analysis): Scene['goal'] {
     const found = targets.get(key) ?? targets.get(`flight.${key}`);
     const bounds = subject.registry.find(`flight.${key}`)?.bounds;
     if (found === undefined || bounds === undefined) return undefined;
-    const { target, quantity } = found;
-    const leeway = target.kind === 'window' ? 0 : (target.stated ?? quantity.uncertainty.otherwise);
-    const [from, to] = target.kind === 'window' ? [target.from, target.to] : [target.value, target.value];
-    const window = { min: from - leeway, max: to + leeway };
+    const window = intervalOf(found.target, found.quantity);
     return window.min >= bounds.min && window.max <= bounds.max ? window : undefined;
   };
   const [carry, finish] = [interval('carry'), interval('finish')];

@@ -37,7 +37,7 @@ const worth = 0.15;
 const leastGain = 0.02;
 /** Sets of each size that are run through the whole model in the end. */
 const mostTried = 3;
-/** Sets that the whole model refuses, for a goal that they lead away from, before a size is given up. */
+/** Sets that the whole model refuses, for a goal that they lead away from, before a size is given up: a judgement. */
 const mostRefused = 6;
 const mostKept = 40;
 

@@ -190,6 +190,7 @@ function likeOf(
       ? 'a quantity that is known; its own declaration stands further down, or cannot be read'
       : 'the full id of a quantity that is known, or that stands above',
     ...(nearest === undefined ? {} : { nearest }),
+    unknown: word.value,
   });
   return 'unknown';
 }

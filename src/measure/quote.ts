@@ -17,8 +17,9 @@ export function collapseSpaces(text: string): string {
 }
 
 /** Controls but line breaks and tabs, and marks that turn the writing direction: what could steer an editor or a terminal. */
-// eslint-disable-next-line no-control-regex
-const steering = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/g;
+export const steering =
+  // eslint-disable-next-line no-control-regex
+  /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/g;
 
 /** What another person wrote, line breaks kept, with a sign in the place of each that could steer whoever shows it. */
 export function harmless(text: string): string {

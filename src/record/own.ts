@@ -2,7 +2,7 @@
 import type { Problem } from '../measure/measure.ts';
 import { findNearest } from '../measure/nearest.ts';
 import { quote, quoteList } from '../measure/quote.ts';
-import { siUnits } from '../measure/unit-table.ts';
+import { dimensions } from '../measure/unit-table.ts';
 import { checkpoints } from '../registry/quantity.ts';
 import { registryWith, type Registry } from '../registry/registry.ts';
 import type { Located } from './document.ts';
@@ -208,7 +208,6 @@ function readShown(pair: Pair, { registry, problems }: Reader): readonly (readon
 
 /** What is wrong with a key that is neither the id of a quantity nor a dimension. */
 export function neitherIdNorDimension(code: string, { key, keySpan }: Pair, registry: Registry): Problem {
-  const dimensions = Object.keys(siUnits);
   const ids = registry.quantities.map(({ id }) => id);
   const nearest = registry.broken.has(key) ? undefined : findNearest(key, [...dimensions, ...ids]);
   return {

@@ -1,6 +1,6 @@
 // Reads the workspace file from its tree: coverage, how loud each finding is, how good each method is, shots, flight; knows no record.
 import type { Dimension, Problem, Span } from '../measure/measure.ts';
-import { siUnits } from '../measure/unit-table.ts';
+import { isDimension } from '../measure/unit-table.ts';
 import type { Method } from '../registry/quantity.ts';
 import { registryWith, type Registry } from '../registry/registry.ts';
 import { readCalibration } from './calibration.ts';
@@ -135,8 +135,4 @@ function readOfQuantity(
   if (value.kind !== 'scalar' || isEmpty(value)) return [];
   const u = readFigure(value, quantity.dimension, reader);
   return u === undefined ? [] : [[key, { u, source: 'the workspace file' }]];
-}
-
-function isDimension(key: string): key is Dimension {
-  return Object.hasOwn(siUnits, key);
 }

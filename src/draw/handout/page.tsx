@@ -117,7 +117,7 @@ function lettersOfSheet({
   const cardLetters = cards.map(
     ({ title: name, step, feel, drills, why }) => [name, step, feel, ...drills, why].join('').length,
   );
-  const rest = [title, ...wish, ...saw.flatMap((one) => [one.title, one.text]), misses, doubts]
+  const rest = [title, ...wish, ...saw.flatMap((one) => [one.title, one.text]), misses, ...doubts]
     .concat(chains.flat(), measureNext, care, gaps, further, measured?.lines ?? [], measured?.fuller ?? [])
     .join('').length;
   return rest + cards.length * Math.max(0, ...cardLetters);
@@ -139,7 +139,9 @@ function Saw({ content: { speech, saw, misses, doubts } }: { readonly content: C
         </ul>
       )}
       {misses !== undefined && <p>{misses}</p>}
-      {doubts !== undefined && <p>{doubts}</p>}
+      {doubts.map((doubt) => (
+        <p key={doubt}>{doubt}</p>
+      ))}
     </section>
   );
 }

@@ -2,6 +2,7 @@
 import { nameWithin } from '../checks/agreement.ts';
 import { percent } from '../checks/verdict-words.ts';
 import { showValue, showWindow } from '../measure/show.ts';
+import { lastNameIn } from '../record/reference.ts';
 import { changeWords, sizeWords } from './comparison-words.ts';
 import { counted, dayOf, outcomeInShort } from './outcome-words.ts';
 import type {
@@ -29,7 +30,7 @@ export function gapsOf({ lessons, undated, sameDays, unmeasured }: ClubProgress)
     ...(undated.length === 0
       ? []
       : [
-          `Left out, since ${undated.length === 1 ? 'it has' : 'they have'} no date: ${undated.map(({ uri }) => fileOf(uri)).join(', ')}.`,
+          `Left out, since ${undated.length === 1 ? 'it has' : 'they have'} no date: ${undated.map(({ uri }) => lastNameIn(uri)).join(', ')}.`,
         ]),
     ...(sameDays.length === 0
       ? []
@@ -75,8 +76,4 @@ export function heldWords({ plan, outcome, decided }: HeldPoint): string {
   if (decided !== undefined)
     return `a later lesson: the plan of ${dayOf(plan)} was decided on ${dayOf(decided.next)}`;
   return `of the plan of ${dayOf(plan)}: ${outcomeInShort(outcome)}`;
-}
-
-function fileOf(uri: string): string {
-  return decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
 }

@@ -2,6 +2,7 @@
 import { flightPathOf } from '../analysis/flight-path.ts';
 import { goalsOf } from '../analysis/plan.ts';
 import type { Analysis } from '../analysis/result.ts';
+import { intervalOf } from '../judgement/goal-standing.ts';
 import { showValue, showWindow } from '../measure/show.ts';
 import { landingsOf, type Ellipse } from '../model/shots.ts';
 import type { Value } from '../model/value.ts';
@@ -129,7 +130,6 @@ function landingAt(carry: Value, finish: Value | undefined): Landing | undefined
   return { ahead, right, uAhead: carry.u ?? 0, uRight: finish?.u ?? 0, id: carry.id };
 }
 
-/** A single number is met as exactly as it is written, or else as its quantity is read without an instrument. */
 function zonesOf(analysis: Analysis): { readonly zones: readonly Zone[]; readonly left: readonly string[] } {
   const { registry } = analysis.subject;
   const left: string[] = [];
@@ -139,12 +139,10 @@ function zonesOf(analysis: Analysis): { readonly zones: readonly Zone[]; readonl
       const bounds = registry.find(`flight.${key}`)?.bounds;
       if (found === undefined || bounds === undefined) return undefined;
       const { target, quantity } = found;
-      const leeway = target.kind === 'window' ? 0 : (target.stated ?? quantity.uncertainty.otherwise);
-      const [from, to] = target.kind === 'window' ? [target.from, target.to] : [target.value, target.value];
-      const window = { min: from - leeway, max: to + leeway };
+      const window = intervalOf(target, quantity);
       if (window.min >= bounds.min && window.max <= bounds.max) return window;
       left.push(
-        `the goal’s ${beyond(quantity, from === to ? showValue(quantity, from) : showWindow(quantity, from, to))}`,
+        `the goal’s ${beyond(quantity, target.kind === 'window' ? showWindow(quantity, target.from, target.to) : showValue(quantity, target.value))}`,
       );
       return undefined;
     };

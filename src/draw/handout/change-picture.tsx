@@ -5,9 +5,10 @@ import { fitted } from '../lettering.ts';
 import { fixed } from '../geometry.ts';
 import { Frame, type Picture } from '../picture.tsx';
 import type { Theme } from '../theme.ts';
-import { FigureChange, isOnFigure } from './figure-change.tsx';
+import { FigureChange } from './figure-change.tsx';
+import { shapeOf } from './shape-of.ts';
 import type { Speech } from './speech.ts';
-import { ArcAndGround, enlargementOf, fromAbove, fromFront, PathAndFace, Scale } from './strike-change.tsx';
+import { ArcAndGround, enlargementOf, PathAndFace, Scale } from './strike-change.tsx';
 
 const width = 330;
 const half = width / 2;
@@ -27,14 +28,8 @@ export function ChangePicture({
 }): Picture {
   const { quantity, now, aim, then } = change;
   const { say, placed, round, window } = speech;
-  const isFigure = isOnFigure(quantity) && then !== undefined;
-  const shape = isFigure
-    ? 'figure'
-    : fromAbove.includes(quantity.id)
-      ? 'above'
-      : fromFront.includes(quantity.id)
-        ? 'front'
-        : 'scale';
+  const seen = shapeOf(quantity) ?? 'scale';
+  const shape = seen === 'figure' && then === undefined ? 'scale' : seen;
   const enlargement = enlargementOf([analysis, then]);
   const note =
     shape === 'above' && enlargement !== 1 ? say('larger', { times: speech.number(enlargement) }) : undefined;

@@ -6,11 +6,12 @@ import { valueOf } from '../known.ts';
 import { fitted } from '../lettering.ts';
 import { Frame, type Picture } from '../picture.tsx';
 import type { Theme } from '../theme.ts';
-import { FigureChange, isOnFigure } from './figure-change.tsx';
+import { FigureChange } from './figure-change.tsx';
+import { shapeOf, type Shape } from './shape-of.ts';
 import { most, shortened } from './shortened.ts';
 import type { Speech } from './speech.ts';
 import type { TextKey } from './texts.ts';
-import { ArcAndGround, enlargementOf, fromAbove, fromFront, PathAndFace } from './strike-change.tsx';
+import { ArcAndGround, enlargementOf, PathAndFace } from './strike-change.tsx';
 
 export interface Measured {
   readonly lines: readonly string[];
@@ -89,22 +90,12 @@ function entered(
   return { shown, impossible };
 }
 
-type Shape = 'above' | 'front' | 'figure';
-
 interface Cell extends Entered {
   readonly shape: Shape;
 }
 
 /** One of each kind, of the first entry that is seen in it. */
 function cellsOf(shown: readonly Entered[]): readonly Cell[] {
-  const shapeOf = ({ id, ...quantity }: Quantity): Shape | undefined =>
-    fromAbove.includes(id)
-      ? 'above'
-      : fromFront.includes(id)
-        ? 'front'
-        : isOnFigure({ id, ...quantity })
-          ? 'figure'
-          : undefined;
   return (['figure', 'above', 'front'] as const).flatMap((shape): Cell[] => {
     const first = shown.find(({ quantity }) => shapeOf(quantity) === shape);
     return first === undefined ? [] : [{ ...first, shape }];

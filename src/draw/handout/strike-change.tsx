@@ -6,9 +6,6 @@ import { valueOf } from '../known.ts';
 import type { Picture } from '../picture.tsx';
 import type { Theme } from '../theme.ts';
 
-export const fromAbove: readonly string[] = ['delivery.path', 'delivery.face', 'delivery.face_to_path'];
-export const fromFront: readonly string[] = ['delivery.attack', 'delivery.low_point.ahead'];
-
 interface StrikeProps {
   readonly analysis: Analysis;
   readonly quantity: Quantity;

@@ -19,7 +19,6 @@ main section { margin-top: 24px; min-width: 0; }
 .chain li { border: 1.5px solid var(--sw-soft); border-radius: 9px; padding: 2px 10px; font-size: 0.94rem; line-height: 1.3; overflow-wrap: anywhere; }
 .chain li.miss { border-color: var(--sw-alert); color: var(--sw-alert); font-weight: 600; }
 .chain li.cause { border-color: var(--sw-entered); font-weight: 600; }
-.chain li.arrow { border: 0; padding: 0; color: var(--sw-soft); }
 .flight { border: 0; padding: 0; overflow: visible; }
 .cards { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 14rem), 1fr)); gap: 14px; list-style: none; padding: 0; margin: 0; }
 .card { border: 1.5px solid var(--sw-faint); border-top: 5px solid var(--sw-goal); border-radius: 10px; padding: 12px 14px; min-width: 0; overflow-wrap: anywhere; }

@@ -1,5 +1,8 @@
 // The style sheet of a handout as a page: a sheet of paper on the screen and in print, beside the rules of every page.
 
+/** pt: cautions are read however much else there is, so that in print and PDF their letters never get smaller than this: judgement. */
+export const leastOfCare = 8;
+
 export const handoutStyle = `
 main { max-width: 860px; padding: 34px 40px 40px; }
 .top { display: flex; flex-wrap: wrap; align-items: flex-end; justify-content: space-between; gap: 4px 24px; border-bottom: 3px solid var(--sw-entered); padding-bottom: 10px; }
@@ -62,6 +65,8 @@ main footer { margin-top: 22px; }
   .wish { margin-top: 7pt; }
   .flight svg { max-height: 170pt; }
   .care, .wish, .saw li { break-inside: avoid; }
+  .care { font-size: max(${leastOfCare}pt, 1em); }
+  .care h2 { font-size: max(${leastOfCare}pt, 1.15rem); }
   .saw li { margin-bottom: 5pt; }
   .second { break-before: page; }
   .numbers { margin-top: 9pt; break-inside: avoid; }

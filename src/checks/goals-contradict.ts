@@ -10,6 +10,7 @@ import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
 import { textAt } from './fixes.ts';
 import { handOf } from './handed.ts';
+import { straightTo } from './shape-evidence.ts';
 import type { Subject } from './subject.ts';
 
 export const goalsContradict: Check = {
@@ -18,7 +19,7 @@ export const goalsContradict: Check = {
   title: 'Goals that contradict each other',
   explanation: explain({
     found:
-      'Two goals for the same club ask for what no shot can be at once: a draw and a fade, a start to the left and one to the right, two windows without a number in common, or a finish where no ball lands that starts and curves as asked.',
+      'Two goals for the same club ask for what no shot can be at once: a draw and a fade, a start to the left and one to the right, a straight shot and a curve of 15 m, two windows without a number in common, or a finish where no ball lands that starts and curves as asked.',
     matters:
       'No plan can reach both, and none would be proposed. A goal that is a single number reaches as far as its ± or, without one, as its quantity is read without an instrument.',
     raises: `swing: 1
@@ -28,7 +29,7 @@ goals: [{ shape: draw, carry: 178 m }, { shape: fade }]`,
 club: hybrid
 goals: [{ shape: draw, carry: 178 m }, { carry: 170..180 m }]`,
     source:
-      'the meaning of the words in the trade; where a ball lands follows from start, curve and carry by plain geometry.',
+      'the meaning of the words in the trade, and how straight is straight: common practice, no source; where a ball lands follows from start, curve and carry by plain geometry.',
   }),
   kinds: ['swing', 'student'],
   find: (subject) => {
@@ -126,7 +127,7 @@ function asksOf(goal: Goal, subject: Subject): readonly Ask[] {
   return [...numbers, ...asksOfShape(goal, subject), ...contact];
 }
 
-/** A word against a word by the sides that they name; against numbers only where the hand tells which side that is. */
+/** A word against a word by the sides that they name; against numbers where the hand tells which side that is, or the word says straight. */
 function asksOfShape(goal: Goal, subject: Subject): readonly Ask[] {
   const { shape: word } = goal;
   const shape = word && findShape(word.value);
@@ -137,16 +138,20 @@ function asksOfShape(goal: Goal, subject: Subject): readonly Ask[] {
     if (side === undefined) return [];
     const at = { goal, key: 'shape', span: word.span };
     const asks: Ask[] = [{ ...at, about: `side of ${part}`, min: side, max: side }];
+    const about = `flight.${part}`;
     const seen = hand === 'left' ? -side : side;
-    if (hand !== undefined && seen !== 0)
-      asks.push({
-        ...at,
-        about: `flight.${part}`,
-        min: seen > 0 ? 0 : -Infinity,
-        max: seen > 0 ? Infinity : 0,
-      });
+    if (seen === 0) {
+      const most = straightTo(about, subject, carryOf(goal));
+      asks.push({ ...at, about, min: -most, max: most });
+    } else if (hand !== undefined)
+      asks.push({ ...at, about, min: seen > 0 ? 0 : -Infinity, max: seen > 0 ? Infinity : 0 });
     return asks;
   });
+}
+
+function carryOf({ targets }: Goal): number | undefined {
+  const carry = targets.get('carry') ?? targets.get('flight.carry');
+  return carry && intervalOf(carry.target, carry.quantity).max;
 }
 
 /** Windows that only touch leave a single number, which no shot is exactly. */

@@ -85,7 +85,7 @@ function pooled(parts: readonly Part[]): Amount {
   const asked = sumOf(shares.map(({ share }) => share));
   const left = whole.amount === 0 ? 1 : Math.max(0, Math.min(1, 1 - atRate.amount / whole.amount));
   const amount = Math.min(left, asked.amount);
-  // What goes beyond all of it is in reserve.
+  // What goes beyond all of it is in reserve: a change made that much less still takes all of it back (a judgement).
   const u = Math.max(0, asked.u - (asked.amount - amount));
   return sumOf([atRate, product({ amount, u }, whole)]);
 }

@@ -97,7 +97,7 @@ function seen(set: Setting): readonly Block[] {
       text: [line(title, { bold: true }), ...(text === undefined ? [] : ['\n', line(text)])],
       margin: [0, 0, 0, points(5)],
     })),
-    ...[misses, doubts].flatMap((text) =>
+    ...[misses, ...doubts].flatMap((text) =>
       text === undefined ? [] : [line(text, { margin: [0, 0, 0, points(3)] })],
     ),
     ...(saw.length === 0 && chains.length === 0 ? [] : [heading(speech.say('causes'), set)]),

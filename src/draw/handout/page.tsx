@@ -130,7 +130,7 @@ function lettersOfSheet({
   const cardLetters = cards.map(
     ({ title: name, step, feel, drills, why }) => [name, step, feel, ...drills, why].join('').length,
   );
-  const rest = [title, ...wish, ...saw.flatMap((one) => [one.title, one.text]), misses, doubts]
+  const rest = [title, ...wish, ...saw.flatMap((one) => [one.title, one.text]), misses, ...doubts]
     .concat(chains.flat(), measureNext, gaps, further, measured?.lines ?? [], measured?.fuller ?? [])
     .join('').length;
   return rest + cards.length * Math.max(0, ...cardLetters);
@@ -152,7 +152,9 @@ function Saw({ content: { speech, saw, misses, doubts } }: { readonly content: C
         </ul>
       )}
       {misses !== undefined && <p>{misses}</p>}
-      {doubts !== undefined && <p>{doubts}</p>}
+      {doubts.map((doubt) => (
+        <p key={doubt}>{doubt}</p>
+      ))}
     </section>
   );
 }

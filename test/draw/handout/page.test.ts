@@ -183,6 +183,14 @@ describe('a handout of a record with little in it', () => {
     assert.match(html, /data-picture="handout-measured"/);
   });
 
+  it('says beside planned changes too what no swing can be', () => {
+    const words = wordsFor(
+      'flight: { carry: 900 m }\ndelivery: { attack: 4 deg down }\nplan: [{ change: delivery.attack, to: 2 deg down }]\n',
+    );
+    assert.match(words, /One thing to change/);
+    assert.match(words, /Left out, for no swing can be so: Carry/);
+  });
+
   it('says nothing of causes where no fault was seen, and nothing of goals for another club', () => {
     const files = {
       'lesson.swing.yaml': 'swing: 1\nstudent: a.student.yaml\nclub: iron\nflight: { carry: 150 m }\n',

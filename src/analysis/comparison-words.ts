@@ -93,6 +93,10 @@ export const faultStates: Readonly<Record<FaultChange['state'], string>> = {
 };
 
 /** "carry 176..180 m". */
+/** Two numbers of one quantity stand on a page where entries and goals do; which is which. */
+export const whatGoalsGoBy =
+  'Goals go by what all entries of a record together say; entries stand as they were entered.';
+
 export function goalName({ key, quantity, before, after }: GoalChange): string {
   const { min, max } = (after ?? before)!.wanted;
   const title = nameWithin(quantity);
@@ -158,10 +162,14 @@ export function summaryOf(comparison: Comparison): readonly string[] {
     ...(goals.every(({ state }) => state === 'same') ? [] : ['goals differ']),
     ...(plan.length === 0 ? [] : ['the plan differs']),
     ...(shots.length === 0 ? [] : ['the shots differ']),
-    ...signed.slice(0, 3).map(({ key }) => `${key} differs`),
+    ...signed.slice(0, mostSigned).map(({ key }) => `${key} differs`),
+    ...(signed.length > mostSigned ? [`and ${signed.length - mostSigned} more`] : []),
   ];
   return others.length === 0 ? parts : [...parts, `${upperFirst(others.join(', '))}.`];
 }
+
+/** So many are named, the others counted. */
+const mostSigned = 3;
 
 /** "13 entries changed, 2 new, 1 gone, 5 the same". */
 function entriesInWords({ entries, sameEntries }: Comparison): string {

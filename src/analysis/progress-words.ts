@@ -5,7 +5,15 @@ import { showValue, showWindow } from '../measure/show.ts';
 import { lastNameIn } from '../record/reference.ts';
 import { changeWords, sizeWords } from './comparison-words.ts';
 import { counted, dayOf, outcomeInShort } from './outcome-words.ts';
-import type { ClubProgress, GoalPoint, GoalSeries, HeldPoint, ProgressPoint, Series } from './progress.ts';
+import type {
+  ClubProgress,
+  GoalPoint,
+  GoalSeries,
+  HeldPoint,
+  PlannedTarget,
+  ProgressPoint,
+  Series,
+} from './progress.ts';
 
 /** "4 lessons from 2026-08-03 to 2026-09-28". */
 export function spanWords({ lessons }: ClubProgress): string {
@@ -39,6 +47,12 @@ export function pointWords({ quantity }: Series, { value }: ProgressPoint): stri
     value.how
   ];
   return `${showValue(quantity, value.value, value.u)}${origin}${value.isInDoubt ? ', does not fit its record' : ''}`;
+}
+
+/** "planned on 2026-08-03: 42.0 cm, until 2026-08-24". */
+export function targetWords({ quantity }: Series, { lesson, next, from, to }: PlannedTarget): string {
+  const asked = from === to ? showValue(quantity, from) : showWindow(quantity, from, to);
+  return `planned on ${dayOf(lesson)}: ${asked}${next === undefined ? '' : `, until ${dayOf(next)}`}`;
 }
 
 /** "4.0 cm further ahead ± 2.8 cm from the first to the last, no larger than measuring it twice explains". */

@@ -44,7 +44,7 @@ export function windowRows(analysis: Analysis): string[] {
     const middle = windows.map(({ quantity, middle }) => `${quantity.id} ${showValue(quantity, middle)}`);
     return [
       `${name} asks for ${asked.join(', ')}`,
-      `    each with the others to suit, for not every one of these goes with every other; in the middle ${middle.join(', ')}`,
+      `    each holds for some values of the others, not for all of them; their middles go together: ${middle.join(', ')}`,
       ...unseen,
     ];
   });

@@ -6,7 +6,7 @@ import type { Picture } from '../picture.tsx';
 import type { Theme } from '../theme.ts';
 import { ChangePicture } from './change-picture.tsx';
 import { flightPicture } from './flight-picture.tsx';
-import { measuredOf, type Measured } from './measured.tsx';
+import { impossibleOf, measuredOf, type Measured } from './measured.tsx';
 import { sectionsForFile, type Table } from './file-tables.ts';
 import { shortened, most } from './shortened.ts';
 import { speechIn, type Speech } from './speech.ts';
@@ -35,8 +35,8 @@ export interface Content {
   readonly wish: readonly string[];
   readonly saw: readonly { readonly title: string; readonly text: string | undefined }[];
   readonly misses: string | undefined;
-  /** Numbers of the lesson that cannot all be right. */
-  readonly doubts: string | undefined;
+  /** Numbers of the lesson that cannot all be right, and those that no swing can have. */
+  readonly doubts: readonly string[];
   /** From cause to miss, each a few words. */
   readonly chains: readonly (readonly string[])[];
   readonly flight: Drawing | undefined;
@@ -57,6 +57,7 @@ export function contentOf(handout: Handout, audience: Audience): Content {
   const { say, day } = speech;
   const { name, date, club } = handout;
   const hasFlight = isDrawn(handout, speech);
+  const measured = measuredOf(handout, speech, hasFlight);
   const cards = handout.changes.map((change, i) => cardOf(change, i + 1, handout, audience, speech));
   return {
     speech,
@@ -70,13 +71,13 @@ export function contentOf(handout: Handout, audience: Audience): Content {
     wish: wishesOf(handout, speech),
     saw: sawOf(handout, speech),
     misses: missesOf(handout, speech),
-    doubts: doubtsOf(handout, speech),
+    doubts: [...doubtsOf(handout, speech), ...(measured === undefined ? impossibleOf(handout, speech) : [])],
     chains: chainsOf(handout, speech),
     flight: hasFlight ? (theme) => flightPicture(handout, speech, theme)! : undefined,
     changesTitle: say((['noChange', 'oneChange', 'twoChanges', 'threeChanges'] as const)[cards.length]!),
     cards,
     further: furtherOf(handout, speech),
-    measured: measuredOf(handout, speech, hasFlight),
+    measured,
     measureNext: nextOf(handout, speech),
     care: careOf(handout, audience, speech),
     gaps: gapsOf(handout, audience, speech),
@@ -122,18 +123,20 @@ function missesOf({ analysis }: Handout, { say, word }: Speech): string | undefi
 }
 
 /** Which numbers the others speak against, without blame; what to make of it is for the coach. */
-function doubtsOf({ conflicts, analysis }: Handout, { say, placed }: Speech): string | undefined {
+function doubtsOf({ conflicts, analysis }: Handout, { say, placed }: Speech): readonly string[] {
   const { registry } = analysis.subject;
   const names = [...new Set(conflicts.map(({ id }) => id))].flatMap((id) => {
     const quantity = registry.find(id);
     return quantity === undefined ? [] : [shortened(placed(quantity), most.title)];
   });
-  if (names.length === 0) return undefined;
+  if (names.length === 0) return [];
   const shown = names.slice(0, most.doubts).join('; ');
   const rest = names.length - most.doubts;
-  return say(names.length === 1 ? 'doubt' : 'doubts', {
-    names: rest > 0 ? say('andMore', { names: shown, count: String(rest) }) : shown,
-  });
+  return [
+    say(names.length === 1 ? 'doubt' : 'doubts', {
+      names: rest > 0 ? say('andMore', { names: shown, count: String(rest) }) : shown,
+    }),
+  ];
 }
 
 /** How much of the plan stands here. */

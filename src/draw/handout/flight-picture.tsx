@@ -1,5 +1,6 @@
 // Where the ball goes, from above with the target at the top: now, with the changes, and what is wanted; to scale, with words in the handout's language.
 import type { Handout } from '../../analysis/handout.ts';
+import { goalsOf } from '../../analysis/plan.ts';
 import type { Analysis } from '../../analysis/result.ts';
 import type { Quantity } from '../../registry/quantity.ts';
 import type { Interval } from '../../model/windows.ts';
@@ -40,13 +41,18 @@ export function flightPicture(handout: Handout, speech: Speech, theme: Theme): P
 }
 
 function drawnOf({ analysis, then, goals }: Handout): Drawn {
-  const wanted = (key: string): Interval | undefined =>
-    goals.find(({ now }) => now.wanted.quantity.id === `flight.${key}`)?.now.wanted;
-  const [carry, finish] = [wanted('carry'), wanted('finish')];
+  // What one goal asks of the carry and another of the finish is no place that anybody wants: the first goal that asks for any is drawn.
+  const zones = goalsOf(analysis.subject).map(({ goal: { targets } }) => {
+    const wanted = (key: string): Interval | undefined => {
+      const target = targets.get(key) ?? targets.get(`flight.${key}`);
+      return target && goals.find(({ now }) => now.wanted.span === target.span)?.now.wanted;
+    };
+    return { carry: wanted('carry'), finish: wanted('finish') };
+  });
   return {
     now: landingOf(analysis),
     then: then && landingOf(then),
-    goal: carry === undefined && finish === undefined ? undefined : { carry, finish },
+    goal: zones.find(({ carry, finish }) => carry !== undefined || finish !== undefined),
   };
 }
 

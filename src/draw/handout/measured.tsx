@@ -31,16 +31,14 @@ interface Entered {
 export function measuredOf(handout: Handout, speech: Speech, hasFlight: boolean): Measured | undefined {
   if (handout.changes.length > 0) return undefined;
   const { say } = speech;
-  const { shown, impossible } = entered(handout.analysis, speech);
+  const { shown } = entered(handout.analysis, speech);
   const further = shown.length - most.measured;
   const drawn = cellsOf(shown);
   return {
     lines: [
       ...shown.slice(0, most.measured).map(sentenceOf),
       ...(further > 0 ? [say('others', { count: String(further) })] : []),
-      ...(impossible.length > 0
-        ? [say('impossible', { names: impossible.slice(0, most.parts).join(', ') })]
-        : []),
+      ...impossibleOf(handout, speech),
     ],
     picture:
       drawn.length === 0
@@ -51,6 +49,14 @@ export function measuredOf(handout: Handout, speech: Speech, hasFlight: boolean)
       ...fullerGaps.filter(([gap]) => handout.gaps.includes(gap)).map(([, key]) => say(key)),
     ],
   };
+}
+
+/** What no body, club or ball can do is told and not shown. */
+export function impossibleOf({ analysis }: Handout, speech: Speech): readonly string[] {
+  const { impossible } = entered(analysis, speech);
+  return impossible.length === 0
+    ? []
+    : [speech.say('impossible', { names: impossible.slice(0, most.parts).join(', ') })];
 }
 
 function sentenceOf({ name: title, number }: Entered): string {
@@ -64,7 +70,7 @@ const fullerGaps = [
   ['plan', 'fuller.plan'],
 ] as const satisfies readonly (readonly [Gap, TextKey])[];
 
-/** In the order of the record; what no body, club or ball can do is told and not shown. */
+/** In the order of the record. */
 function entered(
   analysis: Analysis,
   { placed, round }: Speech,

@@ -42,6 +42,13 @@ describe('the flight on a handout', () => {
     }
   });
 
+  it('draws no place that the carry of one goal and the finish of another make', () => {
+    const svg = withGoal('{ carry: 150..160 m }, { finish: 5 m left..5 m right }');
+    assert.ok(part(svg, 'data-part="goal"').includes('data-open="finish"'));
+    assert.match(svg, />150 to 160 m</);
+    assert.doesNotMatch(svg, />5 m left to 5 m right</);
+  });
+
   it('leads from each place to its words without a crossing, in every sample', () => {
     let seen = 0;
     for (const [path, analysis] of sampleRecords) {

@@ -172,10 +172,12 @@ function bareNumber(value: Measure | Window, { unit }: Notation): Problem {
   };
 }
 
+/** At the number with its unit, where the word is written: behind `2°` too. */
 function bareDirection(value: Measure | Window, notation: Notation, presumed: string): Problem {
+  const { start, end } = numbersOf(value);
   return {
     code: 'bare-direction',
-    span: numbersOf(value),
+    span: { start, end: Math.max(end, value.spans.unit?.end ?? end) },
     found: `no direction; read as ${quote(presumed)}`,
     expected: quoteList(directionWords(notation)),
   };

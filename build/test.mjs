@@ -17,16 +17,18 @@ const suites = [
 
 let passed = 0;
 let failed = 0;
+let retried = 0;
 let broken = false;
 for (const [name, args] of suites) {
   console.log(`\n── ${name}\n`);
   const { code, output } = await runSuite(args);
-  const counts = [...output.matchAll(/^(\d+) passed, (\d+) failed/gm)].at(-1);
+  const counts = [...output.matchAll(/^(\d+) passed, (\d+) failed(?:.*, (\d+) tried again)?/gm)].at(-1);
   passed += Number(counts?.[1] ?? 0);
   failed += Number(counts?.[2] ?? 0);
+  retried += Number(counts?.[3] ?? 0);
   broken ||= code !== 0 || counts === undefined;
 }
-console.log(`\n${passed} passed, ${failed} failed`);
+console.log(`\n${passed} passed, ${failed} failed${retried > 0 ? `, ${retried} tried again` : ''}`);
 process.exit(broken || failed > 0 ? 1 : 0);
 
 /** Shows a suite's output as it comes and keeps it. */

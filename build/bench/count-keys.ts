@@ -36,6 +36,7 @@ export function ours(earlier: SwingRecord | undefined, snippets: boolean): Ask {
       position,
       files: [...samples.keys()],
       earlier,
+      usual: earlier?.entries ?? new Map(),
       today: '2026-05-30',
       snippets,
       asksAgain: true,

@@ -142,6 +142,7 @@ const asked: readonly (readonly [words: string, run: (analysis: Analysis) => unk
         ),
         files: [...files.keys()],
         earlier: undefined,
+        usual: new Map(),
         today: '2026-05-14',
         snippets: true,
         asksAgain: true,

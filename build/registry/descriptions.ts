@@ -1,5 +1,5 @@
 // Writes what the schemas say of each place that is no quantity, for hovers; knows nothing of how files are read.
-import { referenceOf } from './keys.ts';
+import { referenceOf, writtenByUser } from './keys.ts';
 import { definitions as quantityParts, type Schema } from './schemas/parts.ts';
 
 type Definitions = Readonly<Record<string, Schema>>;
@@ -23,9 +23,7 @@ export function writeDescriptions(schemas: ReadonlyMap<string, Schema>): string 
     const schema = reference === undefined ? written : { ...definitions[reference], ...written };
     const below = [
       ...Object.entries((schema.properties ?? {}) as Record<string, Schema>),
-      ...(typeof schema.additionalProperties === 'object'
-        ? [['*', schema.additionalProperties as Schema] as const]
-        : []),
+      ...writtenByUser(schema).map((others) => ['*', others] as const),
       ...(schema.items === undefined ? [] : [['[]', schema.items as Schema] as const]),
     ].flatMap(([key, part]) => {
       const name = write(part, definitions, false);

@@ -19,8 +19,7 @@ export function writeKeys(schemas: ReadonlyMap<string, Schema>): string {
     const parts = Object.entries((schema.properties ?? {}) as Record<string, Schema>).map(
       ([key, below]) => [key, write(below, definitions)] as const,
     );
-    const others = schema.additionalProperties;
-    const any = typeof others === 'object' ? [['*', write(others as Schema, definitions)] as const] : [];
+    const any = writtenByUser(schema).map((others) => ['*', write(others, definitions)] as const);
     const items =
       schema.items === undefined ? [] : [['[]', write(schema.items as Schema, definitions)] as const];
     const all = [...parts, ...any, ...items];
@@ -30,6 +29,12 @@ export function writeKeys(schemas: ReadonlyMap<string, Schema>): string {
     ([kind, schema]) => `  ${kind}: ${write(schema, (schema.definitions ?? {}) as Record<string, Schema>)},`,
   );
   return `${header}${lines.join('\n')}\n\n/** By kind of file, from its top-level keys on. */\nexport const knownKeys = {\n${kinds.join('\n')}\n} as const;\n`;
+}
+
+/** What stands behind keys that the user names, whether any name will do or only some. */
+export function writtenByUser({ additionalProperties, patternProperties }: Schema): readonly Schema[] {
+  if (typeof additionalProperties === 'object') return [additionalProperties as Schema];
+  return Object.values((patternProperties ?? {}) as Record<string, Schema>);
 }
 
 /** The definition that a schema refers to, wrapped or not. */

@@ -1,5 +1,5 @@
 // Writes what may stand at each place of each kind of file (a mapping, a list, a value, which words), for completion; knows nothing of how files are read.
-import { referenceOf } from './keys.ts';
+import { referenceOf, writtenByUser } from './keys.ts';
 import type { Schema } from './schemas/parts.ts';
 
 type Definitions = Readonly<Record<string, Schema>>;
@@ -21,9 +21,7 @@ export function writePlaces(schemas: ReadonlyMap<string, Schema>): string {
     const schema = reference === undefined ? written : (definitions[reference] ?? {});
     const below = [
       ...Object.entries((schema.properties ?? {}) as Record<string, Schema>),
-      ...(typeof schema.additionalProperties === 'object'
-        ? [['*', schema.additionalProperties as Schema] as const]
-        : []),
+      ...writtenByUser(schema).map((others) => ['*', others] as const),
       ...(schema.items === undefined ? [] : [['[]', schema.items as Schema] as const]),
     ].map(([key, part]) => `${JSON.stringify(key)}: ${write(part, definitions)}`);
     const words = wordsOf(schema);

@@ -73,12 +73,13 @@ function bare(node: unknown): unknown {
   const kept = Object.entries(node).filter(([key]) => !annotations.has(key));
   const [only] = kept;
   if (kept.length === 1 && only?.[0] === 'allOf') return (only[1] as unknown[])[0];
-  return Object.fromEntries(
-    kept.flatMap(([key, value]) => {
-      if (key === 'definitions') return [[key, Object.fromEntries(bareEntries(value))]];
-      return key === 'properties' ? groupAlike(bareEntries(value)) : [[key, bare(value)]];
-    }),
-  );
+  const parts = kept.flatMap(([key, value]): [string, unknown][] => {
+    if (key === 'definitions') return [[key, Object.fromEntries(bareEntries(value))]];
+    return key === 'properties' ? groupAlike(bareEntries(value)) : [[key, bare(value)]];
+  });
+  const patterns = parts.flatMap(([key, value]) => (key === 'patternProperties' ? [value as Schema] : []));
+  const all = patterns.length > 0 ? { patternProperties: Object.assign({}, ...patterns) as Schema } : {};
+  return { ...Object.fromEntries(parts), ...all };
 }
 
 function bareEntries(map: unknown): [string, unknown][] {

@@ -1,5 +1,6 @@
 // Says an audit in words: the columns of its table, each cell, and what stands out; computes nothing.
 import { titleWithin } from '../checks/agreement.ts';
+import { upperFirst } from '../measure/quote.ts';
 import { showValue } from '../measure/show.ts';
 import type { Audit, AuditRow } from './audit.ts';
 import type { Analysis } from './result.ts';
@@ -39,8 +40,7 @@ export function auditCells(row: AuditRow, { subject: { registry } }: Analysis): 
 export const verdictWords = { fits: 'fits', conflict: 'does not fit', unchecked: 'unchecked' } as const;
 
 function entryWords({ quantity, reading }: AuditRow, titled: (id: string) => string): string {
-  const title = titled(quantity.id);
-  const first = title.charAt(0).toUpperCase() + title.slice(1);
+  const first = upperFirst(titled(quantity.id));
   return reading === 0 ? first : `${first}, reading ${reading + 1}`;
 }
 

@@ -2,6 +2,7 @@
 import { accountOf } from '../model/account.ts';
 import type { JudgedReading, Verdict } from '../model/agreement-result.ts';
 import type { Situation } from '../model/value.ts';
+import { isBreaking } from '../record/broken.ts';
 import type { Entry, Reading } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { standardUncertainty } from '../registry/registry.ts';
@@ -119,6 +120,17 @@ export function auditOf(analysis: Analysis): Audit | undefined {
       )
       .sort((a, b) => b.weight - a.weight),
   };
+}
+
+/** Why nothing is told of a record that is not read to its end: half of it would be left out, and of nothing all would look in order. */
+export function whyNoAudit(
+  { rows }: Audit,
+  { uri, document, findings }: Analysis,
+  name: string,
+): string | undefined {
+  const isEmpty = document.problems.length > 0 && !rows.some((row) => row.uri === uri);
+  const first = findings.find(({ severity, code }) => isBreaking(code) || (isEmpty && severity === 'error'));
+  return first && `cannot audit \`${name}\`: line ${first.range.start.line + 1}: ${first.message}`;
 }
 
 interface Source {

@@ -1,6 +1,6 @@
 // Compares what two records say beside numbers: findings, stated faults and their verdicts, misses, goals, plans; knows no words of its own.
-import { beliefOf } from '../judgement/belief.ts';
 import { standingOf, wantedOf, type Standing } from '../judgement/goal-standing.ts';
+import { beliefAsItStands } from '../judgement/standing-number.ts';
 import { showValue, showWindow } from '../measure/show.ts';
 import type { OutlineNode, PlannedChange } from '../record/document.ts';
 import type {
@@ -132,7 +132,7 @@ export function compareGoals(first: RecordAnalysis, second: RecordAnalysis): rea
 
 function standings({ subject, account }: RecordAnalysis): ReadonlyMap<string, Standing> {
   if (account === undefined) return new Map();
-  const belief = beliefOf(account, subject.student?.document.hand?.value);
+  const belief = beliefAsItStands(account, subject.student?.document.hand?.value);
   const wanted = goalsOf(subject).flatMap(({ goal }) =>
     wantedOf(goal, belief, account.situation, subject.registry),
   );

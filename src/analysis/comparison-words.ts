@@ -5,6 +5,7 @@ import { showSize, showSpread, showValue, showWindow } from '../measure/show.ts'
 import type { Quantity } from '../registry/quantity.ts';
 import type { Standing } from '../judgement/goal-standing.ts';
 import { percent } from '../checks/verdict-words.ts';
+import { upperFirst } from '../measure/quote.ts';
 import type {
   Comparison,
   Difference,
@@ -92,6 +93,10 @@ export const faultStates: Readonly<Record<FaultChange['state'], string>> = {
 };
 
 /** "carry 176..180 m". */
+/** Two numbers of one quantity stand on a page where entries and goals do; which is which. */
+export const whatGoalsGoBy =
+  'Goals go by what all entries of a record together say; entries stand as they were entered.';
+
 export function goalName({ key, quantity, before, after }: GoalChange): string {
   const { min, max } = (after ?? before)!.wanted;
   const title = nameWithin(quantity);
@@ -159,7 +164,7 @@ export function summaryOf(comparison: Comparison): readonly string[] {
     ...(shots.length === 0 ? [] : ['the shots differ']),
     ...signed.slice(0, 3).map(({ key }) => `${key} differs`),
   ];
-  return others.length === 0 ? parts : [...parts, `${capital(others.join(', '))}.`];
+  return others.length === 0 ? parts : [...parts, `${upperFirst(others.join(', '))}.`];
 }
 
 /** "13 entries changed, 2 new, 1 gone, 5 the same". */
@@ -210,8 +215,4 @@ export function templateSummary({ rows, isForOtherClub }: TemplateComparison): r
     rows.length === 0 ? 'The template has no windows.' : `Of ${rows.length} windows: ${said.join(', ')}.`,
     ...(isForOtherClub ? ['The template is for clubs of another kind.'] : []),
   ];
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,4 +1,5 @@
 // What the file of a handout is called, whatever a student's name holds; knows no file system.
+import { lastNameIn } from '../record/reference.ts';
 import { fileNameOf } from './file-name.ts';
 import type { Handout } from './handout.ts';
 
@@ -8,10 +9,7 @@ export function handoutFileName(
   audience: 'student' | 'file',
   format: 'html' | 'pdf',
 ): string {
-  const record = decodeURIComponent(analysis.uri.slice(analysis.uri.lastIndexOf('/') + 1)).replace(
-    /\.swing\.yaml$/,
-    '',
-  );
+  const record = lastNameIn(analysis.uri).replace(/\.swing\.yaml$/, '');
   const base = fileNameOf(name ?? record, 'handout');
   return [base, ...(date === undefined || name === undefined ? [] : [date]), `${audience}.${format}`].join(
     '-',

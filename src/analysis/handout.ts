@@ -3,7 +3,10 @@ import type { Caution, Fault, Injury, PlannedChange, SwingRecord } from '../reco
 import type { GoalForecast } from '../judgement/forecast.ts';
 import type { Verdicts } from '../judgement/judgement.ts';
 import type { Outlook } from '../judgement/prediction.ts';
+import { beliefAsItStands } from '../judgement/standing-number.ts';
 import type { JudgedReading } from '../model/agreement-result.ts';
+import { mirroredNumber } from '../model/mirror.ts';
+import type { Account } from '../model/account.ts';
 import type { Value } from '../model/value.ts';
 import { foremostOf } from '../checks/forecast-words.ts';
 import { isMinorOn } from '../record/date.ts';
@@ -12,12 +15,15 @@ import { languages, isLanguage, type Language } from '../registry/language.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Lesson } from './lessons.ts';
 import { nextEntriesOf, type NextEntry } from './next-entries.ts';
-import { askedFor, forecastOf, mostChangesIn } from './plan.ts';
+import { askedFor, forecastOf, goalsOf, mostChangesIn } from './plan.ts';
 import type { Analysis } from './result.ts';
 import { whatIfOf } from './what-if.ts';
 
 /** Injuries are part of a handout only where somebody asks for them. */
 export type Health = 'named' | 'left out';
+
+/** SI, as this player sees left and right. */
+type Standing = Pick<Value, 'value' | 'u'>;
 
 export interface HandoutChange {
   readonly planned: PlannedChange;
@@ -48,10 +54,12 @@ export interface Handout {
   readonly isMinor: boolean;
   readonly verdicts: Verdicts | undefined;
   readonly goals: readonly GoalForecast[];
+  /** Of the ball's flight, in the words of the format, as goals for this club ask for them. */
+  readonly shapes: readonly string[];
   readonly changes: readonly HandoutChange[];
-  /** How many the plan has beyond these. */
+  /** How many the plan has beyond these; nothing that the handout foresees counts on them. */
   readonly furtherChanges: number;
-  readonly outlooks: readonly Outlook[];
+  readonly outlooks: readonly { readonly outlook: Outlook; readonly now: Standing | undefined }[];
   /** The record with every change of the plan made. */
   readonly then: Analysis | undefined;
   readonly proofs: readonly string[];
@@ -89,10 +97,15 @@ export function handoutOf(
   const language = languageOf(wanted, document, analysis);
   if (!isLanguage(language)) return { kind: 'refused', words: unknownLanguage(language) };
   const student = subject.student?.document;
-  const forecast = forecastOf(subject, account);
   const limit = Math.min(mostOnPage, mostChangesIn(subject));
   const changes = document.plan.flatMap((planned) => changeOf(planned, analysis) ?? []);
   const shown = changes.slice(0, limit);
+  // What is foreseen is of what is shown, so that words, tables and pictures speak of one plan.
+  const held =
+    shown.length === changes.length ? document : { ...document, plan: shown.map(({ planned }) => planned) };
+  const known = held === document ? subject : { ...subject, document: held };
+  const forecast = forecastOf(known, account);
+  const goals = goalsOf(subject);
   const [name, date, club] = [student?.name?.value, document.date?.value, document.club?.value];
   const born = student?.born?.value;
   const then = thenOf(analysis, shown);
@@ -107,20 +120,31 @@ export function handoutOf(
       isMinor: born !== undefined && date !== undefined && isMinorOn(born, date),
       verdicts: subject.judgement,
       goals: forecast?.goals ?? [],
+      shapes: goals.flatMap(({ goal }) => goal.shape?.value ?? []),
       changes: shown,
       furtherChanges: changes.length - shown.length,
       outlooks:
         forecast === undefined || changes.length === 0
           ? []
-          : foremostOf(forecast.whole, askedFor(subject, forecast)),
+          : foremostOf(forecast.whole, askedFor(known, forecast)).map((outlook) => ({
+              outlook,
+              now: account && standsAt(outlook.quantity.id, account, student?.hand?.value),
+            })),
       then,
-      proofs: [...new Set(document.plan.flatMap(({ proof }) => proof?.value ?? []))],
+      proofs: [...new Set(held.plan.flatMap(({ proof }) => proof?.value ?? []))],
       next: nextEntriesOf(analysis, lessons),
       conflicts: analysis.agreement?.entries.filter(({ verdict }) => verdict === 'conflict') ?? [],
       injuries: health === 'named' ? injuriesOf(shown, analysis) : [],
-      gaps: gapsIn(analysis, document, shown, forecast?.goals.length ?? 0),
+      gaps: gapsIn(analysis, document, shown, goals.length),
     },
   };
+}
+
+/** Where goals stand and predictions start from: what all entries together say. */
+function standsAt(id: string, account: Account, hand: 'left' | 'right' | undefined): Standing | undefined {
+  const { means, covariance } = beliefAsItStands(account, hand).of([id]);
+  if (Number.isNaN(means[0]!)) return undefined;
+  return { value: mirroredNumber(id, means[0]!, account.situation), u: Math.sqrt(covariance[0]!) };
 }
 
 function languageOf(wanted: string | undefined, document: SwingRecord, { subject }: Analysis): string {

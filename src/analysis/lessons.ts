@@ -1,6 +1,6 @@
 // Finds the records of one student among the files of a practice and analyses them, by date; lists and reads no file itself.
 import { kindOf } from '../record/kind.ts';
-import { resolveReference } from '../record/reference.ts';
+import { lastNameIn, resolveReference } from '../record/reference.ts';
 import type { AnalysisCache } from './cache.ts';
 import type { Analysis, FileState } from './result.ts';
 import { settle, type Cancellation, type FileStore } from './settle.ts';
@@ -59,7 +59,7 @@ async function names(uri: string, student: string, { files, load }: Practice): P
   const kept = files.get(uri);
   const state = kept ?? (await load(uri).catch(() => undefined));
   if (kept === undefined && state !== undefined) files.set(uri, state);
-  const name = decodeURIComponent(student.slice(student.lastIndexOf('/') + 1));
+  const name = lastNameIn(student);
   // In double quotes YAML may write any letter as a number.
   return state?.kind === 'text' && (state.text.includes(name) || state.text.includes('\\'));
 }

@@ -1,6 +1,6 @@
 // Builds the next record of a student: what stays from lesson to lesson, and keys for what is to be measured; invents no value.
 import { lineEnd, lineStart } from '../record/lines.ts';
-import { relativePath } from '../record/reference.ts';
+import { lastNameIn, relativePath } from '../record/reference.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { StudentFile, SwingRecord } from '../record/document.ts';
 import { fileNameOf, freeName } from './file-name.ts';
@@ -44,7 +44,7 @@ export function newRecord(wish: RecordWish): NewFile {
   const club = wish.club ?? usualClub(wish);
   const last = lastOf(lessons, club);
   const folder = folderOf(last?.uri ?? student);
-  const taken = files.filter((file) => folderOf(file) === folder).map(nameOf);
+  const taken = files.filter((file) => folderOf(file) === folder).map(lastNameIn);
   const base = [date, ...(club === undefined ? [] : [fileNameOf(club, 'club')])].join('-');
   const uri = `${folder}/${encodeURIComponent(freeName(base, recordSuffix, taken))}`;
   const inBag = club === undefined ? undefined : document.bag.get(club);
@@ -57,7 +57,7 @@ export function newRecord(wish: RecordWish): NewFile {
   const header = [
     ...planLines(plan),
     'swing: 1',
-    `student: ${pathWords(relativePath(uri, student) ?? nameOf(student))}`,
+    `student: ${pathWords(relativePath(uri, student) ?? lastNameIn(student))}`,
     `date: ${date}`,
     ...(club === undefined ? ['club:'] : [`club: ${yamlWords(club)}`]),
     ...referenceLine('template', last?.club === club ? before?.template?.value : template),
@@ -112,7 +112,7 @@ function pathTo(
   files: readonly string[],
   isWanted: (name: string) => boolean,
 ): string | undefined {
-  const found = files.filter((file) => isWanted(nameOf(file)));
+  const found = files.filter((file) => isWanted(lastNameIn(file)));
   return found.length === 1 ? relativePath(uri, found[0]!) : undefined;
 }
 
@@ -151,8 +151,4 @@ function pathWords(path: string): string {
 
 function folderOf(uri: string): string {
   return uri.slice(0, uri.lastIndexOf('/'));
-}
-
-function nameOf(uri: string): string {
-  return decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
 }

@@ -1,5 +1,6 @@
 // Finds every mention of one thing among the files of a workspace; knows what makes two mentions the same thing, and reads no file.
 import type { Span } from '../measure/measure.ts';
+import { lastNameIn } from '../record/reference.ts';
 import type { Card } from './cards.ts';
 import type { Mention, Thing } from './mentions.ts';
 
@@ -12,7 +13,7 @@ export interface Occurrence {
 /** A name as good as any to look for in a text before it is read: without it there is no mention. */
 export function wordOf({ kind, name }: Thing): string {
   if (kind === 'quantity') return name.slice(name.lastIndexOf('.') + 1);
-  return kind === 'file' ? decodeURIComponent(name.slice(name.lastIndexOf('/') + 1)) : name;
+  return kind === 'file' ? lastNameIn(name) : name;
 }
 
 /** In the order of the cards, then of the text; what defines the thing is among them. */

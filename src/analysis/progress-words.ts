@@ -2,9 +2,18 @@
 import { nameWithin } from '../checks/agreement.ts';
 import { percent } from '../checks/verdict-words.ts';
 import { showValue, showWindow } from '../measure/show.ts';
+import { lastNameIn } from '../record/reference.ts';
 import { changeWords, sizeWords } from './comparison-words.ts';
 import { counted, dayOf, outcomeInShort } from './outcome-words.ts';
-import type { ClubProgress, GoalPoint, GoalSeries, HeldPoint, ProgressPoint, Series } from './progress.ts';
+import type {
+  ClubProgress,
+  GoalPoint,
+  GoalSeries,
+  HeldPoint,
+  PlannedTarget,
+  ProgressPoint,
+  Series,
+} from './progress.ts';
 
 /** "4 lessons from 2026-08-03 to 2026-09-28". */
 export function spanWords({ lessons }: ClubProgress): string {
@@ -21,7 +30,7 @@ export function gapsOf({ lessons, undated, sameDays, unmeasured }: ClubProgress)
     ...(undated.length === 0
       ? []
       : [
-          `Left out, since ${undated.length === 1 ? 'it has' : 'they have'} no date: ${undated.map(({ uri }) => fileOf(uri)).join(', ')}.`,
+          `Left out, since ${undated.length === 1 ? 'it has' : 'they have'} no date: ${undated.map(({ uri }) => lastNameIn(uri)).join(', ')}.`,
         ]),
     ...(sameDays.length === 0
       ? []
@@ -38,6 +47,12 @@ export function pointWords({ quantity }: Series, { value }: ProgressPoint): stri
     value.how
   ];
   return `${showValue(quantity, value.value, value.u)}${origin}${value.isInDoubt ? ', does not fit its record' : ''}`;
+}
+
+/** "planned on 2026-08-03: 42.0 cm, until 2026-08-24". */
+export function targetWords({ quantity }: Series, { lesson, next, from, to }: PlannedTarget): string {
+  const asked = from === to ? showValue(quantity, from) : showWindow(quantity, from, to);
+  return `planned on ${dayOf(lesson)}: ${asked}${next === undefined ? '' : `, until ${dayOf(next)}`}`;
 }
 
 /** "4.0 cm further ahead ± 2.8 cm from the first to the last, no larger than measuring it twice explains". */
@@ -61,8 +76,4 @@ export function heldWords({ plan, outcome, decided }: HeldPoint): string {
   if (decided !== undefined)
     return `a later lesson: the plan of ${dayOf(plan)} was decided on ${dayOf(decided.next)}`;
   return `of the plan of ${dayOf(plan)}: ${outcomeInShort(outcome)}`;
-}
-
-function fileOf(uri: string): string {
-  return decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
 }

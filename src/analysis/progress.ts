@@ -1,8 +1,9 @@
 // How one student came along, club by club: chosen numbers with their intervals, goals, what became of plans, conflicts; plain data, no words.
-import { beliefOf } from '../judgement/belief.ts';
 import { wide95 } from '../judgement/changed.ts';
 import { standingOf, wantedOf, type Standing } from '../judgement/goal-standing.ts';
+import { isImpossible } from '../judgement/foreseer.ts';
 import { measuredOf, type MeasuredValue } from '../judgement/measured.ts';
+import { beliefAsItStands } from '../judgement/standing-number.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Difference } from './comparison.ts';
 import { differenceOf } from './compare-numbers.ts';
@@ -27,6 +28,16 @@ export interface Series {
   readonly points: readonly ProgressPoint[];
   /** Of the last against the first; undefined below two. */
   readonly change: Difference | undefined;
+  /** What plans asked for, the oldest first. */
+  readonly targets: readonly PlannedTarget[];
+}
+
+/** SI; the same twice where a plan names one number. In force from its lesson until the next one. */
+export interface PlannedTarget {
+  readonly lesson: Lesson;
+  readonly next: Lesson | undefined;
+  readonly from: number;
+  readonly to: number;
 }
 
 export interface GoalPoint {
@@ -140,7 +151,21 @@ function seriesOf(quantity: Quantity, lessons: readonly Lesson[]): Series {
     return [{ lesson, value, low: value.value - wide95 * value.u, high: value.value + wide95 * value.u }];
   });
   const change = points.length < 2 ? undefined : differenceOf(points[0]!.value, points.at(-1)!.value);
-  return { quantity, points, change };
+  return { quantity, points, change, targets: targetsOf(quantity, lessons) };
+}
+
+function targetsOf({ id }: Quantity, lessons: readonly Lesson[]): readonly PlannedTarget[] {
+  return lessons.flatMap((lesson, i): PlannedTarget[] => {
+    const { document } = lesson.analysis;
+    const next = lessons.slice(i + 1).find(({ date }) => date !== lesson.date);
+    const plan = document.kind === 'swing' ? document.plan : [];
+    return plan.flatMap(({ quantity, to }): PlannedTarget[] => {
+      if (quantity?.id !== id || to === undefined || isImpossible(to.target, quantity)) return [];
+      const { target } = to;
+      const [from, end] = target.kind === 'window' ? [target.from, target.to] : [target.value, target.value];
+      return [{ lesson, next, from, to: end }];
+    });
+  });
 }
 
 /** Each thing that any lesson's goals ask for, with its standing at every lesson whose goals ask for it. */
@@ -149,7 +174,7 @@ function goalSeries(lessons: readonly Lesson[]): readonly GoalSeries[] {
   for (const lesson of lessons) {
     const { account, subject } = lesson.analysis;
     if (account === undefined) continue;
-    const belief = beliefOf(account, subject.student?.document.hand?.value);
+    const belief = beliefAsItStands(account, subject.student?.document.hand?.value);
     const wanted = goalsOf(subject).flatMap(({ goal }) =>
       wantedOf(goal, belief, account.situation, subject.registry),
     );

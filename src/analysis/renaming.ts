@@ -3,6 +3,7 @@ import type { Span } from '../measure/measure.ts';
 import { collapseSpaces, quote } from '../measure/quote.ts';
 import { checkName } from '../record/own.ts';
 import { parseDocument } from '../record/parse.ts';
+import { lastNameIn } from '../record/reference.ts';
 import { cardOf, type Card } from './cards.ts';
 import type { Mention, Thing } from './mentions.ts';
 import { booksFrom, definersOf, occurrencesOf } from './occurrences.ts';
@@ -124,7 +125,7 @@ function renameOwn(thing: OwnQuantity, { ids, oldKey, newKey }: OwnIds, cards: r
 function writtenOddly({ name }: Thing, { uri }: Card): Renaming {
   return {
     kind: 'refused',
-    reason: `${quote(name)} cannot be replaced in ${quote(fileName(uri))}, where it is written in a way of its own; write it there as a plain word first.`,
+    reason: `${quote(name)} cannot be replaced in ${quote(lastNameIn(uri))}, where it is written in a way of its own; write it there as a plain word first.`,
   };
 }
 
@@ -178,7 +179,7 @@ function whyTaken(thing: Thing, name: string, cards: readonly Card[]): string | 
     if (!reached.some((uri) => definers.has(uri))) continue;
     const holder = reached.find((uri) => books.get(uri)?.faults.has(name) === true);
     if (holder !== undefined)
-      return `${quote(name)} stands in ${quote(fileName(holder))} already; expected a name that no other fault has.`;
+      return `${quote(name)} stands in ${quote(lastNameIn(holder))} already; expected a name that no other fault has.`;
   }
   return undefined;
 }
@@ -235,8 +236,4 @@ function isReadBack(
 
 function keyOf({ thing, role }: Mention): string {
   return `${role} ${thing.kind} ${thing.name}`;
-}
-
-function fileName(uri: string): string {
-  return decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
 }

@@ -7,7 +7,7 @@ import { anchorsOf } from '../record/anchor.ts';
 import type { ReviewFile } from '../record/document.ts';
 import { brokenIn } from '../record/broken.ts';
 import { fingerprintOf } from '../record/fingerprint.ts';
-import { relativePath } from '../record/reference.ts';
+import { lastNameIn, relativePath } from '../record/reference.ts';
 import { stateOf, type Remark, type RemarkState } from '../record/remark.ts';
 import { addRemark, addReply, addSignature, emptyReview, type ReviewEdit } from '../record/review-text.ts';
 import { freeName } from './file-name.ts';
@@ -46,7 +46,7 @@ export function remarkOn(reviewed: Reviewed, wish: NewRemarkWish): ReviewChange 
   if (anchor === undefined) {
     const nearest = findNearest(wish.about, [...anchors.keys()]);
     return refused(
-      `the record has no entry ${quote(wish.about)}${nearest === undefined ? '' : `; perhaps ${quote(nearest)} is meant`}`,
+      `the record has no entry ${quote(wish.about)}; expected one that it has${nearest === undefined ? '' : `, perhaps ${quote(nearest)}`}`,
     );
   }
   const reason = reasonAgainst(wish.text, wish.suggests, wish.about, reviewed);
@@ -86,7 +86,9 @@ export function reopenThread(reviewed: Reviewed, id: string, hand: Hand): Review
 function bring(reviewed: Reviewed, id: string, { author, time }: Hand, state: RemarkState): ReviewChange {
   return onThread(reviewed, id, (remark, review) => {
     if (stateOf(remark) === state)
-      return refused(`the remark ${quote(remark.id?.value ?? id)} is ${state} already`);
+      return refused(
+        `the remark ${quote(remark.id?.value ?? id)} is ${state} already; expected one that is not`,
+      );
     return inFile(reviewed, review, (before) =>
       addReply(before, remark, { author, time, state, text: undefined, suggests: undefined }),
     );
@@ -98,22 +100,36 @@ export function takeSuggestion(reviewed: Reviewed, id: string): ReviewChange {
   return onThread(reviewed, id, (remark) => {
     const { suggests = remark.suggests } = remark.replies.findLast((one) => one.suggests !== undefined) ?? {};
     if (suggests === undefined)
-      return refused(`the remark ${quote(remark.id?.value ?? id)} suggests no value`);
+      return refused(`the remark ${quote(remark.id?.value ?? id)} suggests no value; expected one that does`);
     const { record, registry } = reviewed;
     const edit = suggested(record.document, remark.about?.value ?? '', suggests, registry);
     if (edit.kind === 'refused') return edit;
     const { span, text } = edit.edit;
     if (record.document.text.slice(span.start, span.end) === text)
-      return refused(`the record says ${quote(suggests)} there already`);
+      return refused(`the record says ${quote(suggests)} there already; expected a value that differs`);
     return { kind: 'changed', uri: record.uri, isNew: false, edits: [{ uri: record.uri, ...edit.edit }] };
   });
 }
 
-/** Signs the record off as it stands, where it can be read: nobody has seen what a torn record says. */
+/**
+ * Why nothing is told or done before a file is mended: a review that is not read to its end hides remarks, and what a torn record
+ * says nobody has seen who signs it off. `nameOf` says a file's name as its reader knows it.
+ */
+export function tornFile(
+  { record, reviews }: Reviewed,
+  nameOf: (uri: string) => string,
+  { isSigning }: { readonly isSigning: boolean },
+): string | undefined {
+  for (const { uri, document } of isSigning ? [record, ...reviews] : reviews) {
+    const found = brokenIn(document);
+    if (found !== undefined)
+      return `\`${nameOf(uri)}\` cannot be read to its end (${found}); expected it to be mended first`;
+  }
+  return undefined;
+}
+
+/** Signs the record off as it stands. Whoever asks for it has asked for torn files before. */
 export function signOff(reviewed: Reviewed, { author, time }: Hand): ReviewChange {
-  const broken = brokenIn(reviewed.record.document);
-  if (broken !== undefined)
-    return refused(`the record cannot be read to its end (${broken}); expected it to be mended first`);
   const hash = fingerprintOf(reviewed.record.document.text);
   return inFile(reviewed, targetOf(reviewed), (before) => addSignature(before, { by: author, time, hash }));
 }
@@ -124,7 +140,8 @@ function reasonAgainst(
   about: string,
   { record, registry }: Reviewed,
 ): string | undefined {
-  if (text.trim() === '' && suggests === undefined) return 'a remark needs a text';
+  if (text.trim() === '' && suggests === undefined)
+    return 'found no text; expected what the remark is to say';
   if (suggests === undefined || !anchorsOf(record.document).has(about)) return undefined;
   const edit = suggested(record.document, about, suggests, registry);
   return edit.kind === 'refused' ? edit.reason : undefined;
@@ -141,7 +158,10 @@ function onThread(
   const exact = all.filter(({ own }) => own === id);
   const found = exact.length > 0 ? exact : all.filter(({ own }) => id !== '' && own.startsWith(id));
   const [first, second] = found;
-  if (first === undefined) return refused(`no review of this record has a remark ${quote(id)}`);
+  if (first === undefined)
+    return refused(
+      `no review of this record has a remark ${quote(id)}; expected the id of one that is there`,
+    );
   if (second !== undefined)
     return refused(`${found.length} remarks begin with ${quote(id)}; expected more of its id`);
   return act(first.remark, first.review);
@@ -160,13 +180,14 @@ function inFile(
 ): ReviewChange {
   const uri = review?.uri ?? freeUri(record.uri, taken);
   const of = uri === undefined ? undefined : relativePath(uri, record.uri);
-  if (uri === undefined || of === undefined) return refused('no review can lie beside this file');
+  if (uri === undefined || of === undefined)
+    return refused('no review can lie beside this file; expected a record in a folder');
   // A file in which nothing stands yet is begun as a new one is.
   const blank = review?.document.text.trim() === '' ? review.document.text.length : undefined;
   if (review === undefined || blank !== undefined) {
     const text = emptyReview(of);
     const [edit] = put(text) ?? [];
-    if (edit === undefined) return refused('the review cannot be written');
+    if (edit === undefined) return refused('the remark cannot be written as YAML; expected plain words');
     const whole = text.slice(0, edit.span.start) + edit.text + text.slice(edit.span.end);
     const span = { start: 0, end: blank ?? 0 };
     return { kind: 'changed', uri, isNew: review === undefined, edits: [{ uri, span, text: whole }] };
@@ -174,7 +195,7 @@ function inFile(
   const edits = put(review.document.text);
   if (edits === undefined)
     return refused(
-      `nothing can be put into the review ${quote(nameOf(uri))} as it is written; mend what is found in it first`,
+      `nothing can be put into the review ${quote(lastNameIn(uri))} as it is written; mend what is found in it first`,
     );
   return {
     kind: 'changed',
@@ -193,10 +214,6 @@ function freeUri(record: string, taken: readonly string[]): string | undefined {
 }
 
 const reviewSuffix = '.review.yaml';
-
-function nameOf(uri: string): string {
-  return decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
-}
 
 function refused(reason: string): ReviewChange {
   return { kind: 'refused', reason };

@@ -5,7 +5,7 @@ import { brokenIn } from '../record/broken.ts';
 import { kindOf } from '../record/kind.ts';
 import { printShots } from '../record/print-shots.ts';
 import { printTree } from '../record/print-tree.ts';
-import { relativePath, resolveReference } from '../record/reference.ts';
+import { lastNameIn, relativePath, resolveReference } from '../record/reference.ts';
 import { builtIn } from '../registry/registry.ts';
 import { fileNameOf, freeName } from './file-name.ts';
 import type { Analysis } from './result.ts';
@@ -120,7 +120,7 @@ function reasonAgainst({ records, files, days }: ShareWish): string | undefined 
   for (const { uri, subject } of [...files.values(), ...records]) {
     const broken = brokenIn(subject);
     if (broken !== undefined)
-      return `\`${nameOf(uri)}\` cannot be read to its end (${broken}); expected text in which nothing can hide. \`swingwright check\` says where.`;
+      return `\`${lastNameIn(uri)}\` cannot be read to its end (${broken}); expected text in which nothing can hide. \`swingwright check\` says where.`;
   }
   return undefined;
 }
@@ -182,14 +182,5 @@ function slugOf(alias: string): string {
 }
 
 function stemOf(uri: string | undefined): string {
-  return nameOf(uri ?? '').replace(/\.(?:student|template|faults)\.yaml$/, '');
-}
-
-function nameOf(uri: string): string {
-  const last = uri.slice(uri.lastIndexOf('/') + 1);
-  try {
-    return decodeURIComponent(last);
-  } catch {
-    return last;
-  }
+  return lastNameIn(uri ?? '').replace(/\.(?:student|template|faults)\.yaml$/, '');
 }

@@ -15,8 +15,9 @@ export function suggested(record: SwingRecord, about: string, value: string, reg
   const refuse = (reason: string): Suggested => ({ kind: 'refused', reason });
   const { text } = record;
   const anchor = anchorsOf(record).get(about);
-  if (anchor === undefined) return refuse(`the record has no entry ${quote(about)}`);
-  if (!isOneValue(value)) return refuse(`${quote(value)} is not one value on one line`);
+  if (anchor === undefined)
+    return refuse(`the record has no entry ${quote(about)}; expected one that it has`);
+  if (!isOneValue(value)) return refuse(`found ${quote(value)}; expected one value on one line`);
   const { start, end } = anchor.valueSpan;
   const written = text.slice(start, end);
   if (/[\r\n]/.test(written.trimEnd()) && !/^[[{"']/.test(written))
@@ -32,7 +33,8 @@ export function suggested(record: SwingRecord, about: string, value: string, reg
     text.slice(0, edit.span.start) + edit.text + text.slice(edit.span.end),
     registry,
   );
-  if (after.kind !== 'swing') return refuse('the record cannot be read');
+  if (after.kind !== 'swing')
+    return refuse(`${quote(value)} leaves a record that cannot be read; expected one value`);
   const grown = edit.text.length - (edit.span.end - edit.span.start);
   const inside = { start, end: edit.span.end + grown };
   const problem = after.problems.find(
@@ -43,7 +45,9 @@ export function suggested(record: SwingRecord, about: string, value: string, reg
       `${quote(value)} cannot stand at ${quote(about)}: found ${problem.found}, expected ${problem.expected}`,
     );
   if (!isUnchanged(after, about, value, registry) || !areOthersAlike(record, after, about))
-    return refuse(`${quote(value)} cannot be put in the place of what stands at ${quote(about)}`);
+    return refuse(
+      `${quote(value)} would change more than what stands at ${quote(about)}; expected a value of that alone`,
+    );
   return { kind: 'edit', edit };
 }
 

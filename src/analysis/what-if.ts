@@ -3,6 +3,7 @@ import { exactnessOf, type Made } from '../judgement/foreseer.ts';
 import { standingOf, type Standing } from '../judgement/goal-standing.ts';
 import { predict, type Prediction } from '../judgement/prediction.ts';
 import { beliefOf } from '../judgement/belief.ts';
+import { beliefAsItStands } from '../judgement/standing-number.ts';
 import { judge, type Beholder, type FaultVerdict } from '../judgement/verdict.ts';
 import type { StatedVerdict } from '../judgement/judgement.ts';
 import type { Account } from '../model/account.ts';
@@ -74,15 +75,15 @@ export function whatIfOf(analysis: Analysis, settings: readonly Setting[]): What
   });
   const prediction = predict(made, foreseer);
   const { hand, registry } = foreseer;
-  const present = beliefOf(account, hand);
+  const [present, standing] = [beliefOf(account, hand), beliefAsItStands(account, hand)];
   const belief = made.length === 0 ? present : prediction.belief;
   const chances: Beholder['chances'] = new WeakMap();
   return {
     made,
     prediction,
     goals: placedWanted(subject, account).map(({ wanted }) => ({
-      now: standingOf(wanted, present, account.situation),
-      then: standingOf(wanted, belief, account.situation),
+      now: standingOf(wanted, standing, account.situation),
+      then: standingOf(wanted, made.length === 0 ? standing : belief, account.situation),
     })),
     faults: (subject.judgement?.stated ?? []).map((now) => ({
       now,

@@ -31,16 +31,20 @@ export const dateAfterRecord: Check = {
     const day = document.date.value;
     const { born, injuries } = of.document;
     const told = [
-      ...injuries.map(({ part, since }) => ({ date: since, what: `${quote(part.value)} since` })),
-      { date: born, what: 'born' },
+      ...injuries.map(({ part, since }) => ({
+        date: since,
+        found: (day: string) => `${quote(part.value)} since ${quote(day)}`,
+        unless: ', unless it began after this lesson',
+      })),
+      { date: born, found: (day: string) => quote(`born: ${day}`), unless: '' },
     ];
-    return told.flatMap(({ date, what }) =>
+    return told.flatMap(({ date, found, unless }) =>
       date === undefined || !isAfter(date, day)
         ? []
         : [
             {
               span,
-              message: `The student's file says ${what} ${quote(date.value)}, which is after this record of ${quote(day)}; expected a day before it, unless it came later.`,
+              message: `Found ${found(date.value)} in the student's file, which is after the day of this record, ${quote(day)}; expected an earlier date${unless}.`,
               related: [{ uri: of.uri, span: date.span, message: "In the student's file" }],
             },
           ],

@@ -1,14 +1,16 @@
 // The check that says which goals for one club no single shot could meet together, at each of the two.
 import type { Span } from '../measure/measure.ts';
 import { finishWithin } from '../physics/flight-geometry.ts';
+import { intervalOf, wantedOfContact } from '../judgement/goal-standing.ts';
 import { grouped } from '../judgement/grouped.ts';
 import { quote } from '../measure/quote.ts';
 import type { Goal } from '../record/document.ts';
-import { findContact, findShape } from '../registry/registry.ts';
+import { findShape } from '../registry/registry.ts';
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
 import { textAt } from './fixes.ts';
 import { handOf } from './handed.ts';
+import { straightTo } from './shape-evidence.ts';
 import type { Subject } from './subject.ts';
 
 export const goalsContradict: Check = {
@@ -17,7 +19,7 @@ export const goalsContradict: Check = {
   title: 'Goals that contradict each other',
   explanation: explain({
     found:
-      'Two goals for the same club ask for what no shot can be at once: a draw and a fade, a start to the left and one to the right, two windows without a number in common, or a finish where no ball lands that starts and curves as asked.',
+      'Two goals for the same club ask for what no shot can be at once: a draw and a fade, a start to the left and one to the right, a straight shot and a curve of 15 m, two windows without a number in common, or a finish where no ball lands that starts and curves as asked.',
     matters:
       'No plan can reach both, and none would be proposed. A goal that is a single number reaches as far as its ± or, without one, as its quantity is read without an instrument.',
     raises: `swing: 1
@@ -27,7 +29,7 @@ goals: [{ shape: draw, carry: 178 m }, { shape: fade }]`,
 club: hybrid
 goals: [{ shape: draw, carry: 178 m }, { carry: 170..180 m }]`,
     source:
-      'the meaning of the words in the trade; where a ball lands follows from start, curve and carry by plain geometry.',
+      'the meaning of the words in the trade, and how straight is straight: common practice, no source; where a ball lands follows from start, curve and carry by plain geometry.',
   }),
   kinds: ['swing', 'student'],
   find: (subject) => {
@@ -110,16 +112,22 @@ interface Ask {
 }
 
 function asksOf(goal: Goal, subject: Subject): readonly Ask[] {
-  const numbers = [...goal.targets].map(([key, { quantity, target, span }]): Ask => {
-    const about = { goal, about: quantity.id, key, span };
-    if (target.kind === 'window') return { ...about, min: target.from, max: target.to };
-    const leeway = target.stated ?? quantity.uncertainty.otherwise;
-    return { ...about, min: target.value - leeway, max: target.value + leeway };
-  });
-  return [...numbers, ...asksOfShape(goal, subject), ...asksOfContact(goal)];
+  const numbers = [...goal.targets].map(([key, { quantity, target, span }]): Ask => ({
+    goal,
+    about: quantity.id,
+    key,
+    span,
+    ...intervalOf(target, quantity),
+  }));
+  const contact = wantedOfContact(goal, subject.registry).map((one): Ask => ({
+    ...one,
+    goal,
+    about: one.quantity.id,
+  }));
+  return [...numbers, ...asksOfShape(goal, subject), ...contact];
 }
 
-/** A word against a word by the sides that they name; against numbers only where the hand tells which side that is. */
+/** A word against a word by the sides that they name; against numbers where the hand tells which side that is, or the word says straight. */
 function asksOfShape(goal: Goal, subject: Subject): readonly Ask[] {
   const { shape: word } = goal;
   const shape = word && findShape(word.value);
@@ -130,30 +138,20 @@ function asksOfShape(goal: Goal, subject: Subject): readonly Ask[] {
     if (side === undefined) return [];
     const at = { goal, key: 'shape', span: word.span };
     const asks: Ask[] = [{ ...at, about: `side of ${part}`, min: side, max: side }];
+    const about = `flight.${part}`;
     const seen = hand === 'left' ? -side : side;
-    if (hand !== undefined && seen !== 0)
-      asks.push({
-        ...at,
-        about: `flight.${part}`,
-        min: seen > 0 ? 0 : -Infinity,
-        max: seen > 0 ? Infinity : 0,
-      });
+    if (seen === 0) {
+      const most = straightTo(about, subject, carryOf(goal));
+      asks.push({ ...at, about, min: -most, max: most });
+    } else if (hand !== undefined)
+      asks.push({ ...at, about, min: seen > 0 ? 0 : -Infinity, max: seen > 0 ? Infinity : 0 });
     return asks;
   });
 }
 
-function asksOfContact(goal: Goal): readonly Ask[] {
-  const { contact: word } = goal;
-  const contact = word && findContact(word.value);
-  if (word === undefined || contact === undefined) return [];
-  return contact.windows.map(({ id, min = -Infinity, max = Infinity }) => ({
-    goal,
-    about: id,
-    min,
-    max,
-    key: 'contact',
-    span: word.span,
-  }));
+function carryOf({ targets }: Goal): number | undefined {
+  const carry = targets.get('carry') ?? targets.get('flight.carry');
+  return carry && intervalOf(carry.target, carry.quantity).max;
 }
 
 /** Windows that only touch leave a single number, which no shot is exactly. */

@@ -2,7 +2,7 @@
 import { explain } from './explain.ts';
 import type { Problem } from '../measure/measure.ts';
 import { lineStart } from '../record/lines.ts';
-import { versionKeys } from '../record/shape.ts';
+import { versionKeys } from '../record/kind.ts';
 import type { Fix } from './check.ts';
 import { insert } from './fixes.ts';
 import { fromProblems } from './from-problems.ts';

@@ -12,16 +12,17 @@ export const relationTellsNothing = fromProblems({
   title: 'A relation that tells nothing',
   explanation: explain({
     found:
-      'An equation in `swingwright.yaml` holds whatever its quantities are, or for nothing that is possible of them.',
+      'An equation in `swingwright.yaml` holds whatever its quantities are within their bounds, or never holds there, or gives no number there.',
     matters:
-      'The one can never find a slip, the other would call every record wrong; so it has no part in the agreement.',
+      'One that always holds never finds a slip, and one that never holds would call every record wrong. It has no part in the agreement.',
     raises: {
       'swingwright.yaml': workspace('delivery.path ≈ delivery.arc.direction ± 400 deg'),
     },
     accepts: {
       'swingwright.yaml': workspace('delivery.path ≈ delivery.arc.direction ± 4 deg'),
     },
-    source: 'the bounds of the quantities; four standard uncertainties apart counts as never (judgement).',
+    source:
+      'the bounds of the quantities; sides that are four standard uncertainties apart everywhere count as never equal (judgement). Of an equation that is not linear it is only found that both sides always differ by the same, or have no number.',
   }),
   kinds: ['workspace'],
 });

@@ -6,7 +6,7 @@ import { findShape } from '../registry/registry.ts';
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
 import { handOf } from './handed.ts';
-import { flownEvidence, sideName, straightness, type Part } from './shape-evidence.ts';
+import { flownEvidence, sideName, straightness, straightTo, type Part } from './shape-evidence.ts';
 import type { Subject } from './subject.ts';
 
 type Hand = 'left' | 'right';
@@ -41,7 +41,6 @@ flight: { shape: draw, curve: 14 yd right by radar }`,
     const { document } = subject;
     if (document.kind !== 'swing' && document.kind !== 'student') return [];
     const flown = document.kind === 'swing' ? flownFindings(document.shape, subject, hand) : [];
-    if (hand === undefined) return flown;
     return [...flown, ...document.goals.flatMap((goal) => goalFindings(goal, subject, hand))];
   },
 };
@@ -76,19 +75,25 @@ function flownFindings(
   });
 }
 
-function goalFindings(goal: Goal, subject: Subject, hand: Hand): readonly RawFinding[] {
+function goalFindings(goal: Goal, subject: Subject, hand: Hand | undefined): readonly RawFinding[] {
   const shape = goal.shape && findShape(goal.shape.value);
   if (goal.shape === undefined || shape === undefined) return [];
   const { value: word, span } = goal.shape;
   return (['start', 'curve'] as const).flatMap((part) => {
-    const side = sideOf(shape, part, hand);
     const wanted =
       part === 'start' ? targetOf(goal, 'start') : (targetOf(goal, 'curve') ?? impliedCurve(goal, subject));
-    if (side === undefined || wanted === undefined) return [];
-    if (side > 0 ? wanted.to >= 0 : wanted.from <= 0) return [];
+    if (wanted === undefined) return [];
     const related = wanted.spans.map((at) => ({ uri: subject.uri, span: at, message: 'The target' }));
-    const by = `by the ${part} the goal sends it ${sideName(-side)}`;
-    return [{ span, message: sentence(word, part, side, hand, by), related }];
+    const by = (side: number): string => `by the ${part} the goal sends it ${sideName(side)}`;
+    if (shape[part] === 0) {
+      const most = straightTo(`flight.${part}`, subject, targetOf(goal, 'carry')?.to);
+      const off = wanted.from > most ? 1 : wanted.to < -most ? -1 : undefined;
+      return off === undefined ? [] : [{ span, message: straightSentence(word, part, by(off)), related }];
+    }
+    const side = hand && sideOf(shape, part, hand);
+    if (hand === undefined || side === undefined) return [];
+    if (side > 0 ? wanted.to >= 0 : wanted.from <= 0) return [];
+    return [{ span, message: sentence(word, part, side, hand, by(-side)), related }];
   });
 }
 

@@ -61,8 +61,8 @@ function witnesses({ derivation }: Subject, part: Part): readonly Value[] {
   return [own, last].filter((value) => value !== undefined);
 }
 
-/** How far from zero this witness of start or curve may be, for the shot to be called straight. */
-export function straightTo(id: string, { derivation, registry }: Subject): number {
+/** How far from zero this witness of start or curve may be, for the shot to be called straight. @param wanted the carry of a goal, if it is of one */
+export function straightTo(id: string, { derivation, registry }: Subject, wanted?: number): number {
   switch (id) {
     case 'flight.start':
       return straightness.start;
@@ -73,7 +73,7 @@ export function straightTo(id: string, { derivation, registry }: Subject): numbe
     default: {
       // Without a carry, what holds for every carry.
       const most = registry.find('flight.carry')?.practice?.max ?? Infinity;
-      return straightness.curveOfCarry * (derivation?.values.get('flight.carry')?.value ?? most);
+      return straightness.curveOfCarry * (wanted ?? derivation?.values.get('flight.carry')?.value ?? most);
     }
   }
 }

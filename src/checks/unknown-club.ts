@@ -1,5 +1,6 @@
 // The check that says which club is not in the student's bag.
 import { findNearest } from '../measure/nearest.ts';
+import { brokenIn } from '../record/broken.ts';
 import type { Goal, Located, StudentFile } from '../record/document.ts';
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
@@ -45,22 +46,15 @@ function clubsOfGoals(goals: readonly Goal[]): readonly Located<string>[] {
 
 function clubsMissing(
   named: readonly Located<string>[],
-  { bag, problems }: StudentFile,
+  student: StudentFile,
   subject: Subject,
 ): readonly RawFinding[] {
   // A bag that could not be read may well hold the club.
-  if (problems.some(({ code }) => unreadable.has(code))) return [];
+  if (brokenIn(student) !== undefined) return [];
+  const { bag } = student;
   const uri = subject.student?.uri ?? subject.uri;
   return named.filter(({ value }) => !bag.has(value)).map((club) => findingOf(club, bag, uri, subject));
 }
-
-const unreadable: ReadonlySet<string> = new Set([
-  'yaml-syntax',
-  'too-deep',
-  'too-many-aliases',
-  'file-too-large',
-  'unreadable-characters',
-]);
 
 function findingOf(
   club: Located<string>,

@@ -2,7 +2,7 @@
 import { explain } from './explain.ts';
 import type { Problem } from '../measure/measure.ts';
 import { format, migrate } from '../record/migrate.ts';
-import { versionKeys } from '../record/shape.ts';
+import { versionKeys } from '../record/kind.ts';
 import type { Fix } from './check.ts';
 import { replace, textAt } from './fixes.ts';
 import { fromProblems, sentenceOf } from './from-problems.ts';

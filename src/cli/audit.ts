@@ -3,9 +3,8 @@ import { jsonText } from './formats/json-text.ts';
 import Papa from 'papaparse';
 import pc from 'picocolors';
 import { auditCells, auditColumns, auditRemarks } from '../analysis/audit-words.ts';
-import { auditOf, type Audit } from '../analysis/audit.ts';
+import { auditOf, whyNoAudit, type Audit } from '../analysis/audit.ts';
 import type { Analysis } from '../analysis/result.ts';
-import { yamlSyntax } from '../checks/yaml-syntax.ts';
 import { toPath } from '../disk/files.ts';
 import { auditPage } from '../draw/audit.tsx';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
@@ -21,23 +20,14 @@ export async function auditCommand(path: string, format: AuditFormat, signal: Ab
   const analysis = await analyseRecord(path, signal);
   const audit = analysis && auditOf(analysis);
   if (analysis === undefined || audit === undefined) return 2;
-  const reason = whyUnread(audit, analysis);
+  const reason = whyNoAudit(audit, analysis, path);
   if (reason !== undefined) {
-    process.stderr.write(`swingwright: cannot audit \`${printable(path)}\`: ${printable(reason)}\n`);
+    process.stderr.write(`swingwright: ${printable(reason)}\n`);
     return 2;
   }
   const write = { text, json, csv, html }[format];
   process.stdout.write(write(audit, analysis));
   return 0;
-}
-
-/** Of a text that is no YAML, such as one with a merge's marks in it, only half would be told, and of nothing it would look in order. */
-function whyUnread({ rows }: Audit, { uri, document, findings }: Analysis): string | undefined {
-  const isEmpty = document.problems.length > 0 && !rows.some((row) => row.uri === uri);
-  const first = findings.find(
-    ({ severity, code }) => code === yamlSyntax.code || (isEmpty && severity === 'error'),
-  );
-  return first && `line ${first.range.start.line + 1}: ${first.message}`;
 }
 
 function html(audit: Audit, analysis: Analysis): string {

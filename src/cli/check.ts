@@ -2,7 +2,7 @@
 import { jsonText } from './formats/json-text.ts';
 import { openRemark } from '../checks/open-remark.ts';
 import { createCache } from '../analysis/cache.ts';
-import type { FileState, Finding } from '../analysis/result.ts';
+import type { Analysis, FileState, Finding } from '../analysis/result.ts';
 import { settle } from '../analysis/settle.ts';
 import { badgeReport } from './formats/badge.ts';
 import { junitReport } from './formats/junit.ts';
@@ -58,12 +58,10 @@ export async function check(
     files.set(uri, own);
     const { findings, document } = await settle(uri, files, loadFile, signal, cache);
     const wanted = asked.has(uri) ? findings : findings.filter(({ code }) => code === openRemark.code);
-    const path = await pathFromRoot(uri);
-    const keysAt = keysIn(document);
     reports.push({
       file: toPath(uri),
       findings: reviews === 'required' ? wanted.map(required) : wanted,
-      identities: wanted.map(({ code, range }) => [path, code, ...keysAt(range)].join('\n')),
+      identities: format === 'sarif' ? await identitiesOf(wanted, { uri, document }) : [],
     });
   }
   progress.end();
@@ -72,6 +70,16 @@ export async function check(
   if (reports.length > 0 || format !== 'text') process.stdout.write(writers[format](reports));
   if (unread.length > 0) return 2;
   return reports.some(({ findings }) => findings.some(({ severity }) => severity === 'error')) ? 1 : 0;
+}
+
+/** What each finding is known by from run to run: the file from the root of its repository, the code and the keys above it. */
+async function identitiesOf(
+  findings: readonly Finding[],
+  { uri, document }: Pick<Analysis, 'uri' | 'document'>,
+): Promise<readonly string[]> {
+  const path = await pathFromRoot(uri);
+  const keysAt = keysIn(document);
+  return findings.map(({ code, range }) => [path, code, ...keysAt(range)].join('\n'));
 }
 
 function required(finding: Finding): Finding {

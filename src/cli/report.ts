@@ -10,7 +10,7 @@ export interface FileReport {
 
 /** With what a finding is known by. */
 export interface KnownReport extends FileReport {
-  /** What each finding is known by from run to run, in their order: free of numbers, of lines and of the working folder. */
+  /** What each finding is known by from run to run, in their order: free of numbers, of lines and of the working folder. None where no format asks for it. */
   readonly identities: readonly string[];
 }
 

@@ -9,12 +9,12 @@ import {
   settleThread,
   signOff,
   takeSuggestion,
+  tornFile,
   type Hand,
   type ReviewChange,
 } from '../analysis/review-edits.ts';
 import { reviewOf, type Reviewed } from '../analysis/review.ts';
 import { toPath } from '../disk/files.ts';
-import { brokenIn } from '../record/broken.ts';
 import { userNameIn } from '../disk/git.ts';
 import { reviewJson, reviewText } from './formats/review.ts';
 import { printable } from './formats/text.ts';
@@ -56,30 +56,14 @@ export async function reviewCommand(
     return refuse(2, '`--text` and `--suggest` go with `--about` or `--reply`');
   const reviewed = await reviewedAt(path, signal);
   if (reviewed === undefined) return 2;
-  const torn = tornFile(reviewed, act);
-  if (torn !== undefined)
-    return refuse(
-      2,
-      `\`${toPath(torn.uri)}\` cannot be read to its end (${torn.found}); expected it to be mended first`,
-    );
+  const torn = tornFile(reviewed, toPath, { isSigning: act === 'signOff' });
+  if (torn !== undefined) return refuse(2, torn);
   if (act !== undefined) return perform(act, options, reviewed);
   const review = reviewOf(reviewed);
   const threads = options.all ? review.threads : review.threads.filter(({ state }) => state !== 'settled');
   const print = options.format === 'json' ? reviewJson : reviewText;
   process.stdout.write(print(reviewed, { ...review, threads }, review.threads.length - threads.length));
   return 0;
-}
-
-/** A review that is not read to its end hides remarks, and nobody has seen what a torn record says. */
-function tornFile(
-  { record, reviews }: Reviewed,
-  act: Act | undefined,
-): { readonly uri: string; readonly found: string } | undefined {
-  for (const { uri, document } of act === 'signOff' ? [record, ...reviews] : reviews) {
-    const found = brokenIn(document);
-    if (found !== undefined) return { uri, found };
-  }
-  return undefined;
 }
 
 async function perform(act: Act, options: ReviewOptions, reviewed: Reviewed): Promise<number> {

@@ -2,6 +2,7 @@
 import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
 import { findLessons } from '../analysis/lessons.ts';
+import { whatGoalsGoBy } from '../analysis/comparison-words.ts';
 import { dayOf, outcomeInShort } from '../analysis/outcome-words.ts';
 import { progressOf, type ClubProgress, type ProgressRequest } from '../analysis/progress.ts';
 import {
@@ -10,6 +11,7 @@ import {
   heldWords,
   movedWords,
   pointWords,
+  targetWords,
   spanWords,
 } from '../analysis/progress-words.ts';
 import { settle } from '../analysis/settle.ts';
@@ -76,11 +78,13 @@ function clubText(club: ClubProgress): string {
     ...series.flatMap((one) => [
       `  ${nameWithin(one.quantity)}: ${movedWords(one)}`,
       ...one.points.map((point) => `    ${dayOf(point.lesson)}  ${pointWords(one, point)}`),
+      ...one.targets.map((target) => `    ${targetWords(one, target)}`),
     ]),
     ...goals.flatMap((goal) => [
       `  Goal, ${nameWithin(goal.quantity)}`,
       ...goal.points.map((point) => `    ${dayOf(point.lesson)}  ${goalPointWords(goal, point)}`),
     ]),
+    ...(goals.length === 0 ? [] : [`  ${whatGoalsGoBy}`]),
     ...(held.length === 0 ? [] : ['  Plans']),
     ...held.map((one) => `    ${dayOf(one.lesson)}  ${heldWords(one)}`),
     ...(cautions.length === 0 ? [] : ['  Caution', ...cautions.map((line) => `    ${line}`)]),

@@ -2,6 +2,7 @@
 import { scaleLinear } from 'd3-scale';
 import type { Analysis } from '../analysis/result.ts';
 import { titleWithin } from '../checks/agreement.ts';
+import { upperFirst } from '../measure/quote.ts';
 import { showValue } from '../measure/show.ts';
 import type { JudgedReading } from '../model/agreement-result.ts';
 import type { Quantity } from '../registry/quantity.ts';
@@ -187,7 +188,7 @@ function rowsOf(entry: JudgedReading, registry: Registry): readonly Row[] {
   const quantity = registry.find(entry.id);
   if (quantity === undefined) return [];
   const words = titleWithin(entry.id, registry);
-  const title = `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+  const title = upperFirst(words);
   return [{ entry, quantity, title: entry.reading === 0 ? title : `${title}, reading ${entry.reading + 1}` }];
 }
 

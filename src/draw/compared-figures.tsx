@@ -16,8 +16,7 @@ export function FiguresOverlaid(props: OverlayProps): Picture | null {
     <>
       <h2>The player</h2>
       <p class="soft">
-        B is the body, A the dashed outline over it. What nobody recorded is drawn as it usually is, dotted in
-        B.
+        B is the body, A the dashed outline over it. What nobody recorded is drawn as it usually is, dotted.
       </p>
       <div class="pictures">
         {all.map(({ checkpoint, view, title }) => (

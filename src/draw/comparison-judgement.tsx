@@ -3,6 +3,7 @@ import {
   faultStates,
   faultWords,
   goalName,
+  whatGoalsGoBy,
   heldTitle,
   judgedWords,
   standingWords,
@@ -85,6 +86,7 @@ export function Goals({ goals }: Comparison): Picture | null {
   return (
     <>
       <h2>Goals</h2>
+      <p class="soft">{whatGoalsGoBy}</p>
       <ScrolledTable name="Goals">
         <Head
           titles={['Goal', '', 'A, with the chance of being inside', 'B, with the chance of being inside']}

@@ -1,6 +1,6 @@
 // The flight seen from above, the target to the right: its way, where it came down and where it should, shots and their spread; to scale.
 import { curveMonotoneX, line } from 'd3-shape';
-import { factor95, type Landing, type Scene, type Spot } from './flight-scene.ts';
+import { factor95, type Landing, type Scene, type Spot, type Zone } from './flight-scene.ts';
 import { fixed, lineThrough, type Place } from './geometry.ts';
 import { Cross, Dot } from './key.tsx';
 import { Label } from './label.tsx';
@@ -21,12 +21,14 @@ export interface FromAboveProps {
 type At = (spot: Spot) => Place;
 
 export function FromAbove({ scene, ball, scale, reach, picture, theme }: FromAboveProps): Picture {
-  const { path, recorded, expected, start, shots, ellipse, goal } = scene;
+  const { path, recorded, expected, start, shots, ellipse, goals } = scene;
   const at: At = ({ ahead, right }) => ({ x: ball.x + ahead * scale, y: ball.y + right * scale });
   const isWayKnown = recorded && start?.kind === 'entered';
   return (
     <g data-part="above">
-      {goal && <Zone goal={goal} at={at} far={reach / scale} picture={picture} theme={theme} />}
+      {goals.map((goal, i) => (
+        <Wanted key={i} {...{ goal, at, picture, theme }} far={reach / scale} />
+      ))}
       <path d={lineThrough([ball, { x: ball.x + reach + 16, y: ball.y }])} {...lineStyle('rule', theme)} />
       {path && <path d={wayOf(path, at)} {...lineStyle('expected', theme)} data-part="above-path" />}
       {expected && <Blur spot={expected} at={at} scale={scale} theme={theme} />}
@@ -67,14 +69,14 @@ export function FromAbove({ scene, ball, scale, reach, picture, theme }: FromAbo
 }
 
 /** Where the goal wants the ball; what it leaves open goes as far as the view. */
-function Zone({
-  goal: { carry, finish },
+function Wanted({
+  goal: { carry, finish, name },
   at,
   far,
   picture,
   theme,
 }: {
-  readonly goal: NonNullable<Scene['goal']>;
+  readonly goal: Zone;
   readonly at: At;
   readonly far: number;
   readonly picture: string;
@@ -82,7 +84,7 @@ function Zone({
 }): Picture {
   const from = at({ ahead: carry?.min ?? 0, right: finish?.min ?? -far });
   const to = at({ ahead: carry?.max ?? far, right: finish?.max ?? far });
-  return (
+  const zone = (
     <rect
       x={fixed(from.x)}
       y={fixed(from.y)}
@@ -92,6 +94,14 @@ function Zone({
       stroke-dasharray={carry && finish ? 'none' : '2 3'}
       data-part="goal"
     />
+  );
+  if (name === undefined) return zone;
+  const middle = { x: (from.x + to.x) / 2, y: finish ? from.y - 4 : at({ ahead: 0, right: 0 }).y - 18 };
+  return (
+    <g>
+      {zone}
+      <Label at={middle} text={name} anchor="middle" size={10} tone="goal" theme={theme} />
+    </g>
   );
 }
 

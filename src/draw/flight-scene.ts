@@ -1,10 +1,14 @@
 // What is known of a flight, in metres from the ball, and the scale that it all fits into; knows no shape and no colour.
 import { flightPathOf } from '../analysis/flight-path.ts';
+import { goalsOf } from '../analysis/plan.ts';
 import type { Analysis } from '../analysis/result.ts';
+import { intervalOf } from '../judgement/goal-standing.ts';
+import { showValue, showWindow } from '../measure/show.ts';
 import { landingsOf, type Ellipse } from '../model/shots.ts';
 import type { Value } from '../model/value.ts';
 import type { Interval } from '../model/windows.ts';
 import type { PathPoint } from '../physics/flight.ts';
+import type { Quantity } from '../registry/quantity.ts';
 import { expectedOf, valueOf } from './known.ts';
 
 /** √χ²₀.₉₅ with 2 degrees of freedom, √(−2 ln 0.05): the semi-axes of a normal spread's 95 % ellipse in standard deviations. */
@@ -23,6 +27,13 @@ export interface Landing extends Spot {
   readonly id: string;
 }
 
+export interface Zone {
+  readonly carry: Interval | undefined;
+  readonly finish: Interval | undefined;
+  /** In the words of the goal; undefined where there is but one. */
+  readonly name: string | undefined;
+}
+
 export interface Scene {
   readonly path: readonly PathPoint[] | undefined;
   readonly recorded: Landing | undefined;
@@ -33,8 +44,11 @@ export interface Scene {
   readonly descent: Value | undefined;
   readonly shots: readonly Spot[];
   readonly ellipse: Ellipse | undefined;
-  readonly goal: { readonly carry: Interval | undefined; readonly finish: Interval | undefined } | undefined;
+  /** Each goal for itself: what one asks of the carry and another of the finish is no place that anybody wants. */
+  readonly goals: readonly Zone[];
   readonly wind: { readonly from: number; readonly speed: number } | undefined;
+  /** What cannot be drawn to any scale, in words: "carry 900 m (possible: 0..500 m)". */
+  readonly left: readonly string[];
   /** As far ahead, up, and to each side as anything reaches, m. */
   readonly extent: {
     readonly ahead: number;
@@ -58,6 +72,12 @@ export function sceneOf(analysis: Analysis): Scene {
   ].map((id) => possible(valueOf(analysis, id), analysis));
   const recorded = carry?.kind === 'entered' ? landingAt(carry, finish) : undefined;
   const expected = expectedLanding(analysis, path, recorded === undefined ? carry : undefined, finish);
+  const shots = landingsOf(
+    (listed?.shots ?? []).map(
+      ({ measures }) => new Map([...measures].map(([id, { value }]) => [id, value] as const)),
+    ),
+  ).map(([ahead, right]): Spot => ({ ahead, right }));
+  const wanted = zonesOf(analysis);
   const bearing = analysis.account?.situation.windBearing;
   const known = {
     path,
@@ -67,17 +87,13 @@ export function sceneOf(analysis: Analysis): Scene {
     launch,
     apex,
     descent,
-    shots: landingsOf(
-      (listed?.shots ?? []).map(
-        ({ measures }) => new Map([...measures].map(([id, { value }]) => [id, value] as const)),
-      ),
-    ).map(([ahead, right]) => ({ ahead, right })),
+    shots: shots.filter((shot) => isWithin(shot, analysis)),
     ellipse: listed?.summary?.ellipse,
-    goal: goalOf(analysis),
+    goals: wanted.zones,
     wind:
       bearing !== undefined && speed && speed.value > 0 ? { from: bearing, speed: speed.value } : undefined,
   };
-  return { ...known, extent: extentOf(known) };
+  return { ...known, extent: extentOf(known), left: [...leftOf(analysis, shots), ...wanted.left] };
 }
 
 /**
@@ -103,30 +119,72 @@ function possible(value: Value | undefined, { subject }: Analysis): Value | unde
   return bounds && value.value >= bounds.min && value.value <= bounds.max ? value : undefined;
 }
 
-/** The carry is the straight way to the landing; without a finish the ball is taken to come down on the target line. */
+/**
+ * The carry is the straight way to the landing; without a finish the ball is taken to come down on the target line. Undefined where
+ * it would come down farther aside than it flies.
+ */
 function landingAt(carry: Value, finish: Value | undefined): Landing | undefined {
-  if (!(carry.value > 0)) return undefined;
-  const right = finish && Math.abs(finish.value) <= carry.value ? finish.value : 0;
+  if (!(carry.value > 0) || Math.abs(finish?.value ?? 0) > carry.value) return undefined;
+  const right = finish?.value ?? 0;
   const ahead = Math.sqrt(carry.value * carry.value - right * right);
   return { ahead, right, uAhead: carry.u ?? 0, uRight: finish?.u ?? 0, id: carry.id };
 }
 
-/** A single number is met as exactly as it is written, or else as its quantity is read without an instrument. */
-function goalOf({ document, subject }: Analysis): Scene['goal'] {
-  if (document.kind !== 'swing' || document.goals[0] === undefined) return undefined;
-  const { targets } = document.goals[0];
-  const interval = (key: string): Interval | undefined => {
-    const found = targets.get(key) ?? targets.get(`flight.${key}`);
-    const bounds = subject.registry.find(`flight.${key}`)?.bounds;
-    if (found === undefined || bounds === undefined) return undefined;
-    const { target, quantity } = found;
-    const leeway = target.kind === 'window' ? 0 : (target.stated ?? quantity.uncertainty.otherwise);
-    const [from, to] = target.kind === 'window' ? [target.from, target.to] : [target.value, target.value];
-    const window = { min: from - leeway, max: to + leeway };
-    return window.min >= bounds.min && window.max <= bounds.max ? window : undefined;
-  };
-  const [carry, finish] = [interval('carry'), interval('finish')];
-  return (carry ?? finish) ? { carry, finish } : undefined;
+function zonesOf(analysis: Analysis): { readonly zones: readonly Zone[]; readonly left: readonly string[] } {
+  const { registry } = analysis.subject;
+  const left: string[] = [];
+  const asked = goalsOf(analysis.subject).flatMap(({ goal: { targets, shape } }, i): Zone[] => {
+    const interval = (key: string): Interval | undefined => {
+      const found = targets.get(key) ?? targets.get(`flight.${key}`);
+      const bounds = registry.find(`flight.${key}`)?.bounds;
+      if (found === undefined || bounds === undefined) return undefined;
+      const { target, quantity } = found;
+      const window = intervalOf(target, quantity);
+      if (window.min >= bounds.min && window.max <= bounds.max) return window;
+      left.push(
+        `the goal’s ${beyond(quantity, target.kind === 'window' ? showWindow(quantity, target.from, target.to) : showValue(quantity, target.value))}`,
+      );
+      return undefined;
+    };
+    const [carry, finish] = [interval('carry'), interval('finish')];
+    return (carry ?? finish) ? [{ carry, finish, name: shape?.value ?? `goal ${i + 1}` }] : [];
+  });
+  return { zones: asked.length > 1 ? asked : asked.map((one) => ({ ...one, name: undefined })), left };
+}
+
+function isWithin({ ahead, right }: Spot, { subject: { registry } }: Analysis): boolean {
+  const [carry, finish] = ['carry', 'finish'].map((key) => registry.find(`flight.${key}`)?.bounds);
+  return (
+    (carry === undefined || Math.hypot(ahead, right) <= carry.max) &&
+    (finish === undefined || Math.abs(right) <= finish.max)
+  );
+}
+
+const placing = ['launch_angle', 'apex', 'descent', 'carry', 'start', 'curve', 'finish'];
+
+/** Which entries and shots have no place on the picture, and why. */
+function leftOf(analysis: Analysis, shots: readonly Spot[]): readonly string[] {
+  const { registry } = analysis.subject;
+  const values = placing.flatMap((key) => valueOf(analysis, `flight.${key}`) ?? []);
+  const impossible = values.filter((value) => possible(value, analysis) === undefined);
+  const [carry, finish] = ['carry', 'finish'].map((key) =>
+    possible(valueOf(analysis, `flight.${key}`), analysis),
+  );
+  const aside = carry !== undefined && finish !== undefined && Math.abs(finish.value) > carry.value;
+  const far = shots.filter((shot) => !isWithin(shot, analysis)).length;
+  return [
+    ...impossible.flatMap(({ id, value }) => {
+      const quantity = registry.find(id);
+      return quantity === undefined ? [] : [beyond(quantity, showValue(quantity, value))];
+    }),
+    ...(aside ? ['finish, which is farther aside than the ball flies'] : []),
+    ...(far === 0 ? [] : [`${far} ${far === 1 ? 'shot' : 'shots'} farther than a ball flies`]),
+  ];
+}
+
+function beyond(quantity: Quantity, number: string): string {
+  const { min, max } = quantity.bounds;
+  return `${quantity.title.toLowerCase()} ${number} (possible: ${showWindow(quantity, min, max)})`;
 }
 
 function extentOf({
@@ -136,13 +194,15 @@ function extentOf({
   apex,
   shots,
   ellipse,
-  goal,
-}: Omit<Scene, 'extent'>): Scene['extent'] {
+  goals,
+}: Omit<Scene, 'extent' | 'left'>): Scene['extent'] {
   const spots: Spot[] = [...(path ?? []), ...shots];
   for (const landing of [recorded, expected]) {
     if (landing === undefined) continue;
     const { ahead, right, uAhead, uRight } = landing;
-    const [far, wide] = [factor95 * uAhead, factor95 * uRight];
+    // Known to one direction only, nothing of it is drawn.
+    const isSpread = uAhead > 0 && uRight > 0;
+    const [far, wide] = isSpread ? [factor95 * uAhead, factor95 * uRight] : [0, 0];
     spots.push({ ahead: ahead + far, right: right + wide }, { ahead, right: right - wide });
   }
   if (ellipse) {
@@ -150,8 +210,8 @@ function extentOf({
     spots.push({ ahead: ellipse.ahead + far, right: ellipse.right + far });
     spots.push({ ahead: ellipse.ahead, right: ellipse.right - far });
   }
-  const { carry, finish } = goal ?? {};
-  spots.push({ ahead: carry?.max ?? 0, right: finish?.max ?? 0 }, { ahead: 0, right: finish?.min ?? 0 });
+  for (const { carry, finish } of goals)
+    spots.push({ ahead: carry?.max ?? 0, right: finish?.max ?? 0 }, { ahead: 0, right: finish?.min ?? 0 });
   const most = (numbers: readonly number[]): number => Math.max(0, ...numbers.filter(Number.isFinite));
   return {
     ahead: most(spots.map(({ ahead }) => ahead)),

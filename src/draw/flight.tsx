@@ -9,7 +9,7 @@ import { sceneOf, type Scene } from './flight-scene.ts';
 import { fixed } from './geometry.ts';
 import { Dot, Key, keyHeight, type KeyItem } from './key.tsx';
 import { kindOf, sayingOf, valueOf, wordsOf } from './known.ts';
-import { Label, Lines, linesHeight, notKnown } from './label.tsx';
+import { Label, Lines, linesHeight, notDrawn, notKnown } from './label.tsx';
 import { fitted } from './lettering.ts';
 import { Frame, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
@@ -54,7 +54,7 @@ export function FlightPicture({
     return values.some((value) => value.id === id) ? [] : [title.charAt(0).toLowerCase() + title.slice(1)];
   });
   const items = keyOf(scene);
-  const lines = notKnown(missing, width - 32);
+  const lines = [...notKnown(missing, width - 32), ...notDrawn(scene.left, width - 32)];
   const rows = Math.ceil(values.length / columns);
   const keyAt = bottom + 16 + rows * 36 + 8;
   const height = keyAt + (items.length > 0 ? keyHeight(items, width - 32) : 0) + linesHeight(lines) + 6;
@@ -62,13 +62,19 @@ export function FlightPicture({
     <Frame
       name={name}
       title="The flight"
-      words={wordsOf([...values.map((value) => sayingOf(value, registry)), ...shotsSaying(scene)], missing)}
+      words={[
+        wordsOf([...values.map((value) => sayingOf(value, registry)), ...shotsSaying(scene)], missing),
+        ...(scene.left.length === 0 ? [] : [`Not drawn: ${scene.left.join('; ')}.`]),
+      ].join(' ')}
       width={width}
       height={height}
       theme={theme}
     >
       <clipPath id={`${name}-field`}>
         <rect x="0" y="0" width={width} height={fixed(bottom)} />
+      </clipPath>
+      <clipPath id={`${name}-above`}>
+        <rect x="0" y={fixed(ground + 26)} width={width} height={fixed(bottom - ground - 26)} />
       </clipPath>
       <Label at={{ x: 16, y: 16 }} text="From the side" theme={theme} />
       <Label at={{ x: 16, y: ground + 46 }} text="From above" theme={theme} />
@@ -82,6 +88,8 @@ export function FlightPicture({
       <Distances scale={scale} y={ground} analysis={analysis} theme={theme} />
       <g clip-path={`url(#${name}-field)`}>
         <FromSide scene={scene} ball={{ x: field.x, y: ground }} scale={scale} theme={theme} />
+      </g>
+      <g clip-path={`url(#${name}-above)`}>
         <FromAbove
           scene={scene}
           ball={{ x: field.x, y: line }}
@@ -218,11 +226,11 @@ function Wind({
   );
 }
 
-function keyOf({ recorded, expected, path, shots, ellipse, goal }: Scene): readonly KeyItem[] {
+function keyOf({ recorded, expected, path, shots, ellipse, goals }: Scene): readonly KeyItem[] {
   const items: KeyItem[] = [];
   if (recorded) items.push({ mark: 'entered', text: 'recorded' });
   if (expected ?? path) items.push({ mark: 'expected', text: 'computed, 95 % of it' });
-  if (goal) items.push({ mark: 'goal', text: 'the goal' });
+  if (goals.length > 0) items.push({ mark: 'goal', text: goals.length === 1 ? 'the goal' : 'the goals' });
   if (shots.length > 0) items.push({ mark: 'shot', text: 'a shot' });
   if (ellipse) items.push({ mark: 'spread', text: `95 % of shots that spread as these ${ellipse.count}` });
   return items;

@@ -83,7 +83,7 @@ export function LabelColumn({
           </text>
           {label.taught && (
             <text x={x} y={fixed(y + 10 + 2 * lineHeight)} fill={theme.taught} font-size="11">
-              {`${label.taught.isLeft ? 'outside' : 'in'} ${label.taught.words}`}
+              {`${label.taught.isLeft ? 'outside' : 'inside'} ${label.taught.words}`}
             </text>
           )}
         </g>

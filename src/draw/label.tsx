@@ -98,6 +98,11 @@ export function notKnown(missing: readonly string[], width: number): readonly st
   return missing.length === 0 ? [] : wrapped(`Not known: ${missing.join(', ')}`, width, 11, 4);
 }
 
+/** "Not drawn: …", what has no place on the picture and why. */
+export function notDrawn(left: readonly string[], width: number): readonly string[] {
+  return left.length === 0 ? [] : wrapped(`Not drawn: ${left.join('; ')}`, width, 11, 4);
+}
+
 /** Lines of smaller words below one another; the first one's base line is at y. */
 export function Lines({
   lines,

@@ -10,10 +10,11 @@ import type { Registry } from '../registry/registry.ts';
 import { cameraOf } from './figure-camera.ts';
 import { Ground, ScaleBar, unitsForStature } from './figure-scene.tsx';
 import type { Camera } from './figure-shape.ts';
-import { checkpointTitle, seenValues } from './figure-words.ts';
+import { checkpointTitle, misfitWords, seenValues } from './figure-words.ts';
 import { fixed } from './geometry.ts';
 import { sayingOf } from './known.ts';
-import { fitted } from './lettering.ts';
+import { Lines, linesHeight } from './label.tsx';
+import { fitted, wrapped } from './lettering.ts';
 import { DashedBody, SolidBody } from './overlaid-body.tsx';
 import { Letter, type OverlayProps } from './overlaid.tsx';
 import { Frame, type Picture } from './picture.tsx';
@@ -34,7 +35,7 @@ export interface OverlaidView {
   readonly title: string;
 }
 
-/** Where both records say something of the body and not the same; nothing of players of different hands. */
+/** Where both records say something of the body and not the same. */
 export function overlaidViews({
   first,
   second,
@@ -44,7 +45,6 @@ export function overlaidViews({
     .filter((checkpoint) => inSecond.has(checkpoint))
     .flatMap((checkpoint) => {
       const [a, b] = [standOf(first, checkpoint), standOf(second, checkpoint)];
-      if (a.hand !== b.hand) return [];
       return (Object.keys(views) as View[])
         .filter((view) => showsPosture(view, differing(a, b, view)))
         .map((view) => ({ checkpoint, view, title: titleOf(checkpoint, view) }));
@@ -60,6 +60,7 @@ export function OverlaidFigure({
 }: OverlayProps & Pick<OverlaidView, 'checkpoint' | 'view'>): Picture {
   const [a, b] = [standOf(first, checkpoint), standOf(second, checkpoint)];
   const { width, ballShare } = views[view];
+  // Who plays the other way round is drawn as in a mirror, and the picture says so: postures are compared, not sides.
   const { hand } = b;
   const scale = unitsForStature / b.stature;
   const ground = above + scale * Math.max(...[a, b].map(highestOf));
@@ -68,13 +69,22 @@ export function OverlaidFigure({
   const name = `overlaid-${view.replaceAll('_', '-')}-${checkpoint.replaceAll('_', '-')}`;
   const rows = differing(a, b, view).map((key) => rowOf(key, a, b, second.subject.registry));
   const title = titleOf(checkpoint, view);
+  const notes = [
+    ...(a.hand === hand ? [] : [`A plays ${a.hand}-handed and is drawn as in a mirror`]),
+    ...misfitWords(a, view, first).map((misfit) => `A: ${misfit}`),
+    ...misfitWords(b, view, second).map((misfit) => `B: ${misfit}`),
+  ];
+  const lines = notes.flatMap((note) => wrapped(note, width - 24, 11));
+  const rowsEnd = ground + 48 + rowHeight * rows.length;
   return (
     <Frame
       name={name}
       title={`${title}, both records`}
-      words={rows.map((row) => `${row.name}: A ${row.a}, B ${row.b}.`).join(' ')}
+      words={[...rows.map((row) => `${row.name}: A ${row.a}, B ${row.b}`), ...notes]
+        .map((one) => `${one}.`)
+        .join(' ')}
       width={width}
-      height={ground + 56 + rowHeight * rows.length}
+      height={rowsEnd + 8 + linesHeight(lines)}
       theme={theme}
     >
       <text x="12" y="20" fill={theme.ink} font-size="13">
@@ -93,7 +103,7 @@ export function OverlaidFigure({
       )}
       <Ground y={ground} from={8} to={width - 8} theme={theme} />
       <SolidBody {...{ view, camera, theme }} stand={b} />
-      <DashedBody {...{ name, camera, theme }} stand={a} />
+      <DashedBody {...{ name, view, camera, theme }} stand={a} />
       <circle
         cx={fixed(origin.x)}
         cy={fixed(origin.y - ruleBall.radius * scale)}
@@ -109,6 +119,7 @@ export function OverlaidFigure({
           <Row key={row.name} row={row} y={ground + 48 + rowHeight * i} width={width} theme={theme} />
         ))}
       </g>
+      <Lines lines={lines} x={12} y={rowsEnd + 2} theme={theme} />
     </Frame>
   );
 }

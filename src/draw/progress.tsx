@@ -2,10 +2,12 @@
 import { dayOf } from '../analysis/outcome-words.ts';
 import type { ClubProgress } from '../analysis/progress.ts';
 import { gapsOf, goalPointWords, heldWords, movedWords, spanWords } from '../analysis/progress-words.ts';
+import { whatGoalsGoBy } from '../analysis/comparison-words.ts';
 import { nameWithin } from '../checks/agreement.ts';
 import { Head } from './number-table.tsx';
 import { pageOf, ScrolledTable } from './page.tsx';
 import type { Picture } from './picture.tsx';
+import { ProofRows } from './proof-rows.tsx';
 import { SmallMultiples } from './small-multiples.tsx';
 import { cssTheme as theme } from './theme.ts';
 import { Timeline } from './timeline.tsx';
@@ -26,8 +28,9 @@ export function progressPage(student: string, clubs: readonly ClubProgress[]): s
             <p>
               Bars reach 1.96 standard uncertainties to each side: in 95 of 100 cases the true value lies
               within. A round mark is an entry, a square the mean of shots, a diamond with dashes computed
-              from entries. Hatching is what a goal asks for. In the pictures of shots an ellipse holds 95 %
-              of the shots; a dotted one says how sure the place of a single flight is.
+              from entries. Hatching is what a goal asks for, an outlined bar what a plan asked for until the
+              next lesson. In the pictures of shots an ellipse holds 95 % of the shots; a dotted one says how
+              sure the place of a single flight is.
             </p>
             <p>
               Numbers describe swings; they do not say what a body can bear. If something hurts, stop, and ask
@@ -86,6 +89,7 @@ function Club({ club, prefix }: { readonly club: ClubProgress; readonly prefix: 
       {hasGoals && (
         <>
           <h3>Goals</h3>
+          <p class="soft">{whatGoalsGoBy}</p>
           <ScrolledTable name={`Goals with ${club.club ?? 'no club'}`}>
             <Head titles={['Lesson', ...goals.map(({ quantity }) => nameWithin(quantity))]} />
             <tbody>
@@ -108,6 +112,9 @@ function Club({ club, prefix }: { readonly club: ClubProgress; readonly prefix: 
           {cautions.map((line) => (
             <p key={line}>{line}</p>
           ))}
+          <figure>
+            <ProofRows club={club} span={[first!, last!]} name={`${prefix}-proofs`} theme={theme} />
+          </figure>
           <ScrolledTable name={`Plans with ${club.club ?? 'no club'}`}>
             <Head titles={['Lesson', 'What became of the plan', 'Entries in conflict']} />
             <tbody>

@@ -58,7 +58,7 @@ export function SmallMultiples({ lessons, goal, name, theme }: SmallMultiplesPro
 }
 
 interface Scales {
-  readonly across: (value: number) => number;
+  readonly across: ((value: number) => number) & { ticks: (count: number) => number[] };
   readonly along: ((value: number) => number) & { ticks: (count: number) => number[] };
   /** Of the picture for a metre, the same both ways. */
   readonly unit: number;
@@ -148,7 +148,22 @@ function Cell({
       ) : (
         <Marks landings={landings} across={across} along={along} unit={unit} theme={theme} />
       )}
-      <text x={cell.width / 2} y={cell.height + 16} text-anchor="middle" fill={theme.soft} font-size="10">
+      {sidesOf(across).map(({ value, text }) => (
+        <g key={value}>
+          <path d={`M ${fixed(across(value))} ${cell.height} v 4`} stroke={theme.soft} />
+          <text
+            x={fixed(across(value))}
+            y={cell.height + 15}
+            text-anchor="middle"
+            fill={theme.soft}
+            font-size="9"
+            data-part="side"
+          >
+            {text}
+          </text>
+        </g>
+      ))}
+      <text x={cell.width / 2} y={cell.height + 31} text-anchor="middle" fill={theme.soft} font-size="10">
         {countWords(landings)}
       </text>
     </g>
@@ -189,6 +204,23 @@ function Marks({
       />
     </g>
   );
+}
+
+/** So much room the words of a distance take to each side, and between two of them, in units of the picture. */
+const sideRoom = { edge: 27, between: 58 } as const;
+
+/** How far to the side, in words, as far out as there is room on either side. */
+function sidesOf(across: Scales['across']): readonly { readonly value: number; readonly text: string }[] {
+  const ticks = across
+    .ticks(6)
+    .filter((value) => across(value) >= sideRoom.edge && across(value) <= cell.width - sideRoom.edge);
+  const [left, right] = [ticks.find((value) => value < 0), ticks.findLast((value) => value > 0)];
+  return [
+    ...(left === undefined || (right !== undefined && across(right) - across(left) < sideRoom.between)
+      ? []
+      : [{ value: left, text: `${-left} m left` }]),
+    ...(right === undefined ? [] : [{ value: right, text: `${right} m right` }]),
+  ];
 }
 
 function countWords(landings: Landings | undefined): string {

@@ -1,16 +1,19 @@
 // One quantity over the lessons: each measured value with its interval of 95 %, joined by a line, before the window of the goal; draws no judgement.
-import { scaleLinear, scaleUtc } from 'd3-scale';
+import { scaleLinear } from 'd3-scale';
 import type { GoalSeries, ProgressPoint, Series } from '../analysis/progress.ts';
-import { movedWords, pointWords } from '../analysis/progress-words.ts';
+import { movedWords, pointWords, targetWords } from '../analysis/progress-words.ts';
 import { nameWithin } from '../checks/agreement.ts';
 import { showWindow } from '../measure/show.ts';
 import { fromSI } from '../measure/units.ts';
+import { axisEdge, axisWidth, DayTicks, placeOfDay } from './day-axis.tsx';
 import { fixed, lineThrough } from './geometry.ts';
 import { areaStyle, Frame, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
-const [width, height] = [560, 190];
-const edge = { left: 74, right: 22, top: 30, bottom: 34 } as const;
+const [width, height] = [axisWidth, 190];
+const edge = { ...axisEdge, top: 30, bottom: 34 } as const;
+/** Of a single planned number, which has no width of its own. */
+const leastHigh = 4;
 
 export interface TimelineProps {
   readonly series: Series;
@@ -24,7 +27,7 @@ export interface TimelineProps {
 }
 
 export function Timeline({ series, goal, span, name, theme }: TimelineProps): Picture {
-  const { quantity, points } = series;
+  const { quantity, points, targets } = series;
   const unit = quantity.shown ?? quantity.unit;
   const shown = (value: number): number => fromSI(value, unit);
   const windows = (goal?.points ?? []).map(({ lesson, standing: { wanted } }) => ({
@@ -32,14 +35,13 @@ export function Timeline({ series, goal, span, name, theme }: TimelineProps): Pi
     min: shown(wanted.min),
     max: shown(wanted.max),
   }));
-  const days = scaleUtc([dayOf(span[0]), dayOf(span[1])], [edge.left + 14, width - edge.right - 14]);
-  const x = (day: string): number =>
-    span[0] === span[1] ? (edge.left + width - edge.right) / 2 : days(dayOf(day));
+  const x = placeOfDay(span);
   const ends = points.flatMap(({ low, high }) => [shown(low), shown(high)]);
   // A goal such as "ahead of the ball" has no far end to speak of: it does not stretch the scale.
   const reach = [
     ...ends,
     ...windows.flatMap(({ min, max }) => [min, max].filter((end) => isNear(end, ends))),
+    ...targets.flatMap((one) => [shown(one.from), shown(one.to)].filter((end) => isNear(end, ends))),
   ];
   const [from, to] = widened(Math.min(...reach), Math.max(...reach));
   const y = scaleLinear([from, to], [height - edge.bottom, edge.top]).nice(4);
@@ -51,6 +53,7 @@ export function Timeline({ series, goal, span, name, theme }: TimelineProps): Pi
     `${nameWithin(quantity)}.`,
     ...points.map((point) => `${point.lesson.date}: ${pointWords(series, point)}.`),
     `${movedWords(series)}.`,
+    ...targets.map((target) => `${targetWords(series, target)}.`),
     ...(goal === undefined
       ? []
       : [
@@ -78,6 +81,30 @@ export function Timeline({ series, goal, span, name, theme }: TimelineProps): Pi
                 data-part="goal"
               />
             )
+          );
+        })}
+        {targets.map((target) => {
+          const [low, high] = [target.from, target.to].map((value) =>
+            Math.max(bottom, Math.min(top, shown(value))),
+          );
+          // What lies beyond the scale is told in words alone.
+          if (shown(target.to) < bottom || shown(target.from) > top) return null;
+          const tall = Math.max(leastHigh, y(low!) - y(high!));
+          const from = x(target.lesson.date!);
+          const until = target.next === undefined ? width - edge.right : x(target.next.date!);
+          return (
+            <rect
+              key={`${target.lesson.uri} ${target.from}`}
+              x={fixed(from)}
+              y={fixed((y(low!) + y(high!)) / 2 - tall / 2)}
+              width={fixed(until - from)}
+              height={fixed(tall)}
+              fill={theme.goal}
+              fill-opacity="0.16"
+              stroke={theme.goal}
+              stroke-width="1.2"
+              data-part="planned"
+            />
           );
         })}
         {y.ticks(4).map((value) => (
@@ -123,20 +150,12 @@ export function Timeline({ series, goal, span, name, theme }: TimelineProps): Pi
             theme={theme}
           />
         ))}
-        {dayTicks(points).map(({ day, label }) => (
-          <g key={day}>
-            <path d={`M ${fixed(x(day))} ${height - edge.bottom} v 5`} stroke={theme.soft} />
-            <text
-              x={fixed(x(day))}
-              y={height - edge.bottom + 17}
-              text-anchor="middle"
-              fill={theme.soft}
-              font-size="10"
-            >
-              {label}
-            </text>
-          </g>
-        ))}
+        <DayTicks
+          days={points.map(({ lesson }) => lesson.date!)}
+          x={x}
+          y={height - edge.bottom}
+          theme={theme}
+        />
       </g>
     </Frame>
   );
@@ -177,24 +196,6 @@ function Point({
       )}
     </g>
   );
-}
-
-/** Days as they are written, and the year where it is another than the one before. At most eight, for their words to have room. */
-function dayTicks(
-  points: readonly ProgressPoint[],
-): readonly { readonly day: string; readonly label: string }[] {
-  const days = [...new Set(points.map(({ lesson }) => lesson.date!))];
-  const step = Math.ceil(days.length / 8);
-  const kept = days.filter((_, i) => i % step === 0);
-  return kept.map((day, i) => ({
-    day,
-    label: kept[i - 1]?.slice(0, 4) === day.slice(0, 4) ? day.slice(5) : day,
-  }));
-}
-
-/** Midnight of UTC, so that the picture is the same everywhere. */
-function dayOf(day: string): Date {
-  return new Date(`${day}T00:00:00Z`);
 }
 
 function isNear(end: number, ends: readonly number[]): boolean {

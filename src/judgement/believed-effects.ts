@@ -1,33 +1,30 @@
 // What a fault book believes that planned changes bring about where the model does not know it, with how far and how surely; runs no prediction.
-import { faceIds } from '../model/held-face.ts';
+import { faceIds, heldId } from '../model/held-face.ts';
 import { intervene, type Change } from '../model/intervention.ts';
 import { mirroredNumber } from '../model/mirror.ts';
 import type { BelievedEffect } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { beliefOf } from './belief.ts';
-import { evidenceOf, type BookFault } from './book.ts';
-import { favours } from './causes.ts';
-import { perQuantity } from './cause-quantity.ts';
 import { changeOf, changesOf, type Foreseer, type Made } from './foreseer.ts';
+import { grouped } from './grouped.ts';
+import { product, takenBack, type Amount, type TakenBack } from './taken-back.ts';
 
 export interface Believed extends Change {
-  /** The change that brings it about. */
+  /** The changes that bring it about. */
+  readonly by: readonly string[];
+}
+
+/** What one change takes back of one effect. */
+interface Part extends TakenBack {
+  readonly id: string;
   readonly by: string;
+  readonly sign: 1 | -1;
+  readonly effect: BelievedEffect;
 }
 
-/** SI, above zero where the effect is taken back; what it is of may be a plain share. */
-interface Amount {
-  readonly amount: number;
-  readonly u: number;
-}
-
-/** An effect that is believed in without a number of its own is good to half of itself (a judgement). */
-const unsureShare = 0.5;
-
-/** Of all changes, each in the terms of its own. */
+/** Of all changes together, each quantity once. */
 export function believedEffects(made: readonly Made[], foreseer: Foreseer): readonly Believed[] {
-  const groups = made.map((one) => effectsOf(one, foreseer, made));
-  return groups.flatMap((group) => group.map((effect) => countedOnce(effect, group, groups, made, foreseer)));
+  const groups = made.map((one) => partsOf(one, foreseer, made));
+  return together(groups.flat(), foreseer).map((effect) => countedOnce(effect, groups, made, foreseer));
 }
 
 /**
@@ -35,10 +32,10 @@ export function believedEffects(made: readonly Made[], foreseer: Foreseer): read
  * as the change goes of what the book says that it takes; with it go the effects that it tends to. Only those that the model does
  * not know from the change itself.
  */
-function effectsOf(one: Made, foreseer: Foreseer, all: readonly Made[]): readonly Believed[] {
+function partsOf(one: Made, foreseer: Foreseer, all: readonly Made[]): readonly Part[] {
   const { account, faults } = foreseer;
   const set = new Set(all.map(({ quantity }) => quantity.id));
-  const found = new Map<string, Believed>();
+  const found = new Map<string, Part>();
   const meant = faults.filter(({ fault }) => one.because.includes(fault.id.value));
   const withHeld = changesOf([one], account);
   for (const known of meant.length > 0 ? meant : faults) {
@@ -48,8 +45,7 @@ function effectsOf(one: Made, foreseer: Foreseer, all: readonly Made[]): readonl
       if (found.has(quantity.id)) continue;
       const back = takenBack(one, effect, known, foreseer);
       if (back === undefined || isOfModel(quantity, one, withHeld, foreseer)) continue;
-      const amount = mirroredNumber(quantity.id, -sign * back.amount, account.situation);
-      found.set(quantity.id, { id: quantity.id, kind: 'by', amount, u: back.u, by: one.quantity.id });
+      found.set(quantity.id, { ...back, id: quantity.id, by: one.quantity.id, sign, effect });
     }
   }
   return [...found.values()];
@@ -57,9 +53,49 @@ function effectsOf(one: Made, foreseer: Foreseer, all: readonly Made[]): readonl
 
 /** Of a face that is only kept since nobody says anything of it, a belief says something. */
 function isOfModel({ id }: Quantity, one: Made, withHeld: readonly Change[], { account }: Foreseer): boolean {
-  if (withHeld.length > 1 && id === 'delivery.face') return false;
+  if (withHeld.length > 1 && id === heldId) return false;
   const asked = faceIds.includes(id) ? [changeOf(one)] : withHeld;
   return (intervene(account, asked)?.effects.get(id)?.difference ?? null) !== null;
+}
+
+/** What different faults do to one quantity adds up, as independent numbers. */
+function together(parts: readonly Part[], { account }: Foreseer): readonly Believed[] {
+  return [...grouped(parts, ({ id }) => id)].map(([id, own]): Believed => {
+    const ofEffects = [...grouped(own, ({ effect }) => effect).values()];
+    const { amount, u } = sumOf(
+      ofEffects.map((same): Amount => {
+        const back = pooled(same);
+        return { amount: -same[0]!.sign * back.amount, u: back.u };
+      }),
+    );
+    const by = [...new Set(own.map((part) => part.by))];
+    return { id, kind: 'by', amount: mirroredNumber(id, amount, account.situation), u, by };
+  });
+}
+
+/** How far one effect is taken back by all changes: not farther than all of it, but for the part of a change of its very cause. */
+function pooled(parts: readonly Part[]): Amount {
+  const each = [...new Map(parts.map((part) => [part.by, part])).values()];
+  const atRate = sumOf(
+    each.filter(({ of }) => of === 'cause').map(({ share, whole }) => product(share, whole)),
+  );
+  const shares = each.filter(({ of }) => of === 'fault');
+  const whole = shares[0]?.whole;
+  if (whole === undefined) return atRate;
+  const asked = sumOf(shares.map(({ share }) => share));
+  const left = whole.amount === 0 ? 1 : Math.max(0, Math.min(1, 1 - atRate.amount / whole.amount));
+  const amount = Math.min(left, asked.amount);
+  // What goes beyond all of it is in reserve: a change made that much less still takes all of it back (a judgement).
+  const u = Math.max(0, asked.u - (asked.amount - amount));
+  return sumOf([atRate, product({ amount, u }, whole)]);
+}
+
+/** Of independent numbers. */
+function sumOf(amounts: readonly Amount[]): Amount {
+  return {
+    amount: amounts.reduce((sum, one) => sum + one.amount, 0),
+    u: Math.hypot(...amounts.map((one) => one.u)),
+  };
 }
 
 /**
@@ -68,19 +104,22 @@ function isOfModel({ id }: Quantity, one: Made, withHeld: readonly Change[], { a
  */
 function countedOnce(
   effect: Believed,
-  group: readonly Believed[],
-  groups: readonly (readonly Believed[])[],
+  groups: readonly (readonly Part[])[],
   made: readonly Made[],
-  { account }: Foreseer,
+  foreseer: Foreseer,
 ): Believed {
+  const { account } = foreseer;
   const { id } = effect;
-  const rest = group.filter((other) => other !== effect);
-  const linked = rest.length > 0 && (intervene(account, rest)?.effects.get(id)?.difference ?? 0) !== 0;
-  if (!linked && id !== 'delivery.face') return effect;
-  const ofGroup = new Set(group.map((one) => one.id));
-  const further = groups.flatMap((other) =>
-    other === group ? [] : other.filter((one) => !ofGroup.has(one.id)),
-  );
+  const speaks = (group: readonly Part[]): boolean => group.some((part) => part.id === id);
+  const isLinked = groups.filter(speaks).some((group) => {
+    const rest = together(
+      group.filter((part) => part.id !== id),
+      foreseer,
+    );
+    return rest.length > 0 && (intervene(account, rest)?.effects.get(id)?.difference ?? 0) !== 0;
+  });
+  if (!isLinked && id !== heldId) return effect;
+  const further = together(groups.filter((group) => !speaks(group)).flat(), foreseer);
   const besides = intervene(account, changesOf(made, account, further))?.effects.get(id);
   return {
     ...effect,
@@ -88,94 +127,4 @@ function countedOnce(
     amount: effect.amount + (besides?.difference ?? 0),
     u: Math.hypot(effect.u, besides?.uDifference ?? 0),
   };
-}
-
-/** How far the effect is taken back by the change; undefined where the belief says nothing of it. */
-function takenBack(
-  one: Made,
-  effect: BelievedEffect,
-  known: BookFault,
-  foreseer: Foreseer,
-): Amount | undefined {
-  const { size } = effect;
-  if (size === undefined) return undefined;
-  const whole: Amount = {
-    amount: size.amount,
-    u: size.stated === undefined ? unsureShare * size.amount : size.stated / foreseer.coverage,
-  };
-  const share = shareOf(one, known, foreseer);
-  if (size.per === undefined) return share && product(share, whole);
-  const cause = perQuantity(known.fault, effect, foreseer.registry);
-  if (cause === undefined) return undefined;
-  const own = cause.id === one.quantity.id ? awayFrom(one, known, foreseer) : undefined;
-  if (own !== undefined) return over(own, size.per.amount, whole);
-  const beyond = share && beyondOf(cause, known, foreseer);
-  return beyond && product(share, over(beyond, size.per.amount, whole));
-}
-
-function over({ amount, u }: Amount, per: number, whole: Amount): Amount {
-  return product({ amount: amount / per, u: u / per }, whole);
-}
-
-/** Of independent numbers, to first order. */
-function product(a: Amount, b: Amount): Amount {
-  return { amount: a.amount * b.amount, u: Math.hypot(a.u * b.amount, a.amount * b.u) };
-}
-
-/** How far the change goes, as exactly as it is made, from a number that is known as exactly as it is. */
-function goneOf({ quantity, to, u }: Made, { account }: Foreseer): Amount | undefined {
-  const now = account.derivation.values.get(quantity.id);
-  return now && { amount: to - now.value, u: Math.hypot(u, now.u ?? 0) };
-}
-
-/**
- * How much of the fault the change takes away, from above 0 to 1. A change that goes farther than the book asks for takes no more
- * than all of it, and has that much in reserve.
- */
-function shareOf(one: Made, { fault }: BookFault, foreseer: Foreseer): Amount | undefined {
-  const { quantity, u } = one;
-  const change = fault.changes.find((known) => known.quantity?.id === quantity.id);
-  if (change === undefined) return undefined;
-  const gone = goneOf(one, foreseer);
-  if (change.by === undefined) {
-    // Nobody knows how far it goes where nobody knows where it is.
-    const far = Math.max(Math.abs(gone?.amount ?? 0), gone?.u ?? u);
-    return { amount: 1, u: far === 0 ? 0 : Math.min(1, (gone?.u ?? u) / far) };
-  }
-  const step = mirroredNumber(quantity.id, change.by.difference, foreseer.account.situation);
-  if (gone === undefined || step === 0) return undefined;
-  const amount = gone.amount / step;
-  if (!(amount > 0)) return undefined;
-  return { amount: Math.min(1, amount), u: Math.max(0, gone.u / Math.abs(step) - Math.max(0, amount - 1)) };
-}
-
-/** How far a change of the very quantity of the evidence goes away from the fault; below zero where it goes farther into it. */
-function awayFrom(one: Made, { fault }: BookFault, foreseer: Foreseer): Amount | undefined {
-  const { account, registry } = foreseer;
-  if (!fault.changes.some(({ quantity }) => quantity?.id === one.quantity.id)) return undefined;
-  const gone = goneOf(one, foreseer);
-  const toward = evidenceOf(fault, registry)
-    .map(({ compiled }) =>
-      ([1, -1] as const).find((sign) => compiled && favours(compiled, one.quantity, sign)),
-    )
-    .find((sign) => sign !== undefined);
-  if (gone === undefined || toward === undefined || gone.amount === 0) return undefined;
-  const amount = 0 - toward * mirroredNumber(one.quantity.id, gone.amount, account.situation);
-  return { amount, u: gone.u };
-}
-
-/** How far the cause lies beyond what the evidence allows. */
-function beyondOf(cause: Quantity, { fault }: BookFault, foreseer: Foreseer): Amount | undefined {
-  const belief = beliefOf(foreseer.account, foreseer.hand);
-  for (const { compiled } of evidenceOf(fault, foreseer.registry)) {
-    const slot = compiled?.quantities.findIndex(({ id }) => id === cause.id) ?? -1;
-    if (slot < 0 || compiled?.margin === undefined) continue;
-    const { means, covariance } = belief.of(compiled.quantities.map(({ id }) => id));
-    const margin = compiled.margin(means);
-    const slope = Math.abs(compiled.margin(means.with(slot, means[slot]! + 1)) - margin);
-    const beyond = margin / slope;
-    if (!Number.isFinite(beyond)) continue;
-    return { amount: Math.max(0, beyond), u: Math.sqrt(covariance[slot * (means.length + 1)]!) };
-  }
-  return undefined;
 }

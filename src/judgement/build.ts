@@ -3,12 +3,13 @@ import type { Span } from '../measure/measure.ts';
 import { findNearest } from '../measure/nearest.ts';
 import { quote } from '../measure/quote.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { expectId, nearestId, type Registry } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 import { arithmetic, type Arithmetic } from './arithmetic.ts';
 import { chosen, combine, compare, negate, type Comparison } from './condition.ts';
 import { findFunction, functionNames } from './functions.ts';
 import { isSame, kindOf, nameOf, plain } from './kind.ts';
 import { noted } from './lost-parts.ts';
+import { unknownQuantity } from './problem.ts';
 import { everythingKnown, type Token } from './scan.ts';
 import { leavesOf, type SyntaxNode } from './syntax.ts';
 import { say, type Built, type ConditionPart, type NumberPart, type Values, type Walk } from './walk.ts';
@@ -90,7 +91,12 @@ function leaf({ name }: SyntaxNode & { kind: 'leaf' }, walk: Walk): NumberPart |
   // `and` and its like may stand where mathjs expects a name.
   if (token?.kind !== 'name') return refuse({ kind: 'other', args: [] }, walk);
   const quantity = walk.registry.find(token.name);
-  if (quantity === undefined) return unknownQuantity(token, walk);
+  if (quantity === undefined) {
+    walk.problems.push(
+      unknownQuantity(token.name, token.span, walk.registry, 'checkpoints.impact.shaft_lean'),
+    );
+    return undefined;
+  }
   const slot = walk.slots.get(quantity.id) ?? walk.slots.size;
   walk.slots.set(quantity.id, slot);
   return {
@@ -101,12 +107,6 @@ function leaf({ name }: SyntaxNode & { kind: 'leaf' }, walk: Walk): NumberPart |
     shape: 'linear',
     bare: undefined,
   };
-}
-
-function unknownQuantity({ name, span }: Token & { kind: 'name' }, walk: Walk): undefined {
-  const { registry } = walk;
-  const expected = expectId(name, registry, 'checkpoints.impact.shaft_lean');
-  return say(walk, 'unknown-quantity', span, quote(name), expected, nearestId(name, registry));
 }
 
 function call(node: SyntaxNode & { kind: 'call' }, walk: Walk): NumberPart | undefined {

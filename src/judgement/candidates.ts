@@ -1,4 +1,5 @@
 // The changes that a plan may be made of, from the fault book and the model's levers, each with how far it moves what is wanted; chooses none.
+import type { Account } from '../model/account.ts';
 import { intervene, type Effect } from '../model/intervention.ts';
 import { withFaceHeld } from '../model/held-face.ts';
 import { mirroredNumber } from '../model/mirror.ts';
@@ -160,7 +161,7 @@ function fromLevers(
     const effects = intervene(account, withFaceHeld(account, [set]))?.effects;
     const seen = now.map(({ wanted }) => effects?.get(wanted.quantity.id));
     const low = effects?.get(lowPointId);
-    const before = lowPointBefore(id, from, probe, low);
+    const before = low && lowPointBefore(low, effects?.get(attackId), account);
     if (effects === undefined || seen.some((effect) => effect?.value === null)) return [];
     const spreads = seen.map((effect, i) => (effect === undefined ? 0 : effect.u! ** 2 - now[i]!.u! ** 2));
     return aims.flatMap((to): Scored[] => {
@@ -189,6 +190,7 @@ function fromLevers(
 }
 
 const lowPointId = 'delivery.low_point.ahead';
+const attackId = 'delivery.attack';
 
 /**
  * A low point ahead of the ball is not given away for a few metres, nor led back farther than is usual where it is ahead already.
@@ -208,14 +210,15 @@ function isStrikeSpent(
 
 /** Where nobody measured it, it lies as far ahead as the attack says: a club that moves level is at its lowest. */
 function lowPointBefore(
-  id: string,
-  from: number,
-  probe: number,
-  low: Effect | undefined,
+  low: Effect,
+  attack: Effect | undefined,
+  { derivation }: Account,
 ): number | undefined {
-  if (low === undefined || low.difference === null) return undefined;
+  if (low.difference === null) return undefined;
   if (low.value !== null) return low.value - low.difference;
-  return id === 'delivery.attack' ? (from * low.difference) / probe : undefined;
+  const now = derivation.values.get(attackId)?.value;
+  if (now === undefined || !attack?.difference) return undefined;
+  return (now * low.difference) / attack.difference;
 }
 
 interface Lever {

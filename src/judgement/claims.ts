@@ -1,6 +1,6 @@
 // What a stated fault is believed to do, held against the model of this swing; belief and physics stay apart. Knows no other record.
 import { differenceToSI } from '../measure/units.ts';
-import { faceIds, isFaceFree } from '../model/held-face.ts';
+import { faceIds, isFaceFree, pathId } from '../model/held-face.ts';
 import { scaleOf } from '../model/scales.ts';
 import { mirroredNumber, type Player } from '../model/mirror.ts';
 import { normalBelow } from '../model/quantiles.ts';
@@ -141,7 +141,7 @@ function noCauseOf({ fault }: StatedVerdict, { id }: Quantity, registry: Registr
 
 /** What the face does while the path moves, the model does not know: a plan takes the coach's word for it too. */
 function isOfHeldFace(cause: Cause, { id }: Quantity, judging: Judging): boolean {
-  const path = judging.beholder.registry.find('delivery.path');
+  const path = judging.beholder.registry.find(pathId);
   if (path === undefined || !faceIds.includes(id) || !isFaceFree(cause.quantity.id)) return false;
   return cause.quantity.id === path.id || isSome(slopeOf(cause, path, judging));
 }

@@ -4,7 +4,7 @@ import { normalBelow } from '../model/quantiles.ts';
 import type { Player } from '../model/mirror.ts';
 import { windowsOfShape, type Interval } from '../model/windows.ts';
 import type { Goal } from '../record/document.ts';
-import type { Span } from '../measure/measure.ts';
+import type { Measure, Span, Window } from '../measure/measure.ts';
 import type { Quantity, Shape } from '../registry/quantity.ts';
 import { findContact, findShape, type Registry } from '../registry/registry.ts';
 import type { Belief } from './belief.ts';
@@ -33,25 +33,40 @@ export interface Standing {
   readonly chance: number | undefined;
 }
 
-/** A goal's number is met as exactly as its quantity is read without an instrument, either way. Nothing of a side while the hand is not known. */
+/** What meets a goal's window or number, in SI: a number as exactly as it is written, or else as its quantity is read without an instrument. */
+export function intervalOf(target: Measure | Window, quantity: Quantity): Interval {
+  if (target.kind === 'window') return { min: target.from, max: target.to };
+  const leeway = leewayOf(target, quantity);
+  return { min: target.value - leeway, max: target.value + leeway };
+}
+
+function leewayOf({ stated }: Measure, { uncertainty }: Quantity): number {
+  return stated ?? uncertainty.otherwise;
+}
+
+/** Nothing of a side while the hand is not known. */
 export function wantedOf(goal: Goal, belief: Belief, player: Player, registry: Registry): readonly Wanted[] {
   const possible = [...goal.targets].filter(([, { quantity, target }]) => !isImpossible(target, quantity));
   const found = possible.map(([key, { quantity, target, span }]): Wanted => {
     // It is answered in the unit in which it was asked.
     const asked = target.unit === undefined ? quantity : { ...quantity, shown: target.unit };
-    const bare = { key: key.replace(/^flight\./, ''), quantity: asked, span };
-    if (target.kind === 'window') return { ...bare, min: target.from, max: target.to };
+    const bare = {
+      key: key.replace(/^flight\./, ''),
+      quantity: asked,
+      span,
+      ...intervalOf(target, quantity),
+    };
+    if (target.kind === 'window') return bare;
     const { value, stated } = target;
-    const leeway = stated ?? quantity.uncertainty.otherwise;
-    const single = { value, leeway, by: stated === undefined ? 'reading' : 'written' } as const;
-    return { ...bare, min: value - leeway, max: value + leeway, single };
+    const by = stated === undefined ? 'reading' : 'written';
+    return { ...bare, single: { value, leeway: leewayOf(target, quantity), by } };
   });
   const shape = wantedOfShape(goal, found, belief, player, registry);
   return [...found, ...wantedOfContact(goal, registry), ...shape];
 }
 
 /** An open end is as far as there is anything. */
-function wantedOfContact({ contact: written }: Goal, registry: Registry): readonly Wanted[] {
+export function wantedOfContact({ contact: written }: Goal, registry: Registry): readonly Wanted[] {
   const contact = written && findContact(written.value);
   if (contact === undefined) return [];
   return contact.windows.flatMap(({ id, min, max }) => {

@@ -7,12 +7,13 @@ import type { Located, WorkspaceFile } from '../record/document.ts';
 import type { OwnCheck, OwnDerived, OwnRelation } from '../record/own-document.ts';
 import { untold } from '../record/own.ts';
 import { registryOf } from '../record/workspace.ts';
-import { expectId, nearestId, type Registry } from '../registry/registry.ts';
+import type { Registry } from '../registry/registry.ts';
 import { placed } from './book.ts';
 import { compileExpression, type Expression } from './expression.ts';
 import { compileFormula, type Formula } from './formula.ts';
 import { isSame, kindOf, nameOf } from './kind.ts';
 import { namesIn } from './message.ts';
+import { unknownQuantity } from './problem.ts';
 import { spelledOut } from './spelled-out.ts';
 import { finestOf, isEverNumber, tellingOf, type Difference } from './telling.ts';
 
@@ -182,13 +183,7 @@ function checkOf(one: OwnCheck, registry: Registry, problems: Problem[]): Compil
   const at = one.at === undefined || registry.find(one.at.value) !== undefined ? [] : [one.at];
   problems.push(
     ...own.map((problem) => placed(problem, one.when)),
-    ...[...named, ...at].map(({ value, span }) => ({
-      code: 'unknown-quantity',
-      span,
-      found: quote(value),
-      expected: expectId(value, registry, 'delivery.path'),
-      ...nearestTo(value, registry),
-    })),
+    ...[...named, ...at].map(({ value, span }) => unknownQuantity(value, span, registry, 'delivery.path')),
   );
   if (condition?.quantities.length === 0) problems.push(withoutQuantity(one.when));
   if (condition === undefined || condition.quantities.length === 0) return undefined;
@@ -214,9 +209,4 @@ function tellsNothing({ value, span }: Located<string>, what: string, expected: 
 function withoutQuantity({ value, span }: Located<string>): Problem {
   const expected = 'at least one quantity by its full id';
   return { code: 'unreadable-expression', span, found: `${quote(value)}, without a quantity`, expected };
-}
-
-function nearestTo(name: string, registry: Registry): { readonly nearest?: string } {
-  const nearest = nearestId(name, registry);
-  return nearest === undefined ? {} : { nearest };
 }

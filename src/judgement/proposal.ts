@@ -31,14 +31,16 @@ export interface Wish extends Search {
   readonly mostChanges: number;
 }
 
+// What follows is judgement: how much of a goal counts, and how many sets are tried.
 /** One more change must bring so much of a goal to be worth a student's attention. */
 const worth = 0.15;
 /** Less than this of a goal is not what a change is there for. */
 const leastGain = 0.02;
 /** Sets of each size that are run through the whole model in the end. */
 const mostTried = 3;
-/** Sets that the whole model refuses, for a goal that they lead away from, before a size is given up. */
+/** Sets that the whole model refuses, for a goal that they lead away from, before a size is given up: a reserve by judgement. */
 const mostRefused = 6;
+/** Sets of each size that larger ones are made from. */
 const mostKept = 40;
 
 /** What a change must make up for, in goals: the fault book comes before levers, causes before consequences, early before late. */

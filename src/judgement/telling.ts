@@ -59,6 +59,10 @@ function cornersOf(quantities: readonly Quantity[], compute: Difference['compute
   return [sum((rise) => Math.min(0, rise)), sum((rise) => Math.max(0, rise))];
 }
 
+/**
+ * A judgement: enough that an equation which is no constant is not taken for one, unless it moves in no more than a few hundredths of
+ * what is possible, and few enough that each keystroke in a workspace file can afford them.
+ */
 const points = 24;
 
 /** Each quantity goes round its window at a pace of its own (Weyl's sequence with square roots of primes). */

@@ -2,13 +2,11 @@
 import { mendsOf } from '../analysis/mends.ts';
 import type { NextEntry } from '../analysis/next-entries.ts';
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
-import { recordNamed } from '../analysis/record-named.ts';
 import type { Analysis, Finding } from '../analysis/result.ts';
 import type { Fix } from '../checks/check.ts';
-import { quote } from '../measure/quote.ts';
-import { relativePath } from '../record/reference.ts';
 import { findAcceptance } from './acceptance.ts';
 import { toDiagnostic, type ExplanationAddress } from './diagnostics.ts';
+import { nameRecordAnew } from './lost-record.ts';
 import { addKeysToMeasureNext } from './measure-next.ts';
 import { touches } from './places.ts';
 import type { Rewrite } from './rewrite.ts';
@@ -33,7 +31,7 @@ export interface ActionRequest {
 export function findActions(analysis: Analysis, request: ActionRequest): CodeAction[] {
   const here = analysis.findings.filter((finding) => touches(finding.range, request.range));
   const mends = here.flatMap((finding) =>
-    [...finding.fixes, ...nameRecordAnew(analysis, finding, request)].flatMap((fix) =>
+    [...finding.fixes, ...nameRecordAnew(analysis, finding, request.renamed)].flatMap((fix) =>
       fixAction(analysis, finding, fix, request),
     ),
   );
@@ -50,28 +48,6 @@ export function findActions(analysis: Analysis, request: ActionRequest): CodeAct
     ),
     ...mendAllAction(analysis, request),
   ];
-}
-
-/** Whether a review here names a record that is not there, so that it is worth looking for the one that it fits. */
-export function hasLostRecord({ document, findings }: Analysis, range: TextRange): boolean {
-  return (
-    document.kind === 'review' &&
-    findings.some((finding) => finding.code === lostRecord && touches(finding.range, range))
-  );
-}
-
-const lostRecord = 'missing-reference';
-
-function nameRecordAnew(
-  { uri, document }: Analysis,
-  { code, fixes }: Finding,
-  request: ActionRequest,
-): Fix[] {
-  if (document.kind !== 'review' || code !== lostRecord || fixes.length > 0) return [];
-  if (request.renamed === undefined) return [];
-  const [edit] = recordNamed({ uri, document }, request.renamed);
-  const name = quote(relativePath(uri, request.renamed) ?? '');
-  return edit === undefined ? [] : [{ title: `Write ${name}`, edits: [{ uri, ...edit }], preferred: true }];
 }
 
 /** What the command line's `fix` does in its first round; an editor can run it whenever a file is saved. */

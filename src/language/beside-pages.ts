@@ -1,5 +1,5 @@
 // The pages that lay records beside one another, as HTML: a comparison and a student's progress; draws and compares nothing itself.
-import { auditOf } from '../analysis/audit.ts';
+import { auditOf, whyNoAudit } from '../analysis/audit.ts';
 import { diffInShort } from '../analysis/diff-words.ts';
 import { auditPage } from '../draw/audit.tsx';
 import { compareRecords, compareWithTemplate, isRecord, type RecordAnalysis } from '../analysis/compare.ts';
@@ -9,6 +9,7 @@ import type { Analysis } from '../analysis/result.ts';
 import { comparedRecord, comparisonPage } from '../draw/comparison.tsx';
 import { progressPage } from '../draw/progress.tsx';
 import { templatePage } from '../draw/template-comparison.tsx';
+import { upperFirst } from '../measure/quote.ts';
 
 interface Named {
   readonly name: string;
@@ -40,10 +41,15 @@ export function studentPage(student: string, lessons: readonly Lesson[]): string
   return progressPage(student, progressOf(lessons, { club: undefined, quantities: [] }));
 }
 
-/** What a reviewer asks of each entry; undefined of what is no record. */
-export function recordAudit(name: string, analysis: Analysis): string | undefined {
+/** What a reviewer asks of each entry, or why nobody can be told; undefined of what is no record. */
+export function recordAudit(
+  name: string,
+  analysis: Analysis,
+): { readonly html: string } | { readonly reason: string } | undefined {
   const audit = auditOf(analysis);
-  return audit && auditPage(name, analysis, audit);
+  if (audit === undefined) return undefined;
+  const reason = whyNoAudit(audit, analysis, name);
+  return reason === undefined ? { html: auditPage(name, analysis, audit) } : { reason: upperFirst(reason) };
 }
 
 /** What changed from one version to another, in one short line; undefined of what is no record. */

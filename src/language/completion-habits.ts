@@ -23,13 +23,13 @@ export interface Past {
   readonly analysis: Analysis;
   /** The student's record before this one. */
   readonly earlier: SwingRecord | undefined;
-  /** Each quantity as it was measured the last time, in whichever lesson that was; those of `earlier` where there is none. */
-  readonly usual?: ReadonlyMap<string, Entry> | undefined;
+  /** Each quantity as it was measured the last time, in whichever lesson that was. */
+  readonly usual: ReadonlyMap<string, Entry>;
 }
 
-export function habitOf(quantity: Quantity, { analysis, earlier, usual: past }: Past): Habit {
+export function habitOf(quantity: Quantity, { analysis, usual: past }: Past): Habit {
   const own = entriesOf(analysis.document).filter(({ id }) => id !== quantity.id);
-  const entry = (past ?? earlier?.entries)?.get(quantity.id);
+  const entry = past.get(quantity.id);
   const last = entry?.readings.at(-1)?.measure;
   const alike = own.filter((entry) => entry.quantity.key === quantity.key);
   const near = own.filter(

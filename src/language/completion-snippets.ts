@@ -6,7 +6,8 @@ import { habitOf, wantedIds } from './completion-habits.ts';
 import { asValue, escapeSnippet, type Proposal } from './completion-item.ts';
 import { placeAt, quantityAt, type Path } from './completion-place.ts';
 import { proposeFiles } from './completion-references.ts';
-import { faultWords, ids, reasonWords } from './completion-words.ts';
+import { ids } from './completion-ids.ts';
+import { faultWords, reasonWords } from './completion-words.ts';
 import type { Desire } from './completion.ts';
 
 /** Numbers the places to fill in, in the order in which they are written. */

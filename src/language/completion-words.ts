@@ -8,19 +8,15 @@ import { wordBeside } from '../record/cursor.ts';
 import { bodyWords } from '../registry/body.ts';
 import { contacts, misses } from '../registry/generated.ts';
 import { meaningOfMiss } from '../registry/meaning-of-miss.ts';
-import { checkpoints, type Quantity } from '../registry/quantity.ts';
+import { checkpoints } from '../registry/quantity.ts';
 import { changeWords, findMiss } from '../registry/registry.ts';
-import { unique, wantedIds } from './completion-habits.ts';
+import { unique } from './completion-habits.ts';
+import { ids, type Word } from './completion-ids.ts';
 import { asValue, type Proposal } from './completion-item.ts';
 import { placeAt, quantityBeside, type Path } from './completion-place.ts';
 import { proposeFiles } from './completion-references.ts';
 import { workspaceWords } from './completion-workspace.ts';
 import type { Desire } from './completion.ts';
-
-export interface Word {
-  readonly word: string;
-  readonly detail?: string | undefined;
-}
 
 /** Words for the value at `path`; empty where anything may stand. */
 export function proposeWords(desire: Desire, path: Path): Proposal[] {
@@ -104,20 +100,6 @@ function placesOfRecord(desire: Desire): readonly Word[] {
   const known = record === undefined ? [] : [...anchorsOf(record.document).values()];
   if (known.length > 0) return known.map(({ about, value }) => ({ word: about, detail: harmless(value) }));
   return ids(desire).map(({ id, title }) => ({ word: id, detail: title }));
-}
-
-/** Quantities, those that somebody asks for and those that the record has first. */
-export function ids({ analysis, earlier }: Desire): readonly Quantity[] {
-  const asked = new Set(wantedIds(analysis, earlier));
-  const { document, subject } = analysis;
-  const own = document.kind === 'swing' ? document.entries : new Map<string, unknown>();
-  const rank = ({ id, section }: Quantity): number =>
-    asked.has(id) ? 0 : own.has(id) ? 1 : section === 'checkpoints' || section === 'delivery' ? 2 : 3;
-  return subject.registry.quantities.toSorted((a, b) => rank(a) - rank(b));
-}
-
-export function methodWords({ analysis }: Desire): readonly Word[] {
-  return analysis.subject.registry.methods.map(({ name, meaning }) => ({ word: name, detail: meaning }));
 }
 
 /** What the numbers show, then the book in its order; what is stated already comes last. */

@@ -1,11 +1,11 @@
 // What a workspace file may say where the cursor stands: units, ids, columns, codes, how an own id begins, and which quantity a figure is of; reads no file.
 import { ownCode } from '../checks/own-checks.ts';
 import type { Dimension } from '../measure/measure.ts';
-import { siUnits } from '../measure/unit-table.ts';
+import { dimensions, isDimension } from '../measure/unit-table.ts';
 import { findUnit, unitsOf } from '../measure/units.ts';
 import type { OutlineNode } from '../record/document.ts';
 import { stepOf } from '../record/lines.ts';
-import { sections } from '../record/own-quantity.ts';
+import { findLike, sections } from '../record/own-quantity.ts';
 import { findShotQuantity, shotKeys } from '../record/shot-quantity.ts';
 import { checkpoints, type Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
@@ -14,7 +14,7 @@ import type { ExpressionContinuation } from './completion-expression.ts';
 import { unique } from './completion-habits.ts';
 import { escapeSnippet, type Proposal } from './completion-item.ts';
 import type { Path } from './completion-place.ts';
-import { ids, methodWords, type Word } from './completion-words.ts';
+import { ids, methodWords, type Word } from './completion-ids.ts';
 import type { Desire } from './completion.ts';
 
 /** Words for the value at `path`; undefined where only the schema knows some. */
@@ -144,11 +144,10 @@ function declaredQuantity(desire: Desire, section: string, id: string): Quantity
 /** What is declared as like a quantity of checkpoints need not name one of them. */
 function likeOf(desire: Desire, section: string, id: string): Quantity | undefined {
   const name = wordOf(declared(desire, section, id), 'like');
-  return desire.analysis.subject.registry.quantities.find(
-    (one) =>
-      one.id === name ||
-      (one.checkpoint !== undefined && one.id.replace(`.${one.checkpoint}.`, '.') === name),
-  );
+  const { registry } = desire.analysis.subject;
+  if (name === '') return undefined;
+  const here = checkpoints.flatMap((checkpoint) => findLike(name, checkpoint, registry) ?? []);
+  return registry.find(name) ?? here[0];
 }
 
 function plainQuantity(dimension: Dimension, unit: string): Quantity {
@@ -173,8 +172,9 @@ function plainQuantity(dimension: Dimension, unit: string): Quantity {
 }
 
 function unitWords(first: Dimension | undefined): readonly Word[] {
-  const dimensions = unique([first, ...(Object.keys(siUnits) as Dimension[])]) as Dimension[];
-  const units = dimensions.flatMap((dimension) => unitsFor(dimension));
+  const units = [...new Set([...(first ? [first] : []), ...dimensions])].flatMap((dimension) =>
+    unitsFor(dimension),
+  );
   return [...units, { word: 'ratio', detail: 'a plain number' }];
 }
 
@@ -184,7 +184,7 @@ function unitsFor(dimension: Dimension | undefined): readonly Word[] {
 }
 
 function dimensionOf(name: string, { find }: Registry): Dimension | undefined {
-  return find(name)?.dimension ?? (Object.keys(siUnits) as Dimension[]).find((one) => one === name);
+  return find(name)?.dimension ?? (isDimension(name) ? name : undefined);
 }
 
 function declared({ analysis }: Desire, section: string, name: string): OutlineNode | undefined {

@@ -20,7 +20,8 @@ import { proposeKeys } from './completion-keys.ts';
 import { aboutAt, continueAbout } from './completion-about.ts';
 import { placeAt, quantityAt, type Path } from './completion-place.ts';
 import { proposeForms, proposeMappings } from './completion-snippets.ts';
-import { ids, methodWords, proposeWords } from './completion-words.ts';
+import { ids, methodWords } from './completion-ids.ts';
+import { proposeWords } from './completion-words.ts';
 import { continueMessage, proposePrefixes } from './completion-workspace.ts';
 import { offsetAt } from './places.ts';
 import type { CompletionItem, Position } from './shapes.ts';
@@ -31,8 +32,8 @@ export interface CompletionRequest extends Abilities {
   readonly files: readonly string[];
   /** The student's record before this one. */
   readonly earlier: SwingRecord | undefined;
-  /** Each quantity as it was measured the last time; those of `earlier` where it is left out. */
-  readonly usual?: ReadonlyMap<string, Entry> | undefined;
+  /** Each quantity as it was measured the last time. */
+  readonly usual: ReadonlyMap<string, Entry>;
   /** Year, month and day, as a record has it. */
   readonly today: string;
 }

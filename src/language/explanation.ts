@@ -3,6 +3,7 @@ import { checks, findCheck } from '../checks/table.ts';
 import { showWindow } from '../measure/show.ts';
 import { checkFrom, ownCode } from '../checks/own-checks.ts';
 import type { Subject } from '../checks/subject.ts';
+import { upperFirst } from '../measure/quote.ts';
 import { meaningOfMiss } from '../registry/meaning-of-miss.ts';
 import { builtIn, findMiss, type Registry } from '../registry/registry.ts';
 import type { Quantity, Range } from '../registry/quantity.ts';
@@ -70,5 +71,5 @@ function aboutMiss(word: string, registry: Registry): string | undefined {
     ({ id, sign }) => `- ${nameOf(id, registry)}, ${sign > 0 ? 'more' : 'less'} (${coded(id)})`,
   );
   const hand = miss.absolute ? 'Of the target line, whatever the hand.' : 'As for a right-handed player.';
-  return `# ${word.charAt(0).toUpperCase()}${word.slice(1)}\n\nA miss: ${meaningOfMiss(miss, undefined)}\n\n## Where it shows\n\n${signs.join('\n')}\n\n${hand}\n`;
+  return `# ${upperFirst(word)}\n\nA miss: ${meaningOfMiss(miss, undefined)}\n\n## Where it shows\n\n${signs.join('\n')}\n\n${hand}\n`;
 }

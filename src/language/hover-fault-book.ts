@@ -2,6 +2,7 @@
 import type { Analysis } from '../analysis/result.ts';
 import type { Span } from '../measure/measure.ts';
 import type { FaultFile } from '../record/document.ts';
+import { lastNameIn } from '../record/reference.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { describe, practice, titleOf } from './hover-entry.ts';
 import type { Remark } from './hover.ts';
@@ -14,7 +15,7 @@ export function hoverOnFaultBook({ document, subject }: Analysis, offset: number
   const lower = named && subject.faultBooks.find((book) => book.document.faults.has(named.id.value));
   if (named !== undefined && lower !== undefined) {
     const title = `**${escapeMarkdown(named.title ?? named.id.value)}**`;
-    const name = decodeURIComponent(lower.uri.slice(lower.uri.lastIndexOf('/') + 1));
+    const name = lastNameIn(lower.uri);
     return {
       span: named.id.span,
       lines: [title, `Takes the place of the fault of this name in ${code(name)}.`],

@@ -7,6 +7,7 @@ import type { BookFault } from '../judgement/book.ts';
 import type { JudgedMiss, Judgement, StatedVerdict } from '../judgement/judgement.ts';
 import type { JudgedLine } from '../judgement/verdict.ts';
 import type { BelievedEffect } from '../record/document.ts';
+import { lastNameIn } from '../record/reference.ts';
 import { meaningOfMiss } from '../registry/meaning-of-miss.ts';
 import { findMiss } from '../registry/registry.ts';
 import { claimLines } from './hover-claims.ts';
@@ -99,7 +100,7 @@ export function effectWords({ effect, quantity, direction, sizeWords: size }: Be
 }
 
 function fromBook({ uri }: BookFault): string {
-  return `A fault from ${code(decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1)))}.`;
+  return `A fault from ${code(lastNameIn(uri))}.`;
 }
 
 function missLines(

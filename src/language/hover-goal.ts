@@ -5,6 +5,7 @@ import { unheldGoals } from '../analysis/unheld-goals.ts';
 import { goalWords, needWords, unheldWords } from '../checks/forecast-words.ts';
 import type { Goal } from '../record/document.ts';
 import type { Span } from '../measure/measure.ts';
+import { upperFirst } from '../measure/quote.ts';
 import type { Remark } from './hover.ts';
 import { escapeMarkdown } from './markdown.ts';
 import { holds } from './places.ts';
@@ -49,5 +50,5 @@ function standingLines(
 }
 
 function sentence(words: string): string {
-  return escapeMarkdown(`${words.charAt(0).toUpperCase()}${words.slice(1)}.`);
+  return escapeMarkdown(`${upperFirst(words)}.`);
 }

@@ -6,6 +6,7 @@ import type { Forecast } from '../judgement/forecast.ts';
 import type { Outlook, Prediction } from '../judgement/prediction.ts';
 import { showValue } from '../measure/show.ts';
 import type { Span } from '../measure/measure.ts';
+import { upperFirst } from '../measure/quote.ts';
 import type { Remark } from './hover.ts';
 import { titleOf } from './hover-entry.ts';
 import { escapeMarkdown } from './markdown.ts';
@@ -66,9 +67,7 @@ function goalLine({ goals, changes }: Forecast): readonly string[] {
 }
 
 function keptLine(prediction: Prediction): readonly string[] {
-  return keptWords(prediction).map((words) =>
-    escapeMarkdown(`${words.charAt(0).toUpperCase()}${words.slice(1)}.`),
-  );
+  return keptWords(prediction).map((words) => escapeMarkdown(`${upperFirst(words)}.`));
 }
 
 function nothing(prediction: Prediction, forecast: Forecast): readonly string[] {

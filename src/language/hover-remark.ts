@@ -27,7 +27,11 @@ export function hoverOnRemark({ document, subject }: Analysis, offset: number): 
   if (record === undefined)
     return {
       span: word.span,
-      lines: [head, 'The record that this review is of is not there.', stateLine(stateOf(remark), remark)],
+      lines: [
+        head,
+        'Found no record where `of` points; expected the one that this review is of.',
+        stateLine(stateOf(remark), remark),
+      ],
     };
   const standing = remarkStandings(document, record.document, registry)[at]!;
   return { span: word.span, lines: [head, ...valueLines(standing), stateLine(standing.state, remark)] };
@@ -35,7 +39,10 @@ export function hoverOnRemark({ document, subject }: Analysis, offset: number): 
 
 function valueLines(standing: RemarkStanding): readonly string[] {
   const { remark, anchor, then, now, isChanged, isTaken, suggestion } = standing;
-  if (anchor === undefined) return remark.about === undefined ? [] : ['Not in the record any more.'];
+  if (anchor === undefined)
+    return remark.about === undefined
+      ? []
+      : ['Found no such entry in the record; expected one that it has, or the remark settled.'];
   const says =
     now === undefined || now === '' ? 'No value stands there now' : `The record says ${code(cut(now))}`;
   const since =

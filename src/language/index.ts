@@ -1,6 +1,7 @@
 // All that an editor can ask of an analysis, in one place: plain data in, plain data out, one file a feature.
 export { explainWord, listCodes } from './explanation.ts';
-export { findActions, type ActionRequest, hasLostRecord } from './actions.ts';
+export { findActions, type ActionRequest } from './actions.ts';
+export { hasLostRecord } from './lost-record.ts';
 export { findDefinitions, type PageAddress } from './definition.ts';
 export { findDiagnostics } from './diagnostics.ts';
 export { findFoldingRanges } from './folding.ts';

@@ -7,6 +7,7 @@ import { planEdits } from '../checks/plan-edits.ts';
 import { cautionsOf } from '../checks/plan-loads-injury.ts';
 import { nothingWords, placedTitle, roundWords, whyWords } from '../checks/proposal-words.ts';
 import type { Proposal } from '../judgement/proposal.ts';
+import { upperFirst } from '../measure/quote.ts';
 import { touches } from './places.ts';
 import type { Edit, TextRange } from './shapes.ts';
 
@@ -34,7 +35,7 @@ export function proposedChanges(analysis: Analysis, proposal: Proposal): readonl
     const effects = alone === undefined ? '' : effectsInShort(alone, wanted);
     return {
       id: quantity.id,
-      label: `${sentenceCase(placedTitle(quantity))}: ${from === undefined ? '' : `${roundWords(quantity, from)} `}→ ${roundWords(quantity, to)}`,
+      label: `${upperFirst(placedTitle(quantity))}: ${from === undefined ? '' : `${roundWords(quantity, from)} `}→ ${roundWords(quantity, to)}`,
       description: `${stages[stage] ?? ''}, because of ${because.join(', ')}`,
       // A row is cut at its end: what can hurt comes first.
       detail: [
@@ -96,9 +97,5 @@ export function isAtPlan({ document }: Analysis, range: TextRange): boolean {
 }
 
 function sentence(words: string): string {
-  return `${sentenceCase(words)}.`;
-}
-
-function sentenceCase(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+  return `${upperFirst(words)}.`;
 }

@@ -7,12 +7,14 @@ import {
   settleThread,
   signOff,
   takeSuggestion,
+  tornFile,
   type Hand,
   type ReviewChange,
 } from '../analysis/review-edits.ts';
 import { reviewOf, type Review, type Reviewed } from '../analysis/review.ts';
 import type { Position, TextRange } from '../analysis/result.ts';
 import { anchorAt } from '../record/anchor.ts';
+import { lastNameIn } from '../record/reference.ts';
 import { offsetAt } from './places.ts';
 
 export type ReviewAct =
@@ -48,6 +50,8 @@ export function findReview(reviewed: Reviewed): ReviewPage {
 }
 
 export function actOnReview(reviewed: Reviewed, act: ReviewAct, hand: Hand): ReviewActed {
+  const reason = tornFile(reviewed, lastNameIn, { isSigning: act.kind === 'signOff' });
+  if (reason !== undefined) return { kind: 'refused', reason };
   const change = changeFor(reviewed, act, hand);
   if (change.kind === 'refused') return change;
   const { uri, isNew, edits } = change;
@@ -67,7 +71,10 @@ function changeFor(reviewed: Reviewed, act: ReviewAct, hand: Hand): ReviewChange
       const { document } = reviewed.record;
       const about = anchorAt(document, offsetAt(lineTableOf(document.text), act.at))?.about;
       if (about === undefined)
-        return { kind: 'refused', reason: 'nothing of the record stands on this line' };
+        return {
+          kind: 'refused',
+          reason: 'nothing of the record stands on this line; expected one with an entry',
+        };
       return remarkOn(reviewed, { ...hand, about, text: act.text, suggests: act.suggests });
     }
     case 'reply':

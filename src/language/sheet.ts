@@ -9,6 +9,8 @@ import { svgOf } from '../draw/picture.tsx';
 import { pictures, sheetsOf, type Sheet as Drawn } from '../draw/pictures.tsx';
 import { cssTheme } from '../draw/theme.ts';
 import type { Span } from '../measure/measure.ts';
+import { upperFirst } from '../measure/quote.ts';
+import { lastNameIn } from '../record/reference.ts';
 import { checkpoints } from '../registry/quantity.ts';
 
 export interface Sheet {
@@ -117,7 +119,7 @@ export function sheetOf(analysis: Analysis, checkpoint: string | null = null): S
 function titleOf({ document, subject, uri }: Analysis): string {
   const { club, date } = document.kind === 'swing' ? document : {};
   const words = [subject.student?.document.name?.value, club?.value, date?.value].filter(Boolean);
-  return words.length > 0 ? words.join(', ') : decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
+  return words.length > 0 ? words.join(', ') : lastNameIn(uri);
 }
 
 function stateOf({ findings }: Analysis): readonly string[] {
@@ -194,8 +196,4 @@ function drawn({ name, title, draw }: Drawn): SheetPicture {
 
 function idsIn(svg: string): readonly string[] {
   return [...new Set([...svg.matchAll(/ data-id="([^"]+)"/g)].map(([, id = '']) => id))];
-}
-
-function upperFirst(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -2,6 +2,7 @@
 import type { Card } from '../analysis/cards.ts';
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
 import type { Span } from '../measure/measure.ts';
+import { lastNameIn } from '../record/reference.ts';
 import type { WorkspaceSymbol } from './shapes.ts';
 
 const kinds = { student: 5, template: 11, quantity: 16, fault: 20, record: 24, rule: 14 } as const;
@@ -28,7 +29,7 @@ export function findWorkspaceSymbols(cards: readonly Card[], query: string): Wor
 /** What a file is called, else its name without its suffix. */
 export function cardName({ title, uri }: Pick<Card, 'title' | 'uri'>): string {
   if (title !== undefined && title.value.trim() !== '') return title.value;
-  return fileName(uri).replace(/\.[a-z]+\.yaml$/, '');
+  return lastNameIn(uri).replace(/\.[a-z]+\.yaml$/, '');
 }
 
 function symbolsOn(card: Card, students: ReadonlyMap<string, string>): readonly WorkspaceSymbol[] {
@@ -44,7 +45,7 @@ function symbolsOn(card: Card, students: ReadonlyMap<string, string>): readonly 
     }
     case 'faults':
       return [...card.faults.values()].map(({ id, title }) =>
-        symbol(card, id.value, kinds.fault, id.span, title ?? fileName(card.uri)),
+        symbol(card, id.value, kinds.fault, id.span, title ?? lastNameIn(card.uri)),
       );
     case 'workspace':
       return ownSymbols(card);
@@ -95,8 +96,4 @@ function holdsInOrder(text: string, letters: readonly string[]): boolean {
     if (at === 0) return false;
   }
   return true;
-}
-
-function fileName(uri: string): string {
-  return decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
 }

@@ -95,6 +95,8 @@ export interface Problem<Code extends string = string> {
   /** A noun phrase: "a unit of length (mm, cm, m, in, ft, yd)". */
   readonly expected: string;
   readonly nearest?: string;
+  /** The id that stands for no quantity, where that is what is wrong. */
+  readonly unknown?: string;
   readonly related?: readonly { readonly span: Span; readonly message: string }[];
 }
 

@@ -17,8 +17,9 @@ export function collapseSpaces(text: string): string {
 }
 
 /** Controls but line breaks and tabs, and marks that turn the writing direction: what could steer an editor or a terminal. */
-// eslint-disable-next-line no-control-regex
-const steering = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/g;
+export const steering =
+  // eslint-disable-next-line no-control-regex
+  /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/g;
 
 /** What another person wrote, line breaks kept, with a sign in the place of each that could steer whoever shows it. */
 export function harmless(text: string): string {
@@ -31,4 +32,9 @@ export function quoteList(words: readonly string[]): string {
   const quoted = words.map(quote);
   if (quoted.length < 2) return quoted.join('');
   return `${quoted.slice(0, -1).join(', ')} or ${quoted.at(-1)}`;
+}
+
+/** With a capital where it begins, as a sentence or a title does. */
+export function upperFirst(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }

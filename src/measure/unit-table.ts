@@ -27,6 +27,12 @@ export const siUnits: Readonly<Record<Dimension, string>> = {
   ratio: '',
 };
 
+export const dimensions: readonly Dimension[] = Object.keys(siUnits) as Dimension[];
+
+export function isDimension(word: string): word is Dimension {
+  return Object.hasOwn(siUnits, word);
+}
+
 /** How each dimension is named in a message. */
 export const dimensionTitles: Readonly<Record<Dimension, string>> = {
   length: 'length',

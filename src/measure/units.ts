@@ -1,7 +1,7 @@
 // Finds units by any spelling and converts to SI and back by plain factors; knows nothing of quantities or directions.
 import { createFractionClass, createUnitClass } from 'mathjs';
 import type { Dimension } from './measure.ts';
-import { siUnits, unitRows, type UnitRow } from './unit-table.ts';
+import { dimensions, siUnits, unitRows, type UnitRow } from './unit-table.ts';
 
 // mathjs exports its factories at run time and documents them, but its type file leaves them out.
 declare module 'mathjs' {
@@ -135,8 +135,5 @@ const byLowerCase: ReadonlyMap<string, ScaledUnit> = new Map(
   spelled.map(([spelling, unit]) => [spelling.toLowerCase(), unit]),
 );
 const byDimension: ReadonlyMap<Dimension, readonly ScaledUnit[]> = new Map(
-  (Object.keys(siUnits) as Dimension[]).map((dimension) => [
-    dimension,
-    units.filter((unit) => unit.dimension === dimension),
-  ]),
+  dimensions.map((dimension) => [dimension, units.filter((unit) => unit.dimension === dimension)]),
 );

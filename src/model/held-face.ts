@@ -2,7 +2,11 @@
 import type { Account } from './account.ts';
 import { intervene, type Change } from './intervention.ts';
 
-export const faceIds: readonly string[] = ['delivery.face', 'delivery.face_to_path'];
+/** What is held while `pathId` moves. */
+export const heldId = 'delivery.face';
+export const pathId = 'delivery.path';
+
+export const faceIds: readonly string[] = [heldId, 'delivery.face_to_path'];
 
 /** Who turns the whole set-up turns the face with it. */
 const turnsAll: readonly string[] = [
@@ -27,9 +31,9 @@ export function withFaceHeld(
   changes: readonly Change[],
 ): readonly Change[] {
   if (changes.length === 0 || changes.some(({ id }) => !isFaceFree(id))) return changes;
-  const path = intervene(account, changes)?.effects.get('delivery.path');
+  const path = intervene(account, changes)?.effects.get(pathId);
   if (path === undefined || path.difference === 0) return changes;
-  const planned = changes.find(({ id }) => id === 'delivery.path');
+  const planned = changes.find(({ id }) => id === pathId);
   const u = planned?.u ?? exactness * Math.abs(path.difference ?? path.u ?? 0);
-  return [...changes, { id: 'delivery.face', kind: 'kept', amount: 0, u }];
+  return [...changes, { id: heldId, kind: 'kept', amount: 0, u }];
 }

@@ -3,7 +3,7 @@ import { builtIn } from '../registry/registry.ts';
 import type { Account } from './account.ts';
 import { behind, type Layout } from './forward-layout.ts';
 import { operate, type Setting } from './graph-surgery.ts';
-import { isFaceFree } from './held-face.ts';
+import { heldId, isFaceFree, pathId } from './held-face.ts';
 import { effectOf, reachOf } from './intervention.ts';
 import { mirroredNumber } from './mirror.ts';
 import { extendedLayout, type Reconciliation } from './reconciliation.ts';
@@ -32,7 +32,7 @@ export function sensitivity(
   if (!outcome || step === 0) return undefined;
   const layout = extendedLayout(outcome.last);
   if (!layout.nodeOf.has(cause) || !layout.nodeOf.has(effect)) return undefined;
-  const held = isFaceHeld(layout, cause) ? [face] : [];
+  const held = isFaceHeld(layout, cause) ? [heldId] : [];
   const way = wayBetween(layout, [cause, ...held], effect);
   if (way === undefined) return { slope: 0, u: 0 };
   const at = stands(way, [cause, effect, ...held], outcome.last) ? outcome.last : reachOf(outcome.last);
@@ -53,13 +53,10 @@ export function sensitivity(
   return { slope: difference / step, u: uDifference / Math.abs(step) };
 }
 
-const face = 'delivery.face';
-const path = 'delivery.path';
-
 /** Whether the cause moves the path, and is nothing that says where the face goes. */
 function isFaceHeld(layout: Layout, cause: string): boolean {
-  if (!isFaceFree(cause) || !layout.nodeOf.has(path) || !layout.nodeOf.has(face)) return false;
-  return wayBetween(layout, [cause], path) !== undefined;
+  if (!isFaceFree(cause) || !layout.nodeOf.has(pathId) || !layout.nodeOf.has(heldId)) return false;
+  return wayBetween(layout, [cause], pathId) !== undefined;
 }
 
 /** Names of the steps that lead from the causes to the effect; undefined where none do, and it is none of them. */

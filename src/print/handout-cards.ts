@@ -11,9 +11,9 @@ export function changes(set: Setting): readonly Block[] {
   const { changesTitle, cards, further, measured } = content;
   return [
     heading(changesTitle, set),
+    ...(further === undefined ? [] : [line(further, { margin: [0, 0, 0, points(5)] })]),
     ...(cards.length === 0 ? [] : [cards.length === 1 ? wideCard(cards[0]!, set) : cardRow(cards, set)]),
     ...(measured === undefined ? [] : entries(measured, set)),
-    ...(further === undefined ? [] : [line(further, { color: ink.soft, margin: [0, points(4), 0, 0] })]),
   ];
 }
 

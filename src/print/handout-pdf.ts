@@ -2,7 +2,7 @@
 import pdfmake from 'pdfmake';
 import files from 'pdfmake/build/vfs_fonts.js';
 import type { Handout } from '../analysis/handout.ts';
-import { contentOf, type Audience } from '../draw/handout/content.tsx';
+import { contentOf, type Audience, type Content } from '../draw/handout/content.tsx';
 import { handoutSheets } from './handout-sheets.ts';
 import { isPrintable, printed } from './letters.ts';
 
@@ -12,7 +12,6 @@ export interface Printed {
   readonly isWhole: boolean;
 }
 
-const pagesOf = { student: 1, file: 2 } as const;
 /** Letters get smaller until it fits; smaller than this nobody reads it. */
 const sizes = [1, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7] as const;
 
@@ -44,14 +43,29 @@ export async function handoutPdf(handout: Handout, audience: Audience): Promise<
   prepare();
   const content = contentOf(handout, audience);
   const said = [content.title, ...content.facts, JSON.stringify(content)].join(' ');
-  let bytes: Buffer = Buffer.alloc(0);
-  for (const size of sizes) {
-    bytes = await pdfmake
-      .createPdf({ ...handoutSheets(content, size), ...about(handout, content.title, content.facts) })
+  const set = (told: Content, size: number, tableSize: number): Promise<Buffer> =>
+    pdfmake
+      .createPdf({ ...handoutSheets(told, size, tableSize), ...about(handout, content.title, content.facts) })
       .getBuffer();
-    if (pagesIn(bytes) <= pagesOf[audience]) break;
-  }
+  const first = await fitting((size) => set({ ...content, tables: [] }, size, size), 1);
+  if (content.tables.length === 0) return { bytes: first.bytes, isWhole: isPrintable(said) };
+  // Many numbers on the second page make no letter of the first one smaller.
+  const { bytes } = await fitting((size) => set(content, first.size, size), 2);
   return { bytes, isWhole: isPrintable(said) };
+}
+
+/** With the largest letters that keep to so many pages. */
+async function fitting(
+  set: (size: number) => Promise<Buffer>,
+  pages: number,
+): Promise<{ readonly bytes: Buffer; readonly size: number }> {
+  let bytes: Buffer = Buffer.alloc(0);
+  let size = 1;
+  for (size of sizes) {
+    bytes = await set(size);
+    if (pagesIn(bytes) <= pages) break;
+  }
+  return { bytes, size };
 }
 
 /** The day is the record's: no clock has a say. A record without one gets the first day that PDF knows of. */

@@ -7,10 +7,15 @@ import { cardLayout, changes } from './handout-cards.ts';
 import { printedPicture } from './picture.ts';
 import { heading, ink, line, margin, width, type Block, type Setting } from './setting.ts';
 
-export function handoutSheets(content: Content, size: number): Block {
+/** @param tableSize that of the second page's letters */
+export function handoutSheets(content: Content, size: number, tableSize: number): Block {
   const { speech, tables } = content;
-  const points = (base: number): number => Math.round(base * size * 100) / 100;
-  const set: Setting = { points, content };
+  const setIn = (factor: number): Setting => ({
+    points: (base) => Math.round(base * factor * 100) / 100,
+    content,
+  });
+  const [set, tableSet] = [setIn(size), setIn(tableSize)];
+  const { points } = set;
   const foot = tables.length > 0 ? `${speech.say('uncertainty')} ${speech.say('foot')}` : speech.say('foot');
   return {
     pageSize: 'A4',
@@ -30,7 +35,7 @@ export function handoutSheets(content: Content, size: number): Block {
       ...(content.gaps === undefined
         ? []
         : [line(content.gaps, { color: ink.soft, margin: [0, points(8), 0, 0] })]),
-      ...tables.map((table, i) => numbers(table, i === 0, set)),
+      ...tables.map((table, i) => numbers(table, i === 0, tableSet)),
     ],
   };
 }
@@ -83,7 +88,7 @@ function rule(colour: string, thickness: number, above: number): Block {
 
 function seen(set: Setting): readonly Block[] {
   const { points, content } = set;
-  const { speech, saw, misses, chains, flight } = content;
+  const { speech, saw, misses, doubts, chains, flight } = content;
   const words: Block[] = [
     heading(speech.say('saw'), set),
     ...(saw.length === 0 ? [line(speech.say('sawNothing'))] : []),
@@ -91,9 +96,11 @@ function seen(set: Setting): readonly Block[] {
       text: [line(title, { bold: true }), ...(text === undefined ? [] : ['\n', line(text)])],
       margin: [0, 0, 0, points(5)],
     })),
-    ...(misses === undefined ? [] : [line(misses)]),
-    heading(speech.say('causes'), set),
-    ...(chains.length === 0 ? [line(speech.say('causesNothing'))] : []),
+    ...[misses, ...doubts].flatMap((text) =>
+      text === undefined ? [] : [line(text, { margin: [0, 0, 0, points(3)] })],
+    ),
+    ...(saw.length === 0 && chains.length === 0 ? [] : [heading(speech.say('causes'), set)]),
+    ...(saw.length > 0 && chains.length === 0 ? [line(speech.say('causesNothing'))] : []),
     ...chains.map((chain) => chainOf(chain, set)),
   ];
   if (flight === undefined) return words;

@@ -1,7 +1,7 @@
 // What a signature says of a record: a hash of its values, which comments, spaces, order and units leave alone; knows no review.
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
-import { valuesIn, type ValueLine } from './value-lines.ts';
+import { lineOfValue, valuesIn, type ValueLine } from './value-lines.ts';
 
 /** SHA-256 (FIPS 180-4) in hexadecimal. */
 export function hashOf(text: string): string {
@@ -14,7 +14,7 @@ export function hashOf(text: string): string {
  * folder nor on the files that it names.
  */
 export function fingerprintOf(record: string): string {
-  const lines = signedLines(record)?.map(({ path, value }) => `${path.join('.')}: ${value}`);
+  const lines = signedLines(record)?.map(lineOfValue);
   return `sha256:${hashOf((lines ?? record.split(/\r?\n/)).join('\n'))}`;
 }
 

@@ -10,6 +10,19 @@ const suffixes: readonly (readonly [string, FileKind])[] = [
 ];
 const workspaceName = 'swingwright.yaml';
 
+/** The key that holds the format version, by kind of file. */
+export const versionKeys: Readonly<Record<FileKind, string>> = {
+  swing: 'swing',
+  student: 'student',
+  template: 'template',
+  faults: 'faults',
+  review: 'review',
+  workspace: 'swingwright',
+};
+
+const kinds = Object.keys(versionKeys) as FileKind[];
+const version = new RegExp(`^(${Object.values(versionKeys).join('|')})[ \\t]*:[ \\t]*["']?\\d`, 'm');
+
 /** True of what an editor has open and has not written to any folder yet. */
 export function isUnsaved(uri: string): boolean {
   return uri.startsWith('untitled:');
@@ -17,8 +30,8 @@ export function isUnsaved(uri: string): boolean {
 
 /** The kind that a text gives itself by its version; a record where it has none yet. */
 export function kindOfText(text: string): FileKind {
-  const key = /^(swing|student|template|faults|review|swingwright)[ \t]*:[ \t]*["']?\d/m.exec(text)?.[1];
-  return key === 'swingwright' ? 'workspace' : ((key as FileKind | undefined) ?? 'swing');
+  const key = version.exec(text)?.[1];
+  return kinds.find((kind) => versionKeys[kind] === key) ?? 'swing';
 }
 
 /** The kind of the file at this URI or path, or undefined where the file is none of ours. */

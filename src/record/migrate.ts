@@ -2,7 +2,7 @@
 import type { Span } from '../measure/measure.ts';
 import type { FileKind } from './document.ts';
 import { readTree } from './read-tree.ts';
-import { versionKeys } from './shape.ts';
+import { versionKeys } from './kind.ts';
 import type { MapTree, Tree } from './tree.ts';
 
 export interface MigrationEdit {

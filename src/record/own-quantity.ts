@@ -1,7 +1,7 @@
 // Reads one quantity of a workspace's own: what it says itself, and what it takes from the one that it is like; knows no expression.
 import type { Notation } from '../measure/measure.ts';
 import { findNearest } from '../measure/nearest.ts';
-import { quote, quoteList } from '../measure/quote.ts';
+import { quote, quoteList, upperFirst } from '../measure/quote.ts';
 import { showWindow } from '../measure/show.ts';
 import { findUnit } from '../measure/units.ts';
 import {
@@ -11,7 +11,7 @@ import {
   type Range,
   type Section,
 } from '../registry/quantity.ts';
-import { nearestId } from '../registry/registry.ts';
+import { nearestId, type Registry } from '../registry/registry.ts';
 import type { Reader } from './entry.ts';
 import { missing } from './own.ts';
 import { directionsOf } from './own-directions.ts';
@@ -148,7 +148,7 @@ function quantityAt(
     section,
     ...(checkpoint === undefined ? {} : { checkpoint }),
     key,
-    title: words.charAt(0).toUpperCase() + words.slice(1),
+    title: upperFirst(words),
     meaning: wordsAt(value, 'meaning') ?? like?.meaning ?? '',
     from: wordsAt(value, 'from') ?? like?.from ?? '',
     to: wordsAt(value, 'to') ?? like?.to ?? '',
@@ -161,7 +161,17 @@ function quantityAt(
   };
 }
 
-/** The named quantity, at the same checkpoint where there is such a one; one that is not known is a problem. */
+/** The named quantity, at the same checkpoint where there is such a one. */
+export function findLike(
+  name: string,
+  checkpoint: Checkpoint | undefined,
+  registry: Registry,
+): Quantity | undefined {
+  const here = name.replace(/^checkpoints\.(?:[a-z_]+\.)?(?=[a-z_]+$)/, `checkpoints.${checkpoint}.`);
+  return (checkpoint && registry.find(here)) ?? registry.find(name);
+}
+
+/** One that is not known is a problem. */
 function likeOf(
   value: Tree,
   checkpoint: Checkpoint | undefined,
@@ -169,8 +179,7 @@ function likeOf(
 ): Quantity | 'unknown' | undefined {
   const word = wordAt(value, 'like');
   if (word === undefined) return undefined;
-  const here = word.value.replace(/^checkpoints\.(?:[a-z_]+\.)?(?=[a-z_]+$)/, `checkpoints.${checkpoint}.`);
-  const quantity = (checkpoint && registry.find(here)) ?? registry.find(word.value);
+  const quantity = findLike(word.value, checkpoint, registry);
   if (quantity !== undefined) return quantity;
   const nearest = nearestId(word.value, registry);
   problems.push({
@@ -181,6 +190,7 @@ function likeOf(
       ? 'a quantity that is known; its own declaration stands further down, or cannot be read'
       : 'the full id of a quantity that is known, or that stands above',
     ...(nearest === undefined ? {} : { nearest }),
+    unknown: word.value,
   });
   return 'unknown';
 }

@@ -2,7 +2,7 @@
 import type { Problem } from '../measure/measure.ts';
 import { findNearest } from '../measure/nearest.ts';
 import { quote, quoteList } from '../measure/quote.ts';
-import { siUnits } from '../measure/unit-table.ts';
+import { dimensions } from '../measure/unit-table.ts';
 import { checkpoints } from '../registry/quantity.ts';
 import { registryWith, type Registry } from '../registry/registry.ts';
 import type { Located } from './document.ts';
@@ -44,6 +44,11 @@ export function readOwn(tree: Tree, reader: Reader): OwnAdditions {
     tell(pair, problems);
   }
   const { registry } = known();
+  const problems: Problem[] = [];
+  const shown = pairsAt(tree, 'show', reader).flatMap((pair) =>
+    readShown(pair, { ...reader, registry, problems }),
+  );
+  reader.problems.push(...untold(problems, told));
   return {
     quantities,
     derived,
@@ -51,19 +56,13 @@ export function readOwn(tree: Tree, reader: Reader): OwnAdditions {
     relations: pairsAt(tree, 'relations', reader).flatMap((pair) => readRelation(pair, reader) ?? []),
     checks: pairsAt(tree, 'checks', reader).flatMap((pair) => readCheck(pair, reader) ?? []),
     told,
-    shown: pairsAt(tree, 'show', reader).flatMap((pair) =>
-      told.has(pair.key) && registry.find(pair.key) === undefined ? [] : readShown(pair, registry, reader),
-    ),
+    shown,
   };
 }
 
 /** Without those that only say that a name is not known whose own declaration tells why. */
 export function untold(problems: readonly Problem[], told: ReadonlySet<string>): readonly Problem[] {
-  if (told.size === 0) return problems;
-  const names = new Set([...told].map(quote));
-  return problems.filter(
-    ({ code, found }) => !(code === 'unknown-quantity' || code === 'unknown-word') || !names.has(found),
-  );
+  return problems.filter(({ unknown }) => unknown === undefined || !told.has(unknown));
 }
 
 function extended(registry: Registry, own: readonly OwnQuantity[], declared: readonly string[]): Registry {
@@ -192,29 +191,31 @@ function readCheck(pair: Pair, reader: Reader): OwnCheck | undefined {
   };
 }
 
-function readShown(
-  { key, keySpan, value }: Pair,
-  registry: Registry,
-  { problems }: Reader,
-): readonly (readonly [string, string])[] {
+function readShown(pair: Pair, { registry, problems }: Reader): readonly (readonly [string, string])[] {
+  const { key, value } = pair;
   const word = locate(value);
   if (word === undefined) return [];
   const quantity =
     registry.find(key) ?? registry.quantities.find(({ dimension, unit }) => dimension === key && unit !== '');
   if (quantity === undefined) {
-    const dimensions = Object.keys(siUnits);
-    const ids = registry.quantities.map(({ id }) => id);
-    const nearest = registry.broken.has(key) ? undefined : findNearest(key, [...dimensions, ...ids]);
-    problems.push({
-      code: 'unknown-word',
-      span: keySpan,
-      found: quote(key),
-      expected: `the full id of a quantity, or a dimension (${quoteList(dimensions)})`,
-      ...(nearest === undefined ? {} : { nearest }),
-    });
+    problems.push(neitherIdNorDimension('unknown-word', pair, registry));
     return [];
   }
   const { unit, problem } = readUnit(word.value, quantity);
   if (problem !== undefined) problems.push({ ...problem, span: word.span });
   return unit === undefined ? [] : [[key, unit]];
+}
+
+/** What is wrong with a key that is neither the id of a quantity nor a dimension. */
+export function neitherIdNorDimension(code: string, { key, keySpan }: Pair, registry: Registry): Problem {
+  const ids = registry.quantities.map(({ id }) => id);
+  const nearest = registry.broken.has(key) ? undefined : findNearest(key, [...dimensions, ...ids]);
+  return {
+    code,
+    span: keySpan,
+    found: quote(key),
+    expected: `the full id of a quantity, or a dimension (${quoteList(dimensions)})`,
+    ...(nearest === undefined ? {} : { nearest }),
+    unknown: key,
+  };
 }

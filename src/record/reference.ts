@@ -60,3 +60,13 @@ function present(
 function isRelative(path: string): boolean {
   return path.trim() !== '' && !/^[/\\]|^[A-Za-z][A-Za-z0-9+.-]*:|\\/.test(path) && !path.includes('\0');
 }
+
+/** The name of the file itself, as people read it. An editor's URI need not be well made. */
+export function lastNameIn(uri: string): string {
+  const last = uri.slice(uri.lastIndexOf('/') + 1);
+  try {
+    return decodeURIComponent(last);
+  } catch {
+    return last;
+  }
+}

@@ -5,6 +5,7 @@ import { quote, quoteList } from '../measure/quote.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { FileKind } from './document.ts';
 import { ownKeysAt, prefixAt, type Path } from './id-at.ts';
+import { versionKeys } from './kind.ts';
 import { keysAt } from './known-keys.ts';
 import { expectedAt } from './shape-words.ts';
 import { isEmpty, type MapTree, type Pair, type Tree } from './tree.ts';
@@ -26,16 +27,6 @@ const validators: Readonly<Record<FileKind, Validate>> = {
   faults: validateFaults,
   review: validateReview,
   workspace: validateWorkspace,
-};
-
-/** The key that holds the format version, by kind of file. */
-export const versionKeys: Readonly<Record<FileKind, string>> = {
-  swing: 'swing',
-  student: 'student',
-  template: 'template',
-  faults: 'faults',
-  review: 'review',
-  workspace: 'swingwright',
 };
 
 /** Each costs a look at every key that is known. */
@@ -150,7 +141,9 @@ function unknownKey(
 ): Problem | undefined {
   const pair = tree.pairs.get(key);
   if (pair === undefined) return undefined;
-  const known = keysAt(kind, path, registry) ?? [];
+  const known = keysAt(kind, path, registry);
+  // Where the user names the keys, their reader says which of them it does not know.
+  if (known === undefined) return undefined;
   const free = known.filter((name) => !tree.pairs.has(name));
   const isBroken = isDeclaredAt(kind, path, key, registry);
   const nearest = isBroken ? undefined : findNearest(key, free);

@@ -46,6 +46,7 @@ function readColumn(tree: Tree, reader: Reader): ShotColumn | undefined {
       found: quote(word.value),
       expected: 'a quantity of flight, delivery or strike, such as `flight.carry`, or `ignore`',
       ...(nearest === undefined ? {} : { nearest }),
+      unknown: word.value,
     });
     return undefined;
   }

@@ -13,10 +13,12 @@ import { isEmpty, type Tree } from './tree.ts';
  * about: comments, spaces, order of keys, units and forms make no difference. What YAML cannot read is given as it is written.
  */
 export function valueLines(kind: FileKind, text: string, registry: Registry = builtIn): readonly string[] {
-  return (
-    valuesIn(kind, text, registry)?.map(({ path, value }) => `${path.join('.')}: ${value}`) ??
-    text.split(/\r?\n/)
-  );
+  return valuesIn(kind, text, registry)?.map(lineOfValue) ?? text.split(/\r?\n/);
+}
+
+/** A signature hangs on this very form. */
+export function lineOfValue({ path, value }: ValueLine): string {
+  return `${path.join('.')}: ${value}`;
 }
 
 /** One value with the keys and names that lead to it. */

@@ -1,8 +1,6 @@
 // Reads the workspace file from its tree: coverage, how loud each finding is, how good each method is, shots, flight; knows no record.
 import type { Dimension, Problem, Span } from '../measure/measure.ts';
-import { findNearest } from '../measure/nearest.ts';
-import { quote, quoteList } from '../measure/quote.ts';
-import { siUnits } from '../measure/unit-table.ts';
+import { isDimension } from '../measure/unit-table.ts';
 import type { Method } from '../registry/quantity.ts';
 import { registryWith, type Registry } from '../registry/registry.ts';
 import { readCalibration } from './calibration.ts';
@@ -10,7 +8,7 @@ import type { SeverityName, WorkspaceFile } from './document.ts';
 import type { Reader } from './entry.ts';
 import { readShotColumns } from './shot-columns.ts';
 import { readFigure } from './figure.ts';
-import { readOwn, untold } from './own.ts';
+import { neitherIdNorDimension, readOwn, untold } from './own.ts';
 import { checkMethodName } from './own-method.ts';
 import { isEmpty, valueAt, type Pair, type Tree } from './tree.ts';
 import { wordAt, wordsAt } from './word.ts';
@@ -30,9 +28,9 @@ export function readWorkspace(tree: Tree, reader: Reader): WorkspaceParts {
   const withMethods = { ...reader, registry: registryWith({ methods: [...named.values()] }) };
   const own = readOwn(tree, withMethods);
   // A figure may be of one of the workspace's own quantities, so these are read first.
-  const known = { ...reader, registry: registryOf({ methods: named, own }) };
-  const methods = withFiguresOfQuantities(named, valueAt(tree, 'methods'), known);
   const problems: Problem[] = [];
+  const known = { ...reader, registry: registryOf({ methods: named, own }), problems };
+  const methods = withFiguresOfQuantities(named, valueAt(tree, 'methods'), known);
   const registry = registryOf({ methods, own });
   const shotColumns = readShotColumns(valueAt(tree, 'shots'), { ...reader, registry, problems });
   reader.problems.push(...untold(problems, own.told));
@@ -125,30 +123,16 @@ function withFiguresOfQuantities(
 }
 
 function readOfQuantity(
-  { key, keySpan, value }: Pair,
+  pair: Pair,
   reader: Reader,
 ): readonly (readonly [string, { readonly u: number; readonly source: string }])[] {
-  const { registry, problems } = reader;
-  const quantity = registry.find(key);
+  const { key, value } = pair;
+  const quantity = reader.registry.find(key);
   if (quantity === undefined) {
-    const dimensions = Object.keys(siUnits);
-    const nearest = registry.broken.has(key)
-      ? undefined
-      : findNearest(key, [...dimensions, ...registry.quantities.map(({ id }) => id)]);
-    problems.push({
-      code: 'unknown-key',
-      span: keySpan,
-      found: quote(key),
-      expected: `the full id of a quantity, or a dimension (${quoteList(dimensions)})`,
-      ...(nearest === undefined ? {} : { nearest }),
-    });
+    reader.problems.push(neitherIdNorDimension('unknown-key', pair, reader.registry));
     return [];
   }
   if (value.kind !== 'scalar' || isEmpty(value)) return [];
   const u = readFigure(value, quantity.dimension, reader);
   return u === undefined ? [] : [[key, { u, source: 'the workspace file' }]];
-}
-
-function isDimension(key: string): key is Dimension {
-  return Object.hasOwn(siUnits, key);
 }

@@ -25,8 +25,6 @@ export function serveActions({
   normal,
   explanation,
 }: ActionOptions): void {
-  /** What the editor holds is newer than what was read. */
-  const load: typeof files.load = async (uri) => files.get(uri) ?? files.load(uri);
   const find: Parameters<Connection['onCodeAction']>[0] = async ({ textDocument, range, context }, token) => {
     const { only } = context;
     const isWanted = (kind: string): boolean =>
@@ -39,7 +37,7 @@ export function serveActions({
     const renamed = isWanted('quickfix')
       ? await answer(textDocument.uri, token, ({ analysis: { uri, document, ...analysis } }) =>
           document.kind === 'review' && hasLostRecord({ uri, document, ...analysis }, range)
-            ? findReviewed({ uri, document }, { load, list: files.list, signal: signalOf(token) })
+            ? findReviewed({ uri, document }, { load: files.load, list: files.list, signal: signalOf(token) })
             : undefined,
         )
       : undefined;

@@ -5,6 +5,7 @@ import { studentOf } from '../analysis/lessons.ts';
 import type { Analysis, FileState } from '../analysis/result.ts';
 import { settle } from '../analysis/settle.ts';
 import { changeSummary, comparePage, recordAudit, studentPage } from '../language/index.ts';
+import { lastNameIn } from '../record/reference.ts';
 import type { Desk } from './desk.ts';
 import type { Files } from './files.ts';
 import {
@@ -99,7 +100,7 @@ export function serveBesidePages({ connection, files, desk, signalOf, normal }: 
         };
       const { document, subject } = own;
       const name = (document.kind === 'student' ? document : subject.student?.document)?.name?.value;
-      const words = name ?? decodeURIComponent(student.slice(student.lastIndexOf('/') + 1));
+      const words = name ?? lastNameIn(student);
       return { kind: 'page', title: words, html: studentPage(words, lessons) };
     },
   );
@@ -107,13 +108,15 @@ export function serveBesidePages({ connection, files, desk, signalOf, normal }: 
   connection.onRequest(
     auditPageRequest,
     async ({ uri }: AuditPageParams, token: CancellationToken): Promise<PageResult> => {
-      const name = decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
+      const name = lastNameIn(uri);
       const analysis = await analysisOf({ uri, name }, signalOf(token));
       if (typeof analysis === 'string') return { kind: 'refused', words: analysis };
-      const html = recordAudit(name, analysis);
-      return html === undefined
-        ? { kind: 'refused', words: `Found \`${name}\`; expected a record that ends in .swing.yaml.` }
-        : { kind: 'page', title: name, html };
+      const audit = recordAudit(name, analysis) ?? {
+        reason: `Found \`${name}\`; expected a record that ends in .swing.yaml.`,
+      };
+      return 'reason' in audit
+        ? { kind: 'refused', words: audit.reason }
+        : { kind: 'page', title: name, html: audit.html };
     },
   );
 }

@@ -3,6 +3,7 @@ import type { FileStore } from '../analysis/settle.ts';
 import type { FileState } from '../analysis/result.ts';
 
 export interface Files extends FileStore {
+  /** What the editor holds, else what was read, else read now. */
   readonly load: (uri: string) => Promise<FileState>;
   /** Swingwright's files, and those that may hold shots, at or below a folder, open ones included; kept until files come or go. */
   readonly list: (folder: string) => Promise<readonly string[]>;
@@ -19,17 +20,22 @@ export interface FileSources {
   readonly list: (folder: string) => Promise<readonly string[]>;
 }
 
-export function createFiles({ openText, openUris, read, list }: FileSources): Files {
+export function createFiles({ openText, openUris, read: readFile, list }: FileSources): Files {
   const states = new Map<string, FileState>();
   const loading = new Map<string, Promise<FileState>>();
   const lists = new Map<string, Promise<readonly string[]>>();
 
-  const load = (uri: string): Promise<FileState> => {
+  const get = (uri: string): FileState | undefined => {
+    const text = openText(uri);
+    return text === undefined ? states.get(uri) : { kind: 'text', text };
+  };
+
+  const read = (uri: string): Promise<FileState> => {
     const already = loading.get(uri);
     if (already !== undefined) return already;
-    const reading: Promise<FileState> = attempt(read, uri).then((state) => {
+    const reading: Promise<FileState> = attempt(readFile, uri).then((state) => {
       // A file that changed while it was being read is read again.
-      if (loading.get(uri) !== reading) return load(uri);
+      if (loading.get(uri) !== reading) return read(uri);
       loading.delete(uri);
       states.set(uri, state);
       return state;
@@ -51,13 +57,10 @@ export function createFiles({ openText, openUris, read, list }: FileSources): Fi
       return [...new Set([...(await listed(folder)), ...open])].sort();
     },
     forgetLists: () => lists.clear(),
-    get: (uri) => {
-      const text = openText(uri);
-      return text === undefined ? states.get(uri) : { kind: 'text', text };
-    },
+    get,
     // What was read is kept by `load`: a state that is handed back later may have been forgotten meanwhile.
     set: () => undefined,
-    load,
+    load: async (uri) => get(uri) ?? read(uri),
     forget: (uri) => {
       states.delete(uri);
       loading.delete(uri);

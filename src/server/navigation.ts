@@ -202,7 +202,7 @@ export function serveNavigation(options: NavigationOptions): void {
 
   function fresh(uri: string) {
     if (openAt(uri) === undefined) files.forget(uri);
-    return Promise.resolve(files.get(uri) ?? files.load(uri));
+    return files.load(uri);
   }
 }
 

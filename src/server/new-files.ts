@@ -7,6 +7,7 @@ import { newPractice, studentFolder } from '../analysis/new-practice.ts';
 import { newRecord, usualClub } from '../analysis/new-record.ts';
 import { birthProblem, newStudent, statureProblem, usualClubs } from '../analysis/new-student.ts';
 import { settle } from '../analysis/settle.ts';
+import { lastNameIn } from '../record/reference.ts';
 import type { Files } from './files.ts';
 import {
   checkAnswerRequest,
@@ -47,9 +48,7 @@ function practiceFiles({ folder, name }: NewPracticeParams): NewFilesResult {
 async function studentFile(params: NewStudentParams, files: Files): Promise<NewStudentResult> {
   const { name, hand, stature, born, clubs, injuries } = params;
   const folder = studentFolder(bare(params.folder), fileNameOf(name, 'student'));
-  const there = (await files.list(folder)).map((uri) =>
-    decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1)),
-  );
+  const there = (await files.list(folder)).map((uri) => lastNameIn(uri));
   const wish = {
     name,
     hand,

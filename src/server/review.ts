@@ -17,14 +17,16 @@ import {
 type ReviewOptions = Pick<OutcomeOptions, 'connection' | 'answer' | 'files' | 'signalOf'>;
 
 export function serveReview({ connection, answer, files, signalOf }: ReviewOptions): void {
-  /** What the editor holds is newer than what was read. */
-  const load: typeof files.load = async (uri) => files.get(uri) ?? files.load(uri);
   const reviewedOf = async (
     { uri, document, subject }: Analysis,
     token: CancellationToken,
   ): Promise<Reviewed | undefined> =>
     document.kind === 'swing'
-      ? findReviews({ uri, document }, subject.registry, { load, list: files.list, signal: signalOf(token) })
+      ? findReviews({ uri, document }, subject.registry, {
+          load: files.load,
+          list: files.list,
+          signal: signalOf(token),
+        })
       : undefined;
 
   connection.onRequest(reviewRequest, ({ uri }: ReviewParams, token: CancellationToken) =>

@@ -210,14 +210,10 @@ describe('a comparison of two records', () => {
         fc.infiniteStream(fc.double({ min: 0, max: 1, noNaN: true })),
         fc.boolean(),
         (path, chances, flow) => {
-          const text = samples.get(practice + path)!;
-          const before = sample(path);
           // A comment that accepts a finding is no lost comment like others.
-          const isAccepted = text.includes('accept[');
-          if (
-            isAccepted ||
-            before.findings.some(({ severity, code }) => severity === 'error' || code === 'unknown-key')
-          )
+          const text = samples.get(practice + path)!.replace(/ # accept\[.*/g, '');
+          const before = sample(path, text);
+          if (before.findings.some(({ severity, code }) => severity === 'error' || code === 'unknown-key'))
             return;
           const moved = stringify(shuffled(parse(text, { schema: 'failsafe' }), chances), {
             collectionStyle: flow ? 'flow' : 'block',

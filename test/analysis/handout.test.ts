@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { handoutFileName } from '../../src/analysis/handout-name.ts';
 import { handoutOf } from '../../src/analysis/handout.ts';
 import { analyseFiles } from '../checks/files.ts';
-import { handoutOfFiles, lesson } from './handouts.ts';
+import { handoutFrom, handoutOfFiles, lesson, sampleRecords } from './handouts.ts';
 
 describe('a handout', () => {
   it('has three changes at most, each with drills and what to feel, and counts the others', () => {
@@ -17,6 +17,33 @@ describe('a handout', () => {
       ],
     );
     assert.equal(furtherChanges, 1);
+  });
+
+  it('foresees nothing but what it shows', () => {
+    const alone = {
+      ...lesson,
+      'lesson.swing.yaml': lesson['lesson.swing.yaml']!.replace(/^ {2}- .*club_speed.*\n/m, ''),
+    };
+    assert.notEqual(alone['lesson.swing.yaml'], lesson['lesson.swing.yaml']);
+    const [all, three] = [handoutOfFiles(lesson), handoutOfFiles(alone)];
+    assert.ok(three.outlooks.length > 0);
+    const told = ({ outlooks, goals, proofs }: typeof all) => ({
+      outlooks: outlooks.map(({ outlook: { quantity, value } }) => [quantity.id, value]),
+      goals: goals.map(({ then }) => then.chance),
+      proofs,
+    });
+    assert.deepEqual(told(all), told(three));
+  });
+
+  it('starts what it foresees from where its goals stand', () => {
+    const [, sample] = sampleRecords.find(([path]) => path === 'runa/2026-08-03-six-iron.swing.yaml')!;
+    const { outlooks, goals } = handoutFrom(sample);
+    const both = goals.flatMap(({ now }) => {
+      const same = outlooks.find(({ outlook }) => outlook.quantity.id === now.wanted.quantity.id);
+      return same === undefined ? [] : [[now.value, same.now?.value]];
+    });
+    assert.ok(both.length >= 3);
+    for (const [one, other] of both) assert.ok(Math.abs(one! - other!) < 1e-9);
   });
 
   it('has fewer where the workspace says so', () => {

@@ -103,6 +103,7 @@ relations: { alike: { says: delivery.pathe ≈ delivery.path ± 1 deg } }
 checks: { wide: { when: delivery.pathe > 1 deg, at: delivery.other, message: "{delivery.pathe}" } }
 show: { delivery.pathe: rad }
 shots: { columns: { Far: flight.cary } }
+methods: { radar: { uncertainty: { delivery.pathe: 1 deg } } }
 `;
     const { findings } = analyseFiles({ 'swingwright.yaml': workspace });
     assert.deepEqual(

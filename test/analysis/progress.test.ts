@@ -1,8 +1,10 @@
 // One student over time: what was measured with which interval, goals and plans lesson by lesson, and what is missing is said.
 import assert from 'node:assert/strict';
+import { forecastOf } from '../../src/analysis/plan.ts';
 import { progressOf } from '../../src/analysis/progress.ts';
 import { gapsOf, goalPointWords, movedWords, spanWords } from '../../src/analysis/progress-words.ts';
 import { progressPage } from '../../src/draw/progress.tsx';
+import { ProofRows } from '../../src/draw/proof-rows.tsx';
 import { SmallMultiples } from '../../src/draw/small-multiples.tsx';
 import { svgOf } from '../../src/draw/picture.tsx';
 import { themes } from '../../src/draw/theme.ts';
@@ -142,6 +144,64 @@ describe('the progress of a student', () => {
     assert.match(svg, /2026-05-15: 4\.0 deg right ± 1\.0 deg\./);
   });
 
+  it('shows what a plan asked for from its day on until the next lesson', async () => {
+    const [club] = progressOf(await lessonsOf(three), only('delivery.path'));
+    const [target, ...others] = club!.series[0]!.targets;
+    assert.deepEqual(others, []);
+    assert.deepEqual([target!.lesson.date, target!.next?.date], ['2026-05-01', '2026-05-15']);
+    const span = ['2026-05-01', '2026-06-12'] as const;
+    const svg = svgOf(
+      Timeline({ series: club!.series[0]!, goal: undefined, span, name: 'path', theme: themes.light }),
+    );
+    const bar = part(svg, 'data-part="planned"');
+    const at = (day: string): readonly number[] =>
+      /M ([\d.]+) ([\d.]+) V ([\d.]+)/
+        .exec(part(svg, `data-day="${day}"`))!
+        .slice(1)
+        .map(Number);
+    const [first, second] = ['2026-05-01', '2026-05-15'].map(at);
+    assert.ok(Math.abs(numberAt(bar, 'x') - first![0]!) < 0.1);
+    assert.ok(Math.abs(numberAt(bar, 'x') + numberAt(bar, 'width') - second![0]!) < 0.1);
+    // 1 degree lies 5 degrees below the 6 of the first lesson, whose interval of 3.92 degrees gives the scale.
+    const degree = (first![1]! - first![2]!) / 3.92;
+    const middle = (first![1]! + first![2]!) / 2;
+    const height = numberAt(bar, 'y') + numberAt(bar, 'height') / 2;
+    assert.ok(Math.abs(height - (middle + 5 * degree)) < 0.3, `${height} ${middle + 5 * degree}`);
+    assert.match(svg, /planned on 2026-05-01: 1\.0 deg right, until 2026-05-15\./);
+  });
+
+  it('shows proofs and conflicts on the days of the lessons that decide them', async () => {
+    const lessons = await lessonsOf({
+      ...three,
+      'b.swing.yaml': recordOf('2026-05-15', at(4, 155).replace('finish: 4 m right', 'finish: 90 m right')),
+    });
+    const [club] = progressOf(lessons, everything);
+    const svg = svgOf(
+      ProofRows({ club: club!, span: ['2026-05-01', '2026-06-12'], name: 'proofs', theme: themes.light }),
+    );
+    assert.equal([...svg.matchAll(/data-part="proofs"/g)].length, 1);
+    assert.match(
+      part(svg, 'data-part="proofs"'),
+      /data-day="2026-05-15".*data-state="(not met|cannot tell)"/,
+    );
+    assert.match(svg, /2026-05-15: proofs of the plan of 2026-05-01 1 (not met|cannot tell), /);
+    const counts = [...svg.matchAll(/data-day="([\d-]+)" data-part="conflicts"[^>]*>(\d+)</g)];
+    assert.deepEqual(
+      counts.map(([, day, count]) => [day, Number(count)]),
+      club!.conflicts.map(({ lesson, count }) => [lesson.date, count]),
+    );
+    assert.equal(counts.length, 3);
+  });
+
+  it('has goals stand by what all entries say, as a plan does, and says so', async () => {
+    const lessons = await lessonsOf(three);
+    const [club] = progressOf(lessons, everything);
+    const { subject, account } = lessons[0]!.analysis;
+    const forecast = forecastOf(subject, account)!;
+    assert.equal(club!.goals[0]!.points[0]!.standing.value, forecast.goals[0]!.now.value);
+    assert.match(progressPage('Ines', [club!]), /Goals go by what all entries of a record together say/);
+  });
+
   it('draws all lessons to one scale, and says which of them does not tell', async () => {
     const lessons = await lessonsOf({
       ...three,
@@ -158,6 +218,7 @@ describe('the progress of a student', () => {
         0.005,
     );
     assert.match(svg, /2026-07-01: not known\./);
+    assert.match(svg, /data-part="side">\d+ m right</);
     assert.doesNotMatch(svg, /NaN|Infinity|undefined/);
   });
 });

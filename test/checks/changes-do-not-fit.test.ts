@@ -57,7 +57,7 @@ plan:
     assertMarked(
       'changes-do-not-fit',
       `${speeds('1.400')}
-#                                      ^^^^^^^^ warning[changes-do-not-fit]`,
+#                                    ^^^^^^^^ warning[changes-do-not-fit]`,
     );
   });
 

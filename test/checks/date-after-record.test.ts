@@ -17,19 +17,23 @@ student: ansa.student.yaml
 date: 2026-05-14`,
         ...student(`injuries: [{ part: lead knee, since: ${since} }]`),
       });
-      assert.match(messageOf(analysis, 'date-after-record'), /`lead knee` since `202[67]/);
+      assert.match(
+        messageOf(analysis, 'date-after-record'),
+        /^Found `lead knee` since `202[67].*` in the student's file, which is after the day of this record, `2026-05-14`; expected an earlier date, unless it began after this lesson\.$/,
+      );
       assert.equal(analysis.findings.find(({ code }) => code === 'date-after-record')?.related.length, 1);
     }
   });
 
   it('marks a birth after the record', () => {
-    assertMarked('date-after-record', {
+    const analysis = assertMarked('date-after-record', {
       'lesson.swing.yaml': `swing: 1
 student: ansa.student.yaml
 #        ^^^^^^^^^^^^^^^^^ hint[date-after-record]
 date: 2026-05-14`,
       ...student('born: 2071-02-03'),
     });
+    assert.match(messageOf(analysis, 'date-after-record'), /^Found `born: 2071-02-03` .*an earlier date\.$/);
   });
 
   it('takes what is earlier, the same month or year, and words', () => {

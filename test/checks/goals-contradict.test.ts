@@ -64,6 +64,26 @@ describe('goals-contradict', () => {
     });
   });
 
+  it('holds a straight shot against a curve and a start of another goal, whichever hand plays', () => {
+    // 5 % of 178 m are 8.9 m.
+    const goals = (curve: string): string =>
+      `${head}  - { shape: straight, carry: 178 m ± 1 m }\n  - { curve: ${curve} right }`;
+    assertNone('goals-contradict', { 'lesson.swing.yaml': goals('8..15 m'), ...student('left') });
+    assertMarked('goals-contradict', {
+      'lesson.swing.yaml': `${head}  - { shape: straight, carry: 178 m ± 1 m }
+#            ^^^^^^^^ warning[goals-contradict]
+  - { curve: 10..15 m right }
+#            ^^^^^^^^^^^^^^ warning[goals-contradict]`,
+    });
+    assertMarked('goals-contradict', {
+      'lesson.swing.yaml': `${head}  - { shape: straight fade }
+#            ^^^^^^^^^^^^^ warning[goals-contradict]
+  - { start: 4..6 deg left }
+#            ^^^^^^^^^^^^^ warning[goals-contradict]`,
+      ...student('left'),
+    });
+  });
+
   it('marks strikes that exclude one another', () => {
     assertMarked('goals-contradict', {
       'lesson.swing.yaml': `${head}  - { contact: ball before turf }

@@ -127,6 +127,29 @@ flight:
     assertNone('shape-against-curve', goal('2 deg left', '0..5 yd left', 'left'));
   });
 
+  it('marks a goal that is straight and curves or starts to a side, whichever hand plays', () => {
+    const goal = (targets: string): Record<string, string> => ({
+      'mira.student.yaml': `student: 1\ngoals:\n  - { ${targets} }`,
+    });
+    assert.match(
+      messageOf(
+        analyseFiles(goal('shape: straight, curve: 12 m right, carry: 150 m')),
+        'shape-against-curve',
+      ),
+      /^Shape `straight` does not curve, but by the curve the goal sends it right; expected a curve of at most 5 % of the carry or another shape\.$/,
+    );
+    assertNone('shape-against-curve', goal('shape: straight, curve: 7 m right, carry: 150 m'));
+    assert.match(
+      messageOf(analyseFiles(goal('shape: straight, start: 4..6 deg left')), 'shape-against-curve'),
+      /starts straight, but by the start the goal sends it left; expected a start within 3 deg of the target line/,
+    );
+    // Without a curve, what start and finish leave of it: 8.7 m less 8.6 m, and less −5.2 m.
+    const crossing = (start: string): Record<string, string> =>
+      goal(`shape: push, start: ${start}, finish: 9 m right, carry: 100 m`);
+    assertNone('shape-against-curve', crossing('5 deg right'));
+    assert.ok(messageOf(analyseFiles(crossing('1 deg right')), 'shape-against-curve'));
+  });
+
   it('takes the carry of the goal into account', () => {
     const goal = (carry: string) => ({
       'mira.student.yaml': `student: 1\nhand: right\ngoals:\n  - { shape: draw, start: 2 deg right, finish: 8 m right, carry: ${carry} }`,

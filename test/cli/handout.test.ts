@@ -35,11 +35,11 @@ describe('handout', function () {
     }));
 
   it('writes over an earlier handout, and over nothing else', () =>
-    withFolder({ ...lesson, 'mine.html': 'my page' }, (folder) => {
+    withFolder({ ...lesson, 'mine.html': 'my page', 'mine.pdf': 'x' }, (folder) => {
       const to = (out: string) => swingwright(['handout', 'lesson.swing.yaml', '--out', out], folder).code;
       assert.equal(to('a.html'), 0);
       assert.equal(to('a.html'), 0);
-      for (const file of ['mine.html', 'lesson.swing.yaml']) assert.equal(to(file), 2, file);
+      for (const file of ['mine.html', 'mine.pdf', 'lesson.swing.yaml']) assert.equal(to(file), 2, file);
       assert.equal(readFileSync(join(folder, 'mine.html'), 'utf8'), 'my page');
     }));
 

@@ -69,7 +69,7 @@ describe('swingwright review', () => {
           'x',
           ...ida,
         );
-        refused(/needs a text/, 1, name, '--about', 'delivery.face', ...ida);
+        refused(/found no text; expected/, 1, name, '--about', 'delivery.face', ...ida);
         refused(
           /cannot stand at/,
           1,
@@ -83,7 +83,7 @@ describe('swingwright review', () => {
           ...ida,
         );
         refused(
-          /not one value/,
+          /expected one value on one line/,
           1,
           name,
           '--about',
@@ -241,6 +241,9 @@ describe('swingwright review', () => {
       assert.match(done(folder, name, '--apply', id), /Changed a\.swing\.yaml/);
       const again = run(folder, name, '--apply', id);
       assert.deepEqual([again.code, again.out], [1, '']);
-      assert.match(again.err, /the record says `2 deg right by radar` there already/);
+      assert.match(
+        again.err,
+        /the record says `2 deg right by radar` there already; expected a value that differs/,
+      );
     }));
 });

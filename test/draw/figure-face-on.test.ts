@@ -107,7 +107,7 @@ describe('the figure face-on', () => {
       ({ x }) => (x - ball(impact!)) / centimetre(impact!),
     );
     assert.ok(Math.abs(Math.min(...edges) - 5) < 0.05 && Math.abs(Math.max(...edges) - 10) < 0.05);
-    assert.ok(impact!.includes('in 4..10 deg forward'));
+    assert.ok(impact!.includes('inside 4..10 deg forward'));
   });
 
   it('tells recorded parts from those that are drawn as usual', () => {

@@ -108,6 +108,58 @@ describe('the flight', () => {
     assert.ok(!far.includes('data-part="landing"'));
   });
 
+  it('draws each goal for itself, by name where there are several', () => {
+    const two = record.replace(
+      /goals: .*/,
+      'goals: [{ shape: draw, carry: 150..160 m, finish: 10..20 m left }, { shape: fade, finish: 5..15 m right }]',
+    );
+    const picture = drawn(name, analysed(two, { files }));
+    const zones = [...picture.matchAll(/<rect [^>]*data-part="goal"[^>]*>/g)].map(([zone]) => zone);
+    assert.equal(zones.length, 2);
+    const heights = zones.map((zone) => numberAt(zone, 'height'));
+    assert.ok(Math.abs(heights[0]! - heights[1]!) < 0.1);
+    // The first one's carry is none of the second's.
+    assert.ok(numberAt(zones[1]!, 'width') > 5 * numberAt(zones[0]!, 'width'));
+    assert.match(picture, />draw</);
+    assert.match(picture, />fade</);
+  });
+
+  it('keeps goals out of the view from the side', () => {
+    const picture = drawn(
+      name,
+      analysed(record.replace(/goals: .*/, 'goals: [{ carry: 150..160 m }]'), { files }),
+    );
+    const clip = / id="flight-above"><rect [^>]*>/.exec(picture)![0];
+    const above = places(part(picture, 'data-part="distances"'))[0]!.y;
+    assert.ok(numberAt(clip, 'y') > above);
+    assert.match(picture, /clip-path="url\(#flight-above\)"><g data-part="above"/);
+  });
+
+  it('draws the rest of a record with absurd entries, and says which ones it left out', () => {
+    const absurd = record
+      .replace('carry: 160 m ± 4 m', 'carry: 900 m')
+      .replace('curve: 9 m right ± 2 m', 'curve: 400 m right')
+      .replace('carry: 150 m, finish: 4 m left', 'carry: 4000 m, finish: 4 m left')
+      .replace('carry: 150..165 m', 'carry: 950 m');
+    const picture = drawn(name, analysed(absurd, { files }));
+    const said = / id="flight-words">([^<]*)</.exec(picture)![1]!;
+    for (const words of [
+      'Not drawn: carry 900 m (possible: 0..500 m); curve 400.0 m right (possible: 350 m left..350 m right)',
+      'the goal’s carry 950 m (possible: 0..500 m)',
+      '1 shot farther than a ball flies',
+    ])
+      assert.ok(said.includes(words), said);
+    assert.match(picture, />Not drawn: carry 900 m/);
+    assert.ok(!picture.includes('data-part="landing"'));
+    assert.ok(picture.includes('data-part="side-path"'));
+  });
+
+  it('puts no landing on the target line where the finish lies farther aside than the ball flies', () => {
+    const picture = drawn(name, analysed('swing: 1\nflight: { carry: 100 m, finish: 120 m left }\n'));
+    assert.ok(!picture.includes('data-part="landing"'));
+    assert.match(picture, />Not drawn: finish, which is farther aside than the ball flies</);
+  });
+
   it('looks as it was found good', () => assertKept(name, svg));
 });
 

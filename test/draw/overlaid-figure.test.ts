@@ -50,12 +50,51 @@ describe('two players laid over one another', () => {
 
   it('are told apart by dashes and letters, and in words', () => {
     assert.match(part(svg, 'data-side="A"'), /stroke-dasharray/);
-    assert.doesNotMatch(part(svg, 'data-side="B"'), /stroke-dasharray/);
+    for (const [held] of part(svg, 'data-side="B"').matchAll(/<g [^>]*data-anchor="held".*?<\/g>/g))
+      assert.doesNotMatch(held, /stroke-dasharray/);
     assert.deepEqual(
       [...part(svg, 'data-part="letters"').matchAll(/>([AB])</g)].map(([, letter]) => letter),
       ['A', 'B'],
     );
     assert.match(svg, /<desc[^>]*>Shaft lean: A 2\.0 deg forward, B 12\.0 deg forward\.<\/desc>/);
+  });
+
+  it('are dotted where nothing was recorded, on both sides', () => {
+    for (const side of ['A', 'B'] as const) {
+      const own = part(svg, `data-side="${side}"`);
+      const guessed = [...own.matchAll(/<(?:g|path) [^>]*data-anchor="guessed"[^>]*>(?:<path [^>]*>)?/g)];
+      assert.ok(guessed.length > 0, side);
+      for (const [one] of guessed) {
+        assert.ok(one.includes('stroke-dasharray="1 3.5"'), one);
+        assert.ok(one.includes(`stroke="${side === 'A' ? theme.soft : theme.entered}"`), one);
+      }
+      const held = [...own.matchAll(/<(?:g|path) [^>]*data-anchor="held"[^>]*>/g)];
+      assert.ok(held.length > 0, side);
+      assert.ok(!held.some(([one]) => one.includes('stroke-dasharray="1 3.5"')));
+    }
+  });
+
+  it('say where a figure does not fit its entries, and of which record', () => {
+    const odd = record(12, '  top: { shoulder_turn: 90 deg closed }\n');
+    const far = analysed(
+      'swing: 1\ncheckpoints: { impact: { shaft_lean: 2 deg forward, head: 150 cm behind } }\n',
+    );
+    const picture = svgOf(OverlaidFigure({ first: far, second: odd, theme, ...view }));
+    assert.match(picture, /<desc[^>]*>[^<]*A: Head[^<]* drawn at [^<]*, not 150[^<]* behind\./);
+    assert.match(picture, />A: Head[^<]* drawn at /);
+    assert.doesNotMatch(picture, />B: /);
+  });
+
+  it('are drawn as in a mirror where one plays the other way round, and say so', () => {
+    const left = record(2, '', 'left');
+    assert.deepEqual(
+      overlaidViews({ first: left, second }).map(({ title }) => title),
+      ['Impact, face-on'],
+    );
+    const mixed = svgOf(OverlaidFigure({ first: left, second, theme, ...view }));
+    assert.match(mixed, />A plays left-handed and is drawn as in a mirror</);
+    assert.ok(Math.abs(leanOf(mixed, 'A') - 2) < 0.5 && Math.abs(leanOf(mixed, 'B') - 12) < 0.5);
+    assert.doesNotMatch(svg, /mirror/);
   });
 
   it('are drawn where both records have entries and a view shows what differs', () => {
@@ -64,7 +103,6 @@ describe('two players laid over one another', () => {
       ['Impact, face-on'],
     );
     assert.deepEqual(overlaidViews({ first, second: first }), []);
-    assert.deepEqual(overlaidViews({ first, second: record(12, '', 'left') }), []);
     assert.deepEqual(overlaidViews({ first, second: analysed('swing: 1\n') }), []);
   });
 

@@ -6,7 +6,7 @@
  *   --extension  the extension under test; this repository's folder (built before) when not given
  *   --folder     a copy of it is opened; samples/ when not given
  *   --web        the extension runs in the browser's worker instead of in Node; only with the build from npm
- * The last line is "N passed, N failed". Exit code 0 when all passed.
+ * The last line is "N passed, N failed", with how many were skipped or tried again. Exit code 0 when all passed.
  */
 import { execFile } from 'node:child_process';
 import { existsSync } from 'node:fs';
@@ -179,8 +179,9 @@ async function report(/** @type {string} */ results, /** @type {{ code?: number 
     console.log('0 passed, 1 failed');
     return failure?.code || 1;
   }
-  const { passed, failed, skipped } = JSON.parse(await fs.readFile(results, 'utf8'));
-  console.log(`${passed} passed, ${failed} failed${skipped ? `, ${skipped} skipped` : ''}`);
+  const { passed, failed, skipped, retried } = JSON.parse(await fs.readFile(results, 'utf8'));
+  const more = `${skipped ? `, ${skipped} skipped` : ''}${retried ? `, ${retried} tried again` : ''}`;
+  console.log(`${passed} passed, ${failed} failed${more}`);
   if (passed === 0) return 1;
   return failed ? 1 : (failure?.code ?? (failure ? 1 : 0));
 }

@@ -4,7 +4,9 @@ import { forecastOf } from '../../src/analysis/plan.ts';
 import type { Outlook } from '../../src/judgement/prediction.ts';
 import { analyseFiles } from '../checks/files.ts';
 
-const files = (plan: string, fault: string, hand = 'right'): Record<string, string> => ({
+const usual = '{ change: checkpoints.address.ball_position, by: 4 cm behind }';
+
+const files = (plan: string, fault: string, changes = usual): Record<string, string> => ({
   'lesson.swing.yaml': `swing: 1
 student: ansa.student.yaml
 club: seven iron
@@ -14,13 +16,13 @@ delivery: { club_speed: 36 m/s by radar, attack: 1 deg down by radar, path: 6 de
 faults: [{ fault: early-hit }]
 plan: [${plan}]`,
   'ansa.student.yaml': `student: 1
-hand: ${hand}
+hand: right
 bag: { seven iron: { kind: iron, loft: 32 deg, length: 37 in, head_mass: 270 g } }`,
   'house.faults.yaml': `faults: 1
 book:
   early-hit:
 ${fault}
-    changes: [{ change: checkpoints.address.ball_position, by: 4 cm behind }]`,
+    changes: [${changes}]`,
 });
 
 const ball = (to: string): string =>
@@ -86,5 +88,55 @@ describe('an effect that only a belief knows', () => {
     const steeper = '{ change: delivery.arc.radius, to: 1.8 m, because: [early-hit] }';
     const alone = outlook(steeper, linked).difference!;
     near(outlook(`${ball('12 cm behind')}, ${steeper}`, linked).difference, 0.03 + alone, 2e-3);
+  });
+
+  const twoWays = `{ change: checkpoints.address.lead_foot_flare, by: 10 deg more }, ${usual}`;
+  const other = (to: string, because = 'early-hit'): string =>
+    `{ change: checkpoints.address.lead_foot_flare, to: ${to}, because: [${because}] }`;
+  const flared = (text: Record<string, string>): Record<string, string> => ({
+    ...text,
+    'lesson.swing.yaml': text['lesson.swing.yaml']!.replace(
+      'checkpoints: { address: {',
+      'checkpoints: { address: { lead_foot_flare: 10 deg ± 1 deg,',
+    ),
+  });
+  const outlookOf = (text: Record<string, string>): Outlook => {
+    const { subject, account } = analyseFiles(text);
+    return forecastOf(subject, account)!.whole.outlooks.get('delivery.low_point.ahead')!;
+  };
+
+  it('adds up over two faults, as numbers that have nothing to do with one another', () => {
+    const plan = `${ball('12 cm behind ± 0.1 cm')}, ${other('20 deg ± 1 deg', 'closed-foot')}`;
+    const both = flared(files(plan, whole));
+    both['lesson.swing.yaml'] = both['lesson.swing.yaml']!.replace(
+      '{ fault: early-hit }',
+      '{ fault: early-hit }, { fault: closed-foot }',
+    );
+    both['house.faults.yaml'] += `
+  closed-foot:
+    evidence: checkpoints.address.lead_foot_flare < 15 deg
+    tends_to: [{ effect: delivery.low_point.ahead, direction: behind, size: 2 cm ± 0.4 cm }]
+    changes: [{ change: checkpoints.address.lead_foot_flare, by: 10 deg more }]`;
+    const { difference, uDifference } = outlookOf(both);
+    near(difference! * 100, 5, 1e-6);
+    const ofBall = Math.hypot(0.1, 0.75 * Math.hypot(0.1, 0.2));
+    const ofFoot = Math.hypot(0.4, (2 / 10) * Math.SQRT2);
+    near(uDifference! * 100, Math.hypot(ofBall, ofFoot), 2e-3);
+  });
+
+  it('is no more than the whole fault with two changes for it, and what both together go of the way', () => {
+    const moved = (toBall: string, toFoot: string): number =>
+      outlookOf(flared(files(`${ball(toBall)}, ${other(toFoot)}`, whole, twoWays))).difference! * 100;
+    near(moved('12 cm behind', '20 deg'), 3, 1e-6);
+    near(moved('10 cm behind', '12 deg'), 3 * (0.5 + 0.2), 1e-6);
+  });
+
+  it('leaves to another change of the fault what the change of its cause does not take', () => {
+    const moved = (toBall: string, toFoot: string): number =>
+      outlookOf(flared(files(`${ball(toBall)}, ${other(toFoot)}`, rate, twoWays))).difference! * 100;
+    // The ball lies 2 cm beyond what the evidence allows.
+    near(moved('9 cm behind', '20 deg'), 2, 1e-6);
+    near(moved('9 cm behind', '12 deg'), 1 + 0.2 * 2, 1e-6);
+    near(moved('12 cm behind', '20 deg'), 4, 1e-6);
   });
 });

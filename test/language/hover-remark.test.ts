@@ -48,9 +48,12 @@ describe('the hover on a remark', () => {
   it('says what is not there', () => {
     assert.match(
       hover(review.replace('delivery.face', 'delivery.ar$0c')),
-      /`delivery\.arc`.*\n.*Not in the record/,
+      /`delivery\.arc`.*\n.*Found no such entry in the record; expected/,
     );
-    assert.match(hover(review.replace('delivery.face', 'delivery.fa$0ce'), {}), /is of is not there/);
+    assert.match(
+      hover(review.replace('delivery.face', 'delivery.fa$0ce'), {}),
+      /Found no record where `of` points; expected/,
+    );
     assert.match(
       hover(review.replace('delivery.face', 'delivery.fa$0ce'), {
         'a.swing.yaml': record.replace('1 deg right', ''),

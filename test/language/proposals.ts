@@ -43,6 +43,7 @@ export function itemsAt(
     position,
     files: [...samples.keys()],
     earlier,
+    usual: earlier?.entries ?? new Map(),
     today,
     snippets,
     asksAgain: true,

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { actOnReview, findDefinitions, findReview } from '../../src/language/index.ts';
 import type { Reviewed } from '../../src/analysis/review.ts';
-import type { SwingRecord } from '../../src/record/document.ts';
+import type { ReviewFile, SwingRecord } from '../../src/record/document.ts';
 import { parseDocument } from '../../src/record/parse.ts';
 import { builtIn } from '../../src/registry/registry.ts';
 import { analyseFiles } from '../checks/files.ts';
@@ -67,6 +67,27 @@ describe('at a place of the record', () => {
     const acted = at(3);
     assert.ok(acted.kind === 'edits' && acted.isNew);
     assert.match(acted.edits[0]!.newText, /about: club\n {4}value: hybrid\n/);
+  });
+
+  it('nothing is written while a review is torn, nor signed while the record is', () => {
+    const torn = '<<<<<<< ours\n=======\n>>>>>>> theirs\n';
+    const hand = { author: 'Ida', time: '2026-06-02T10:00:00Z' };
+    const review = {
+      uri: 'file:///lessons/a%20b.review.yaml',
+      document: parseDocument('review', `review: 1\nof: a.swing.yaml\n${torn}`) as ReviewFile,
+    };
+    const words = (acted: ReturnType<typeof actOnReview>) => (acted.kind === 'refused' ? acted.reason : '');
+    const remark = { kind: 'remark', at: { line: 3, character: 0 }, text: 'x' } as const;
+    assert.match(
+      words(actOnReview({ ...reviewed, reviews: [review] }, remark, hand)),
+      /^`a b\.review\.yaml` cannot be read to its end \(.+\); expected it to be mended first$/,
+    );
+    const record = { ...reviewed.record, document: parseDocument('swing', text + torn) as SwingRecord };
+    assert.match(
+      words(actOnReview({ ...reviewed, record }, { kind: 'signOff' }, hand)),
+      /^`a\.swing\.yaml` cannot be read to its end/,
+    );
+    assert.equal(actOnReview({ ...reviewed, record }, remark, hand).kind, 'edits');
   });
 
   it('nothing is remarked where nothing stands', () => {

@@ -156,22 +156,23 @@ swingwright: 1
 coverage: 2
 severities: { no-value-yet: off, bare-number: information, missing-key: }
 methods:
-  video: { uncertainty: { angle: 2 deg, length: 1.5 cm } }
+  video: { uncertainty: { angle: 2 deg, length: 1.5 cm, delivery.face: 3 deg } }
   "chalk line": { meaning: a line on the floor, uncertainty: { length: 1 cm } }
 `,
   },
   {
-    title: 'a coverage that is not positive, an unknown loudness and a figure that is none',
+    title: 'a coverage that is not positive, an unknown loudness, a figure that is none and one of nothing',
     errors: [
       '/coverage exclusiveMinimum',
       '/severities/bare-number enum',
       '/methods/video/uncertainty/angle type',
+      '/methods/eye/uncertainty additionalProperties',
     ],
     text: `
 swingwright: 1
 coverage: 0
 severities: { bare-number: loud }
-methods: { video: { uncertainty: { angle: [2 deg] } } }
+methods: { video: { uncertainty: { angle: [2 deg] } }, eye: { uncertainty: { angel: 2 deg } } }
 `,
   },
 ];

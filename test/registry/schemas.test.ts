@@ -60,6 +60,7 @@ const shared = new Set([
     'required',
     'items',
     'pattern',
+    'patternProperties',
     'minimum',
     'maximum',
     'exclusiveMinimum',

@@ -19,6 +19,8 @@ const files = {
   'ines.student.yaml': 'student: 1\nname: Ines\nhand: right\nbag: { hybrid: { kind: hybrid } }\n',
   'a.swing.yaml': record('2026-05-14', 5),
   'b.swing.yaml': record('2026-06-02', 1),
+  'torn.swing.yaml':
+    '<<<<<<< ours\nswing: 1\ndelivery: { path: 1 deg right }\n=======\nswing: 1\n>>>>>>> theirs\n',
   'iron.template.yaml': 'template: 1\ntitle: House\ndelivery: { path: 0..2 deg right }\n',
 };
 
@@ -57,6 +59,12 @@ describe('the server on pages beside one another', () => {
     assert.match(htmlOf(await audit('a.swing.yaml')), /<tr data-id="delivery\.path">/);
     assert.equal((await audit('ines.student.yaml')).kind, 'refused');
     assert.equal((await audit('gone.swing.yaml')).kind, 'refused');
+    // As the command line says it: half of a record would look like all of it.
+    const torn = await audit('torn.swing.yaml');
+    assert.match(
+      torn.kind === 'refused' ? torn.words : '',
+      /^Cannot audit `torn\.swing\.yaml`: line 1: Found /,
+    );
   });
 
   it('holds a record against a template, and refuses other kinds', async () => {

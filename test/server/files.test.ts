@@ -50,7 +50,7 @@ describe('files', () => {
       openText: () => 'typed',
       read: () => Promise.resolve(text('on disk')),
     });
-    await files.load('a:b');
+    assert.deepEqual(await files.load('a:b'), text('typed'));
     assert.deepEqual(files.get('a:b'), text('typed'));
   });
 

@@ -211,7 +211,9 @@ export function workspaceSchema(vocabulary: Vocabulary): Schema {
     uncertainty: {
       ...mapping('One standard uncertainty for each dimension or quantity, as in 2 deg.', figures),
       // Full ids, the workspace's own among them: its reader says which of them it does not know.
-      additionalProperties: text('One standard uncertainty for this quantity alone, with its unit.'),
+      patternProperties: {
+        '\\.': text('One standard uncertainty for this quantity alone, with its unit.'),
+      },
     },
   });
   return file(

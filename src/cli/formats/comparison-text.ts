@@ -7,6 +7,7 @@ import {
   faultWords,
   figureWords,
   goalName,
+  whatGoalsGoBy,
   heldTitle,
   judgedWords,
   nameOf,
@@ -76,6 +77,7 @@ export function comparisonText(first: ComparedSide, second: ComparedSide, compar
         goal.state === 'same' ? '' : goal.state,
       ]),
     ),
+    goals.length === 0 ? '' : whatGoalsGoBy,
     held === undefined
       ? ''
       : block(heldTitle(held), [

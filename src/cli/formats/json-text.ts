@@ -1,6 +1,5 @@
 // Writes a value as JSON that nothing in it can steer a terminal by; a program reads the same value from it.
-
-const steering = /[\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/g;
+import { steering } from '../../measure/quote.ts';
 
 /** Such a sign can stand in a string alone, where JSON has an escape for it; those below U+0020 are escaped by JSON itself. */
 export function jsonText(value: unknown): string {

@@ -5,9 +5,10 @@ import { fitted } from '../lettering.ts';
 import { fixed } from '../geometry.ts';
 import { Frame, type Picture } from '../picture.tsx';
 import type { Theme } from '../theme.ts';
-import { FigureChange, isOnFigure } from './figure-change.tsx';
+import { FigureChange } from './figure-change.tsx';
+import { shapeOf } from './shape-of.ts';
 import type { Speech } from './speech.ts';
-import { ArcAndGround, fromAbove, fromFront, PathAndFace, Scale } from './strike-change.tsx';
+import { ArcAndGround, enlargementOf, PathAndFace, Scale } from './strike-change.tsx';
 
 const width = 330;
 const half = width / 2;
@@ -27,16 +28,13 @@ export function ChangePicture({
 }): Picture {
   const { quantity, now, aim, then } = change;
   const { say, placed, round, window } = speech;
-  const isFigure = isOnFigure(quantity) && then !== undefined;
-  const shape = isFigure
-    ? 'figure'
-    : fromAbove.includes(quantity.id)
-      ? 'above'
-      : fromFront.includes(quantity.id)
-        ? 'front'
-        : 'scale';
-  const height = { figure: 172, above: 172, front: 108, scale: 74 }[shape];
-  const base = height - 44;
+  const seen = shapeOf(quantity) ?? 'scale';
+  const shape = seen === 'figure' && then === undefined ? 'scale' : seen;
+  const enlargement = enlargementOf([analysis, then]);
+  const note =
+    shape === 'above' && enlargement !== 1 ? say('larger', { times: speech.number(enlargement) }) : undefined;
+  const base = { figure: 128, above: 128, front: 64, scale: 30 }[shape];
+  const height = base + (note === undefined ? 44 : 62);
   const numbers = {
     now: now === undefined ? say('unknown') : round(quantity, now.value),
     aim: aim === undefined ? say('unknown') : window(quantity, aim.from, aim.to),
@@ -58,14 +56,18 @@ export function ChangePicture({
     const props = { analysis: whose, quantity, kind, theme };
     if (shape === 'figure')
       return <FigureChange {...props} at={figureAt(quantity.key, middle, base)} size={118} picture={name} />;
-    if (shape === 'above') return <PathAndFace {...props} at={{ x: middle, y: base - 36 }} />;
+    if (shape === 'above')
+      return <PathAndFace {...props} {...{ enlargement }} at={{ x: middle, y: base - 36 }} />;
     return <ArcAndGround {...props} at={{ x: middle, y: base - 24 }} />;
   };
   return (
     <Frame
       name={name}
       title={placed(quantity)}
-      words={say('changeWords', { name: placed(quantity), ...numbers })}
+      words={[
+        say('changeWords', { name: placed(quantity), ...numbers }),
+        ...(note === undefined ? [] : [`${note}.`]),
+      ].join(' ')}
       width={width}
       height={height}
       theme={theme}
@@ -77,6 +79,11 @@ export function ChangePicture({
         stroke={theme.soft}
         stroke-width="2.4"
       />
+      {note !== undefined && (
+        <text x={half} y={height - 32} text-anchor="middle" font-size="12" fill={theme.soft}>
+          {fitted(note, width, 12)}
+        </text>
+      )}
       {(['now', 'aim'] as const).map((kind) => (
         <text
           key={kind}

@@ -6,7 +6,7 @@ import type { Picture } from '../picture.tsx';
 import type { Theme } from '../theme.ts';
 import { ChangePicture } from './change-picture.tsx';
 import { flightPicture } from './flight-picture.tsx';
-import { measuredOf, type Measured } from './measured.tsx';
+import { impossibleOf, measuredOf, type Measured } from './measured.tsx';
 import { sectionsForFile, type Table } from './file-tables.ts';
 import { shortened, most } from './shortened.ts';
 import { speechIn, type Speech } from './speech.ts';
@@ -35,6 +35,8 @@ export interface Content {
   readonly wish: readonly string[];
   readonly saw: readonly { readonly title: string; readonly text: string | undefined }[];
   readonly misses: string | undefined;
+  /** Numbers of the lesson that cannot all be right, and those that no swing can have. */
+  readonly doubts: readonly string[];
   /** From cause to miss, each a few words. */
   readonly chains: readonly (readonly string[])[];
   readonly flight: Drawing | undefined;
@@ -55,6 +57,7 @@ export function contentOf(handout: Handout, audience: Audience): Content {
   const { say, day } = speech;
   const { name, date, club } = handout;
   const hasFlight = isDrawn(handout, speech);
+  const measured = measuredOf(handout, speech, hasFlight);
   const cards = handout.changes.map((change, i) => cardOf(change, i + 1, handout, audience, speech));
   return {
     speech,
@@ -68,17 +71,13 @@ export function contentOf(handout: Handout, audience: Audience): Content {
     wish: wishesOf(handout, speech),
     saw: sawOf(handout, speech),
     misses: missesOf(handout, speech),
+    doubts: [...doubtsOf(handout, speech), ...(measured === undefined ? impossibleOf(handout, speech) : [])],
     chains: chainsOf(handout, speech),
     flight: hasFlight ? (theme) => flightPicture(handout, speech, theme)! : undefined,
     changesTitle: say((['noChange', 'oneChange', 'twoChanges', 'threeChanges'] as const)[cards.length]!),
     cards,
-    further:
-      handout.furtherChanges === 0
-        ? undefined
-        : handout.furtherChanges === 1
-          ? say('furtherOne')
-          : say('further', { count: String(handout.furtherChanges) }),
-    measured: measuredOf(handout, speech, hasFlight),
+    further: furtherOf(handout, speech),
+    measured,
     measureNext: nextOf(handout, speech),
     care: careOf(handout, audience, speech),
     gaps: gapsOf(handout, audience, speech),
@@ -121,6 +120,33 @@ function missesOf({ analysis }: Handout, { say, word }: Speech): string | undefi
     .slice(0, most.misses)
     .map(({ miss }) => shortened(word('misses', miss.value), most.word));
   return `${say('misses')}: ${[...new Set(words)].join(', ')}`;
+}
+
+/** Which numbers the others speak against, without blame; what to make of it is for the coach. */
+function doubtsOf({ conflicts, analysis }: Handout, { say, placed }: Speech): readonly string[] {
+  const { registry } = analysis.subject;
+  const names = [...new Set(conflicts.map(({ id }) => id))].flatMap((id) => {
+    const quantity = registry.find(id);
+    return quantity === undefined ? [] : [shortened(placed(quantity), most.title)];
+  });
+  if (names.length === 0) return [];
+  const shown = names.slice(0, most.doubts).join('; ');
+  const rest = names.length - most.doubts;
+  return [
+    say(names.length === 1 ? 'doubt' : 'doubts', {
+      names: rest > 0 ? say('andMore', { names: shown, count: String(rest) }) : shown,
+    }),
+  ];
+}
+
+/** How much of the plan stands here. */
+function furtherOf({ changes, furtherChanges: rest }: Handout, { say }: Speech): string | undefined {
+  if (rest === 0) return undefined;
+  return say(rest === 1 ? 'furtherOne' : 'further', {
+    all: String(changes.length + rest),
+    shown: String(changes.length),
+    rest: String(rest),
+  });
 }
 
 /** Fault, what it does to a number, what comes of it; a fault that explains no miss ends with what it does. */
@@ -166,11 +192,8 @@ function effectTo(fault: Fault, { analysis }: Handout, { say, title, word }: Spe
   return say('effect', { name: title(quantity), way });
 }
 
-function wishesOf({ goals, analysis }: Handout, { title, window, word }: Speech): Content['wish'] {
-  const { document, student } = analysis.subject;
-  const own =
-    document.kind === 'swing' && document.goals.length > 0 ? document.goals : (student?.document.goals ?? []);
-  const shapes = own.flatMap(({ shape }) => (shape === undefined ? [] : [word('shapes', shape.value)]));
+function wishesOf({ goals, shapes: asked }: Handout, { title, window, word }: Speech): Content['wish'] {
+  const shapes = asked.map((shape) => word('shapes', shape));
   const numbers = goals
     .filter(({ now }) => now.wanted.key !== 'shape')
     .map(({ now: { wanted } }) =>

@@ -16,7 +16,7 @@ export interface Table {
 }
 
 /** Rows, so that the file's version stays two pages. */
-const mostRows = { verdicts: 5, unstated: 3, goals: 6, outlooks: 9, measured: 16, next: 3 } as const;
+const mostRows = { verdicts: 5, unstated: 3, goals: 6, outlooks: 9, measured: 36, next: 3 } as const;
 
 export function sectionsForFile(handout: Handout, speech: Speech): readonly Table[] {
   return [
@@ -37,10 +37,13 @@ function table(
   { say }: Speech,
 ): Table {
   const left = rows.length - limit;
+  const shown = rows.slice(0, limit);
+  // A column that says nothing is none.
+  const told = columns.map((_, i) => i === 0 || shown.some((cells) => (cells[i] ?? '') !== ''));
   return {
     title,
-    columns,
-    rows: rows.slice(0, limit),
+    columns: columns.filter((_, i) => told[i]),
+    rows: shown.map((cells) => cells.filter((_, i) => told[i])),
     rest: left > 0 ? say('others', { count: String(left) }) : undefined,
   };
 }
@@ -103,26 +106,20 @@ function goalTable({ goals, changes }: Handout, speech: Speech): Table {
     const wanted = asked === undefined ? window(quantity, min, max) : '';
     return [name, wanted, standingWords(now, speech), ...(hasPlan ? [standingWords(then, speech)] : [])];
   });
-  const columns = [
-    say('goal'),
-    say('window'),
-    `${say('now')}, ${say('chance')}`,
-    ...(hasPlan ? [`${say('then')}, ${say('chance')}`] : []),
-  ];
+  const columns = [say('goal'), say('window'), say('goalNow'), ...(hasPlan ? [say('goalThen')] : [])];
   return table(say('goals'), columns, rows, mostRows.goals, speech);
 }
 
 function standingWords({ wanted, value, u, chance }: Standing, speech: Speech): string {
   if (value === undefined) return speech.say('unknown');
   const told = chance === undefined ? speech.say('unknown') : speech.percent(chance);
-  return `${speech.value(wanted.quantity, value, u)}, ${told}`;
+  return `${speech.value(wanted.quantity, value, u)} (${told})`;
 }
 
-function outlookTable({ outlooks, analysis }: Handout, speech: Speech): Table {
+function outlookTable({ outlooks }: Handout, speech: Speech): Table {
   const { say, placed, value, window } = speech;
-  const rows = outlooks.flatMap(({ quantity, origin, value: then, u }) => {
+  const rows = outlooks.flatMap(({ outlook: { quantity, origin, value: then, u }, now }) => {
     if (then === null) return [];
-    const now = analysis.derivation?.values.get(quantity.id);
     return [
       [
         placed(quantity),
@@ -133,9 +130,12 @@ function outlookTable({ outlooks, analysis }: Handout, speech: Speech): Table {
       ],
     ];
   });
-  const columns = [say('quantity'), say('now'), say('then'), say('range'), say('by')];
+  const columns = [say('quantity'), say('before'), say('then'), say('range'), say('by')];
   return table(say('outlook'), columns, rows, mostRows.outlooks, speech);
 }
+
+/** Which entries stay where there are more than a page has room for. */
+const foremostSections = ['flight', 'delivery', 'strike', 'ground', 'checkpoints'];
 
 /** What does not fit first, then in the order of the record. */
 function measuredTable({ analysis }: Handout, speech: Speech): Table {
@@ -147,22 +147,27 @@ function measuredTable({ analysis }: Handout, speech: Speech): Table {
           entry.readings.map((reading, place) => ({ entry, reading, place })),
         )
       : [];
-  const rows = readings
-    .map(({ entry: { id, quantity }, reading, place }) => {
-      const judged = agreement?.entries.find((one) => one.id === id && one.reading === place);
-      const { method } = reading.measure;
-      return {
-        isOff: judged?.verdict === 'conflict',
-        cells: [
-          placed(quantity),
-          readingWords(reading, judged?.u, quantity, speech),
-          method === undefined ? '' : shortened(word('methods', method), most.word),
-          judged === undefined ? '' : say(judged.verdict),
-        ],
-      };
-    })
-    .toSorted((a, b) => Number(b.isOff) - Number(a.isOff))
-    .map(({ cells }) => cells);
+  const told = readings.map(({ entry: { id, quantity }, reading, place }) => {
+    const judged = agreement?.entries.find((one) => one.id === id && one.reading === place);
+    const { method } = reading.measure;
+    const isOff = judged?.verdict === 'conflict';
+    const section = foremostSections.indexOf(quantity.section);
+    return {
+      isOff,
+      rank: isOff ? -1 : section < 0 ? foremostSections.length : section,
+      cells: [
+        placed(quantity),
+        readingWords(reading, judged?.u, quantity, speech),
+        method === undefined ? '' : shortened(word('methods', method), most.word),
+        judged === undefined ? '' : say(judged.verdict),
+      ],
+    };
+  });
+  const kept = new Set(told.toSorted((a, b) => a.rank - b.rank).slice(0, mostRows.measured));
+  const [shown, left] = [told.filter((one) => kept.has(one)), told.filter((one) => !kept.has(one))];
+  const rows = [...shown.toSorted((a, b) => Number(b.isOff) - Number(a.isOff)), ...left].map(
+    ({ cells }) => cells,
+  );
   const columns = [say('quantity'), say('value'), say('method'), say('agrees')];
   return table(say('measured'), columns, rows, mostRows.measured, speech);
 }

@@ -1,14 +1,16 @@
 // Where the ball goes, from above with the target at the top: now, with the changes, and what is wanted; to scale, with words in the handout's language.
 import type { Handout } from '../../analysis/handout.ts';
+import { goalsOf } from '../../analysis/plan.ts';
 import type { Analysis } from '../../analysis/result.ts';
 import type { Quantity } from '../../registry/quantity.ts';
 import type { Interval } from '../../model/windows.ts';
 import { fixed, type Place } from '../geometry.ts';
 import { valueOf } from '../known.ts';
-import { fitted, keptApart } from '../lettering.ts';
-import { areaStyle, Frame, type Picture } from '../picture.tsx';
+import { Frame, type Picture } from '../picture.tsx';
 import type { Theme } from '../theme.ts';
+import { Leaders, type Leader } from './leaders.tsx';
 import type { Speech } from './speech.ts';
+import { boxOf, Zone, type Room, type WantedZone } from './wanted-zone.tsx';
 
 const width = 352;
 const height = 330;
@@ -28,7 +30,7 @@ interface Landing {
 interface Drawn {
   readonly now: Landing | undefined;
   readonly then: Landing | undefined;
-  readonly goal: { readonly carry: Interval | undefined; readonly finish: Interval | undefined } | undefined;
+  readonly goal: WantedZone | undefined;
 }
 
 /** Null where neither a flight nor a goal for it is known. */
@@ -39,13 +41,18 @@ export function flightPicture(handout: Handout, speech: Speech, theme: Theme): P
 }
 
 function drawnOf({ analysis, then, goals }: Handout): Drawn {
-  const wanted = (key: string): Interval | undefined =>
-    goals.find(({ now }) => now.wanted.quantity.id === `flight.${key}`)?.now.wanted;
-  const [carry, finish] = [wanted('carry'), wanted('finish')];
+  // What one goal asks of the carry and another of the finish is no place that anybody wants: the first goal that asks for any is drawn.
+  const zones = goalsOf(analysis.subject).map(({ goal: { targets } }) => {
+    const wanted = (key: string): Interval | undefined => {
+      const target = targets.get(key) ?? targets.get(`flight.${key}`);
+      return target && goals.find(({ now }) => now.wanted.span === target.span)?.now.wanted;
+    };
+    return { carry: wanted('carry'), finish: wanted('finish') };
+  });
   return {
     now: landingOf(analysis),
     then: then && landingOf(then),
-    goal: carry === undefined && finish === undefined ? undefined : { carry, finish },
+    goal: zones.find(({ carry, finish }) => carry !== undefined || finish !== undefined),
   };
 }
 
@@ -89,35 +96,31 @@ function FlightPicture({
   });
   const placed = (landing: Landing): Place =>
     at(Math.sqrt(landing.carry ** 2 - landing.right ** 2), landing.right);
-  const where = (landing: Landing): string => whereWords(landing, carry, finish, speech);
+  const where = (landing: Landing): readonly string[] => whereWords(landing, carry, finish, speech);
   const wanted = goal && wantedWords(goal, carry, finish, speech);
   const lines = [
-    ...(now ? [say('flightNow', { where: where(now) })] : []),
-    ...(then ? [say('flightThen', { where: where(then) })] : []),
-    ...(wanted === undefined ? [] : [say('flightGoal', { where: wanted })]),
+    ...(now ? [say('flightNow', { where: where(now).join(', ') })] : []),
+    ...(then ? [say('flightThen', { where: where(then).join(', ') })] : []),
+    ...(wanted === undefined ? [] : [say('flightGoal', { where: wanted.join(', ') })]),
   ];
-  const zone = goal && zoneOf(goal, far, at);
-  const labels = [
+  const ground: Room = { far, wide, at, left: 4, right: column - 12, top: 26 };
+  const zone = goal && boxOf(goal, ground);
+  const leaders: readonly Leader[] = [
     ...(zone && wanted !== undefined
       ? [
           {
             head: say('wanted'),
-            text: wanted,
+            lines: wanted,
             colour: theme.goal,
-            from: { x: zone.x + zone.width, y: zone.y + 10 },
+            from: { x: zone.right - 2, y: (zone.top + zone.bottom) / 2 },
           },
         ]
       : []),
     ...(then
-      ? [{ head: say('withChanges'), text: where(then), colour: theme.expected, from: placed(then) }]
+      ? [{ head: say('withChanges'), lines: where(then), colour: theme.expected, from: placed(then) }]
       : []),
-    ...(now ? [{ head: say('now'), text: where(now), colour: theme.ink, from: placed(now) }] : []),
+    ...(now ? [{ head: say('now'), lines: where(now), colour: theme.ink, from: placed(now) }] : []),
   ];
-  const heights = keptApart(
-    labels.map(({ from }) => from.y),
-    46,
-    [top - 6, height - 40],
-  );
   return (
     <Frame
       name={name}
@@ -142,7 +145,7 @@ function FlightPicture({
       <text x={ball.x + 22} y="18" fill={theme.soft} font-size="12">
         {say('target')}
       </text>
-      {zone && <rect {...zone} rx="4" {...areaStyle('goal', name, theme)} data-part="goal" />}
+      {goal && <Zone goal={goal} room={ground} picture={name} theme={theme} />}
       {then && (
         <Way landing={then} end={placed(then)} scale={scale} colour={theme.expected} dashed theme={theme} />
       )}
@@ -150,23 +153,11 @@ function FlightPicture({
         <Way landing={now} end={placed(now)} scale={scale} colour={theme.ink} dashed={false} theme={theme} />
       )}
       <circle cx={ball.x} cy={ball.y} r="5" fill={theme.paper} stroke={theme.ink} stroke-width="1.6" />
-      {labels.map(({ head, text, colour, from }, i) => (
-        <g key={head}>
-          <path
-            d={`M ${fixed(Math.min(from.x + 7, column - 8))} ${fixed(from.y)} L ${column - 5} ${fixed(heights[i]!)}`}
-            stroke={theme.faint}
-            stroke-width="1.2"
-          />
-          <text x={column} y={fixed(heights[i]!)} fill={colour} font-size="12.5" font-weight="600">
-            {fitted(head, width - column, 12.5)}
-          </text>
-          {text.split('\n').map((line, n) => (
-            <text key={n} x={column} y={fixed(heights[i]! + 14 * (n + 1))} fill={theme.ink} font-size="12">
-              {fitted(line, width - column, 12)}
-            </text>
-          ))}
-        </g>
-      ))}
+      <Leaders
+        leaders={leaders}
+        column={{ x: column, width: width - column, between: [top - 6, height - 40] }}
+        theme={theme}
+      />
     </Frame>
   );
 }
@@ -175,14 +166,14 @@ function sidesOf(finish: Interval | undefined, far: number): readonly number[] {
   return finish === undefined ? [] : [finish.min, finish.max].map((side) => Math.min(Math.abs(side), far));
 }
 
-/** "16 m right" over "117 m": on the side first, for that is what hurts. */
+/** "16 m right" above "117 m": on the side first, for that is what hurts. */
 function whereWords(
   { carry, right }: Landing,
   carryOf: Quantity,
   finishOf: Quantity,
   { round }: Speech,
-): string {
-  return `${round(finishOf, rounded(right))}\n${round(carryOf, rounded(carry))}`;
+): readonly string[] {
+  return [round(finishOf, rounded(right)), round(carryOf, rounded(carry))];
 }
 
 /** To the metre: nobody aims finer. */
@@ -195,30 +186,11 @@ function wantedWords(
   carryOf: Quantity,
   finishOf: Quantity,
   { window }: Speech,
-): string {
+): readonly string[] {
   return [
     ...(finish === undefined ? [] : [window(finishOf, finish.min, finish.max)]),
     ...(carry === undefined ? [] : [window(carryOf, carry.min, carry.max)]),
-  ].join('\n');
-}
-
-/** What the goal leaves open goes as far as the picture. */
-function zoneOf(
-  { carry, finish }: NonNullable<Drawn['goal']>,
-  far: number,
-  at: (ahead: number, right: number) => Place,
-) {
-  const [from, to] = [
-    at(carry?.max ?? far, finish?.min ?? -far),
-    at(carry?.min ?? 0.86 * far, finish?.max ?? far),
   ];
-  const [left, right] = [Math.max(4, from.x), Math.min(column - 12, to.x)];
-  return {
-    x: fixed(left),
-    y: fixed(from.y - 4),
-    width: fixed(Math.max(4, right - left)),
-    height: fixed(Math.max(8, to.y - from.y + 8)),
-  };
 }
 
 /** A bend from the direction in which the ball starts to where it comes down. */

@@ -6,11 +6,12 @@ import { valueOf } from '../known.ts';
 import { fitted } from '../lettering.ts';
 import { Frame, type Picture } from '../picture.tsx';
 import type { Theme } from '../theme.ts';
-import { FigureChange, isOnFigure } from './figure-change.tsx';
+import { FigureChange } from './figure-change.tsx';
+import { shapeOf, type Shape } from './shape-of.ts';
 import { most, shortened } from './shortened.ts';
 import type { Speech } from './speech.ts';
 import type { TextKey } from './texts.ts';
-import { ArcAndGround, fromAbove, fromFront, PathAndFace } from './strike-change.tsx';
+import { ArcAndGround, enlargementOf, PathAndFace } from './strike-change.tsx';
 
 export interface Measured {
   readonly lines: readonly string[];
@@ -30,16 +31,14 @@ interface Entered {
 export function measuredOf(handout: Handout, speech: Speech, hasFlight: boolean): Measured | undefined {
   if (handout.changes.length > 0) return undefined;
   const { say } = speech;
-  const { shown, impossible } = entered(handout.analysis, speech);
+  const { shown } = entered(handout.analysis, speech);
   const further = shown.length - most.measured;
   const drawn = cellsOf(shown);
   return {
     lines: [
       ...shown.slice(0, most.measured).map(sentenceOf),
       ...(further > 0 ? [say('others', { count: String(further) })] : []),
-      ...(impossible.length > 0
-        ? [say('impossible', { names: impossible.slice(0, most.parts).join(', ') })]
-        : []),
+      ...impossibleOf(handout, speech),
     ],
     picture:
       drawn.length === 0
@@ -50,6 +49,14 @@ export function measuredOf(handout: Handout, speech: Speech, hasFlight: boolean)
       ...fullerGaps.filter(([gap]) => handout.gaps.includes(gap)).map(([, key]) => say(key)),
     ],
   };
+}
+
+/** What no body, club or ball can do is told and not shown. */
+export function impossibleOf({ analysis }: Handout, speech: Speech): readonly string[] {
+  const { impossible } = entered(analysis, speech);
+  return impossible.length === 0
+    ? []
+    : [speech.say('impossible', { names: impossible.slice(0, most.parts).join(', ') })];
 }
 
 function sentenceOf({ name: title, number }: Entered): string {
@@ -63,7 +70,7 @@ const fullerGaps = [
   ['plan', 'fuller.plan'],
 ] as const satisfies readonly (readonly [Gap, TextKey])[];
 
-/** In the order of the record; what no body, club or ball can do is told and not shown. */
+/** In the order of the record. */
 function entered(
   analysis: Analysis,
   { placed, round }: Speech,
@@ -83,22 +90,12 @@ function entered(
   return { shown, impossible };
 }
 
-type Shape = 'above' | 'front' | 'figure';
-
 interface Cell extends Entered {
   readonly shape: Shape;
 }
 
 /** One of each kind, of the first entry that is seen in it. */
 function cellsOf(shown: readonly Entered[]): readonly Cell[] {
-  const shapeOf = ({ id, ...quantity }: Quantity): Shape | undefined =>
-    fromAbove.includes(id)
-      ? 'above'
-      : fromFront.includes(id)
-        ? 'front'
-        : isOnFigure({ id, ...quantity })
-          ? 'figure'
-          : undefined;
   return (['figure', 'above', 'front'] as const).flatMap((shape): Cell[] => {
     const first = shown.find(({ quantity }) => shapeOf(quantity) === shape);
     return first === undefined ? [] : [{ ...first, shape }];
@@ -111,7 +108,7 @@ const cell = { width: 176, height: 190 } as const;
 function MeasuredPicture({
   drawn,
   analysis,
-  speech: { say },
+  speech: { say, number: written },
   theme,
 }: {
   readonly drawn: readonly Cell[];
@@ -119,11 +116,17 @@ function MeasuredPicture({
   readonly speech: Speech;
   readonly theme: Theme;
 }): Picture {
+  const enlargement = enlargementOf([analysis]);
+  const note =
+    enlargement !== 1 && drawn.some(({ shape }) => shape === 'above')
+      ? say('larger', { times: written(enlargement) })
+      : undefined;
+  const sentences = [...drawn.map(sentenceOf), ...(note === undefined ? [] : [note])];
   return (
     <Frame
       name={name}
       title={say('measured')}
-      words={drawn.map((one) => `${sentenceOf(one)}.`).join(' ')}
+      words={sentences.map((one) => `${one}.`).join(' ')}
       width={cell.width * drawn.length}
       height={cell.height}
       theme={theme}
@@ -136,7 +139,12 @@ function MeasuredPicture({
             {shape === 'figure' && (
               <FigureChange {...props} at={{ x: middle, y: 124 }} size={112} picture={`${name}-${i}`} />
             )}
-            {shape === 'above' && <PathAndFace {...props} at={{ x: middle, y: 96 }} />}
+            {shape === 'above' && <PathAndFace {...props} {...{ enlargement }} at={{ x: middle, y: 90 }} />}
+            {shape === 'above' && note !== undefined && (
+              <text x={middle} y={cell.height - 41} text-anchor="middle" font-size="9.5" fill={theme.soft}>
+                {fitted(note, cell.width - 4, 9.5)}
+              </text>
+            )}
             {shape === 'front' && <ArcAndGround {...props} at={{ x: middle, y: 104 }} />}
             <text x={middle} y={cell.height - 24} text-anchor="middle" font-size="11" fill={theme.soft}>
               {fitted(title, cell.width - 8, 11)}

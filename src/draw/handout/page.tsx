@@ -105,6 +105,7 @@ function lettersOfSheet({
   wish,
   saw,
   misses,
+  doubts,
   chains,
   cards,
   measureNext,
@@ -116,13 +117,13 @@ function lettersOfSheet({
   const cardLetters = cards.map(
     ({ title: name, step, feel, drills, why }) => [name, step, feel, ...drills, why].join('').length,
   );
-  const rest = [title, ...wish, ...saw.flatMap((one) => [one.title, one.text]), misses, ...chains.flat()]
-    .concat(measureNext, care, gaps, further, measured?.lines ?? [], measured?.fuller ?? [])
+  const rest = [title, ...wish, ...saw.flatMap((one) => [one.title, one.text]), misses, ...doubts]
+    .concat(chains.flat(), measureNext, care, gaps, further, measured?.lines ?? [], measured?.fuller ?? [])
     .join('').length;
   return rest + cards.length * Math.max(0, ...cardLetters);
 }
 
-function Saw({ content: { speech, saw, misses } }: { readonly content: Content }): Picture {
+function Saw({ content: { speech, saw, misses, doubts } }: { readonly content: Content }): Picture {
   return (
     <section>
       <h2>{speech.say('saw')}</h2>
@@ -138,11 +139,15 @@ function Saw({ content: { speech, saw, misses } }: { readonly content: Content }
         </ul>
       )}
       {misses !== undefined && <p>{misses}</p>}
+      {doubts.map((doubt) => (
+        <p key={doubt}>{doubt}</p>
+      ))}
     </section>
   );
 }
 
-function Causes({ content: { speech, chains } }: { readonly content: Content }): Picture {
+function Causes({ content: { speech, saw, chains } }: { readonly content: Content }): Picture | null {
+  if (saw.length === 0 && chains.length === 0) return null;
   return (
     <section>
       <h2>{speech.say('causes')}</h2>
@@ -179,6 +184,7 @@ function Changes({
   return (
     <section>
       <h2>{changesTitle}</h2>
+      {further !== undefined && <p>{further}</p>}
       {cards.length > 0 && (
         <ol class={`cards ${count}`}>
           {cards.map((card) => (
@@ -196,7 +202,6 @@ function Changes({
           ))}
         </ol>
       )}
-      {further !== undefined && <p class="soft">{further}</p>}
     </section>
   );
 }

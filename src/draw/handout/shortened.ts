@@ -12,6 +12,7 @@ export const most = {
   proof: 110,
   faults: 3,
   misses: 5,
+  doubts: 3,
   chains: 4,
   wishes: 4,
   next: 5,

@@ -26,6 +26,8 @@ export interface Speech {
   readonly word: (of: 'misses' | 'shapes' | 'contacts' | 'methods' | 'directions', word: string) => string;
   readonly part: (words: string, place: BodyPlace | undefined) => string;
   readonly day: (date: string) => string;
+  /** Of no quantity: "2.5". */
+  readonly number: (value: number) => string;
   readonly percent: (chance: number) => string;
   /** What a proof asks for, in a line. */
   readonly proof: (text: string, registry: Registry) => string;
@@ -63,6 +65,7 @@ export function speechIn(language: Language): Speech {
         dateStyle: 'long',
         timeZone: 'UTC',
       }).format(Date.parse(`${date}T00:00:00Z`)),
+    number: (one) => new Intl.NumberFormat(language).format(one),
     percent: (chance) => {
       const percent = Math.round(100 * chance);
       return percent <= 0 ? say('under1') : percent >= 100 ? say('over99') : `${percent} %`;

@@ -6,9 +6,6 @@ import { valueOf } from '../known.ts';
 import type { Picture } from '../picture.tsx';
 import type { Theme } from '../theme.ts';
 
-export const fromAbove: readonly string[] = ['delivery.path', 'delivery.face', 'delivery.face_to_path'];
-export const fromFront: readonly string[] = ['delivery.attack', 'delivery.low_point.ahead'];
-
 interface StrikeProps {
   readonly analysis: Analysis;
   readonly quantity: Quantity;
@@ -18,18 +15,37 @@ interface StrikeProps {
   readonly theme: Theme;
 }
 
-/** Angles twice as large as they are, for a few degrees are hard to see; the numbers stand below. */
-const exaggeration = 2.5;
+/** Angles up to this one, rad, are drawn so many times as large, for a few degrees are hard to see; the picture says so. */
+const small = (25 * Math.PI) / 180;
+const larger = 2.5;
+/** No line is drawn further from the target line, rad. */
+const steepest = (80 * Math.PI) / 180;
 
-/** The way of the club through the ball, and the face across it; the target is up. What is not known is left out. */
-export function PathAndFace({ analysis, at, kind, theme }: StrikeProps): Picture {
+/** The same for all pictures that are seen beside one another: one that is drawn true beside one that is not would mislead. */
+export function enlargementOf(analyses: readonly (Analysis | undefined)[]): number {
+  const angles = analyses.flatMap((one) => (one === undefined ? [] : Object.values(anglesIn(one))));
+  return angles.every((angle) => angle === undefined || Math.abs(angle) <= small) ? larger : 1;
+}
+
+function anglesIn(analysis: Analysis): Readonly<Record<'path' | 'face', number | undefined>> {
   const [path, face, between] = ['delivery.path', 'delivery.face', 'delivery.face_to_path'].map(
     (id) => valueOf(analysis, id)?.value,
   );
-  const way = path ?? 0;
-  const square = face ?? (between === undefined ? undefined : way + between);
+  return { path, face: face ?? (between === undefined ? undefined : (path ?? 0) + between) };
+}
+
+/** The way of the club through the ball, and the face across it; the target is up. What is not known is left out. */
+export function PathAndFace({
+  analysis,
+  at,
+  kind,
+  enlargement,
+  theme,
+}: StrikeProps & { readonly enlargement: number }): Picture {
+  const { path, face: square } = anglesIn(analysis);
+  const shownAngle = (angle: number): number => Math.max(-steepest, Math.min(steepest, enlargement * angle));
   const colour = kind === 'aim' ? theme.goal : theme.ink;
-  const along = shownAngle(way);
+  const along = shownAngle(path ?? 0);
   return (
     <g>
       <path
@@ -73,11 +89,6 @@ export function PathAndFace({ analysis, at, kind, theme }: StrikeProps): Picture
       />
     </g>
   );
-}
-
-function shownAngle(angle: number): number {
-  const most = 1.1;
-  return Math.max(-most, Math.min(most, exaggeration * angle));
 }
 
 function Arrow({

@@ -27,7 +27,7 @@ describe('a handout as a page', () => {
       'from 9° forward to 6 to 8° forward',
       'Feel light on the trail heel',
       'Drill Half swings on one leg.',
-      'One more waits in the record.',
+      'The record plans 4 changes. This page shows 3 of them, the first in the record, and what that leads to; one more stands in the record.',
       'Pressure in the lead foot, impact: over 70 %',
       'Attack angle: over 2° down',
       'Face to path: under 4° right',
@@ -54,6 +54,31 @@ describe('a handout as a page', () => {
     const words = wordsOf(handoutPage(handoutOfFiles(lesson, { health: 'named' }), 'student'));
     assert.match(words, /Noted, as asked for: lead knee \(twisted on ice\)\./);
     assert.doesNotMatch(words, /stiff/);
+  });
+
+  it('tells everybody plainly which numbers do not go together, and nothing where all do', () => {
+    const odd = `swing: 1
+student: a.student.yaml
+delivery: { face: 2 deg right ± 0.3 deg, path: 1 deg right ± 0.3 deg, face_to_path: 9 deg right ± 0.3 deg }
+`;
+    const files = { 'lesson.swing.yaml': odd, 'a.student.yaml': 'student: 1\nhand: right\n' };
+    const words = wordsOf(handoutPage(handoutOfFiles(files), 'student'));
+    assert.match(
+      words,
+      /do(es)? not go together with the others: [A-Z].*Your coach will look at (it|them) again\./,
+    );
+    assert.doesNotMatch(wordsOf(handoutPage(handoutOfFiles(lesson), 'student')), /go together/);
+  });
+
+  it('lists the flight for the file, and no column that says nothing', () => {
+    const sample = (path: string) => sampleRecords.find(([one]) => one === path)![1];
+    const words = wordsOf(handoutPage(handoutFrom(sample('runa/2026-08-03-six-iron.swing.yaml')), 'file'));
+    for (const said of ['Launch angle 18.5°', 'Ball speed 42.3 m/s', 'Curve 15.0 m right', 'Carry 117.0 m'])
+      assert.ok(words.includes(said), said);
+    assert.doesNotMatch(words, /more in the record/);
+    const bare = wordsOf(handoutPage(handoutOfFiles('swing: 1\nflight: { carry: 150 m }\n'), 'file'));
+    assert.match(bare, /Quantity As entered/);
+    assert.doesNotMatch(bare, /Measured by/);
   });
 
   it('speaks German, with a comma', () => {
@@ -145,6 +170,32 @@ describe('a handout of a record with little in it', () => {
     ])
       assert.ok(words.includes(said), said);
     assert.match(html, /data-picture="handout-measured"/);
+  });
+
+  it('says beside planned changes too what no swing can be', () => {
+    const words = wordsFor(
+      'flight: { carry: 900 m }\ndelivery: { attack: 4 deg down }\nplan: [{ change: delivery.attack, to: 2 deg down }]\n',
+    );
+    assert.match(words, /One thing to change/);
+    assert.match(words, /Left out, for no swing can be so: Carry/);
+  });
+
+  it('says nothing of causes where no fault was seen, and nothing of goals for another club', () => {
+    const files = {
+      'lesson.swing.yaml': 'swing: 1\nstudent: a.student.yaml\nclub: iron\nflight: { carry: 150 m }\n',
+      'a.student.yaml': `student: 1
+hand: right
+bag: { iron: { kind: iron }, driver: { kind: driver } }
+goals: [{ shape: draw, club: driver }]
+`,
+    };
+    const words = wordsOf(handoutPage(handoutOfFiles(files), 'student'));
+    assert.doesNotMatch(words, /What causes what|You want|draw\b/);
+    assert.match(words, /what you want of the ball/);
+    const own = { ...files, 'a.student.yaml': files['a.student.yaml'].replace('club: driver', 'club: iron') };
+    const asked = wordsOf(handoutPage(handoutOfFiles(own), 'student'));
+    assert.match(asked, /You want: draw/);
+    assert.doesNotMatch(asked, /what you want of the ball/);
   });
 
   it('says that nothing was measured where nothing was, and in German too', () => {

@@ -17,16 +17,19 @@ export async function runMocha(loads: (() => void)[]): Promise<void> {
   mocha.suite.emit('pre-require', globalThis as unknown as Mocha.MochaGlobals, '', mocha);
   for (const load of loads) load();
 
+  let retried = 0;
   const stats = await new Promise<Mocha.Stats | undefined>((resolve) => {
     const runner = mocha.run(() => resolve(runner.stats));
     runner.on('retry', (test: Mocha.Test, error: Error) => {
+      retried += 1;
       console.log(`    … ${test.title}: tried again after ${error.message}`);
     });
     runner.on('fail', (_test, error: Error) => {
       if (error.stack) error.stack = nameSources(error.stack);
     });
   });
-  const counts = { passed: stats?.passes ?? 0, failed: stats?.failures ?? 0, skipped: stats?.pending ?? 0 };
+  const { passes = 0, failures = 0, pending = 0 } = stats ?? {};
+  const counts = { passed: passes, failed: failures, skipped: pending, retried };
   const file = process.env['SWINGWRIGHT_TEST_RESULTS'];
   if (file) fs.writeFileSync(file, JSON.stringify(counts));
   if (counts.failed > 0) throw new Error(`${counts.failed} of the tests failed.`);

@@ -5,36 +5,39 @@ import { showValue } from '../measure/show.ts';
 import type { Audit, AuditRow } from './audit.ts';
 import type { Analysis } from './result.ts';
 
-/** The columns of the table, whoever shows it. */
-export const auditColumns = [
-  'Entry',
-  'Value',
-  'Method',
-  'Uncertainty from',
-  'Checked',
-  'Residual',
-  'Verdict',
-  'If twice as unsure',
-  'Second opinion',
-  'Carries',
-] as const;
+/** The columns of the table in their order, whoever shows it. */
+export const auditColumns = {
+  entry: 'Entry',
+  value: 'Value',
+  method: 'Method',
+  origin: 'Uncertainty from',
+  checked: 'Checked',
+  residual: 'Residual',
+  verdict: 'Verdict',
+  twice: 'If twice as unsure',
+  second: 'Second opinion',
+  share: 'Share of the conclusions',
+} as const;
 
-export function auditCells(row: AuditRow, { subject: { registry } }: Analysis): readonly string[] {
-  const { quantity, judged } = row;
-  return [
-    entryWords(row, (id) => titleWithin(id, registry)),
-    showValue(quantity, row.value, row.u),
-    methodWords(row),
-    originWords[row.origin],
-    judged === undefined ? 'takes no part' : percent(judged.redundancy),
-    judged?.w === undefined || judged.w === null ? '' : signed(judged.w),
-    judged === undefined ? '' : verdictWords[judged.verdict],
-    row.verdictAtTwice === undefined ? '' : verdictWords[row.verdictAtTwice],
-    row.second === undefined
-      ? ''
-      : `${showValue(quantity, row.second.value, row.second.u)}, ${signed(row.second.apart)} u apart`,
-    row.weight === 0 ? '' : percent(row.weight),
-  ];
+export type AuditCells = Readonly<Record<keyof typeof auditColumns, string>>;
+
+export function auditCells(row: AuditRow, { subject: { registry } }: Analysis): AuditCells {
+  const { quantity, judged, second } = row;
+  return {
+    entry: entryWords(row, (id) => titleWithin(id, registry)),
+    value: showValue(quantity, row.value, row.u),
+    method: methodWords(row),
+    origin: originWords[row.origin],
+    checked: judged === undefined ? 'takes no part' : percent(judged.redundancy),
+    residual: judged?.w === undefined || judged.w === null ? '' : signed(judged.w),
+    verdict: judged === undefined ? '' : verdictWords[judged.verdict],
+    twice: row.verdictAtTwice === undefined ? '' : verdictWords[row.verdictAtTwice],
+    second:
+      second === undefined
+        ? ''
+        : `${showValue(quantity, second.value, second.u)}, ${signed(second.apart)} u apart`,
+    share: row.weight === 0 ? '' : percent(row.weight),
+  };
 }
 
 export const verdictWords = { fits: 'fits', conflict: 'does not fit', unchecked: 'unchecked' } as const;

@@ -117,7 +117,8 @@ export function differenceOf(
     return { value: undefined, u: undefined, size: 'not known' };
   const turn = (after.from?.bearing ?? 0) - (before.from?.bearing ?? 0);
   if (before.from !== undefined && after.from !== undefined && turn !== 0) {
-    // The law of cosines.
+    // |b − a|² = a² + b² − 2ab cos γ, the law of cosines, with γ between the sides that the winds come from. The uncertainty is that of
+    // the two speeds alone: how exactly a side is told, the words say nothing of, and it is left out (judgement).
     const between = Math.sqrt(
       before.value ** 2 + after.value ** 2 - 2 * before.value * after.value * Math.cos(turn),
     );

@@ -162,10 +162,14 @@ export function summaryOf(comparison: Comparison): readonly string[] {
     ...(goals.every(({ state }) => state === 'same') ? [] : ['goals differ']),
     ...(plan.length === 0 ? [] : ['the plan differs']),
     ...(shots.length === 0 ? [] : ['the shots differ']),
-    ...signed.slice(0, 3).map(({ key }) => `${key} differs`),
+    ...signed.slice(0, mostSigned).map(({ key }) => `${key} differs`),
+    ...(signed.length > mostSigned ? [`and ${signed.length - mostSigned} more`] : []),
   ];
   return others.length === 0 ? parts : [...parts, `${upperFirst(others.join(', '))}.`];
 }
+
+/** So many are named, the others counted. */
+const mostSigned = 3;
 
 /** "13 entries changed, 2 new, 1 gone, 5 the same". */
 function entriesInWords({ entries, sameEntries }: Comparison): string {

@@ -33,7 +33,7 @@ export interface Difference {
   /** Standard uncertainty, SI. */
   readonly u: number | undefined;
   readonly size: Size;
-  /** Of two winds from different sides: the value is the length of the one arrow less the other. */
+  /** Of two winds from different sides: the value is how long the arrow is that leads from the one wind's arrow to the other's. */
   readonly isTurned?: true;
 }
 

@@ -1,6 +1,6 @@
 // Says below which keys of a file a place stands; knows no meaning of keys.
 import type { OutlineNode, SwingwrightDocument } from '../record/document.ts';
-import { lineTableOf, rangeOf } from './positions.ts';
+import { isBefore, lineTableOf, rangeOf } from './positions.ts';
 import type { Position, TextRange } from './result.ts';
 
 /** From the outermost key inwards, as far as the outline goes; none at the top of a file, or where it could not be read. */
@@ -12,7 +12,7 @@ export function keysIn({
   const around = (nodes: readonly OutlineNode[], at: Position): OutlineNode | undefined =>
     nodes.find(({ span }) => {
       const { start, end } = rangeOf(table, span);
-      return isUpTo(start, at) && isUpTo(at, end);
+      return !isBefore(at, start) && !isBefore(end, at);
     });
   return ({ start }) => {
     const keys: string[] = [];
@@ -20,8 +20,4 @@ export function keysIn({
       keys.push(node.name);
     return keys;
   };
-}
-
-function isUpTo(a: Position, b: Position): boolean {
-  return a.line < b.line || (a.line === b.line && a.character <= b.character);
 }

@@ -30,7 +30,7 @@ export function clubKindOf(name: string): ClubKind {
   const words = name.toLowerCase();
   const named = clubKinds.find((kind) => words.includes(kind));
   if (named !== undefined) return named;
-  if (/\brescue\b/.test(words)) return 'hybrid';
+  if (/\butility\b/.test(words)) return 'hybrid';
   if (/\bwood\b|^\d+\s*w$/.test(words)) return /^(?:1|one)\b/.test(words) ? 'driver' : 'fairway';
   if (/^[pgasl]w$|\b(?:4[4-9]|5\d|6[0-4])\b/.test(words)) return 'wedge';
   return /^\d+\s*h$/.test(words) ? 'hybrid' : 'iron';

@@ -2,7 +2,7 @@
 import type { Forecast } from '../judgement/forecast.ts';
 import type { Span } from '../measure/measure.ts';
 import type { PlannedChange, SwingRecord } from '../record/document.ts';
-import { lineTableOf, positionAt, rangeOf } from './positions.ts';
+import { isBefore, lineTableOf, positionAt, rangeOf } from './positions.ts';
 import type { Analysis, Finding, Position, TextRange } from './result.ts';
 
 export interface NotUnderstood {
@@ -61,10 +61,6 @@ function isOfReading({ code, severity }: Finding): boolean {
 
 function lies({ start, end }: TextRange, block: TextRange): boolean {
   return !isBefore(start, block.start) && !isBefore(block.end, end);
-}
-
-function isBefore(a: Position, b: Position): boolean {
-  return a.line < b.line || (a.line === b.line && a.character < b.character);
 }
 
 /** Without a forecast, those that none could speak of. */

@@ -40,6 +40,10 @@ export function positionAt(table: LineTable, offset: number): Position {
   return { line: low, character: at - start - (betweenReturnAndFeed ? 1 : 0) };
 }
 
+export function isBefore(a: Position, b: Position): boolean {
+  return a.line < b.line || (a.line === b.line && a.character < b.character);
+}
+
 export function rangeOf(table: LineTable, span: Span): TextRange {
   return { start: positionAt(table, span.start), end: positionAt(table, Math.max(span.start, span.end)) };
 }

@@ -34,13 +34,13 @@ const valueWords: ReadonlySet<string> = new Set([
 /** What clubs are called by their kind and number; common practice, no source. */
 const clubWords: ReadonlySet<string> = new Set([
   ...clubKinds,
-  ...'wood woods irons putter pitching gap sand lob rescue utility long mid short blade degree degrees deg'.split(
+  ...'wood woods irons putter pitching gap sand lob utility long mid short blade degree degrees deg'.split(
     ' ',
   ),
   ...'one two three four five six seven eight nine ten eleven'.split(' '),
 ]);
 
-/** `own` are the workspace's quantities and methods; with `keep` their names stay, as `cleaned` gives them. */
+/** `registries` know each workspace's own quantities and methods; where `cleaned` is given, names stay as it leaves them. */
 export function sharedNames(
   registries: readonly Registry[],
   cleaned: ((words: string) => string) | undefined,

@@ -132,7 +132,7 @@ function studentsOf(records: readonly Analysis[]): readonly SharedStudent[] {
     if (student === undefined || found.has(student.uri)) continue;
     const name = student.document.name?.value;
     const alias = `Player ${found.size + 1}`;
-    const stem = stemOf(student.uri);
+    const stem = lastNameIn(student.uri).replace(/\.student\.yaml$/, '');
     found.set(student.uri, {
       uri: student.uri,
       names: name === undefined ? [stem] : [name, stem],
@@ -179,8 +179,4 @@ function recordName({ date, club }: SwingRecord, names: SharedNames, days: numbe
 /** "Player 1" is `player1` where an id or a file is named so. */
 function slugOf(alias: string): string {
   return alias.toLowerCase().replaceAll(' ', '');
-}
-
-function stemOf(uri: string | undefined): string {
-  return lastNameIn(uri ?? '').replace(/\.(?:student|template|faults)\.yaml$/, '');
 }

@@ -35,9 +35,10 @@ function html(audit: Audit, analysis: Analysis): string {
 }
 
 function text(audit: Audit, analysis: Analysis): string {
-  const rows = audit.rows.map((row) => auditCells(row, analysis));
-  const table = [auditColumns, ...rows];
-  const widths = auditColumns.map((_, i) => Math.max(...table.map((cells) => (cells[i] ?? '').length)));
+  const columns = Object.keys(auditColumns) as readonly (keyof typeof auditColumns)[];
+  const rows = [auditColumns, ...audit.rows.map((row) => auditCells(row, analysis))];
+  const table = rows.map((cells) => columns.map((column) => cells[column]));
+  const widths = columns.map((_, i) => Math.max(...table.map((cells) => cells[i]!.length)));
   const lines = table.map((cells) =>
     cells
       .map((cell, i) => cell.padEnd(widths[i]!))

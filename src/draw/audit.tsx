@@ -1,5 +1,5 @@
 // An audit of a record as a page that stands alone: what stands out, and every entry in one table; judges nothing.
-import { auditCells, auditColumns, auditRemarks } from '../analysis/audit-words.ts';
+import { auditCells, auditColumns, auditRemarks, type AuditCells } from '../analysis/audit-words.ts';
 import type { Audit, AuditRow } from '../analysis/audit.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { fixed } from './geometry.ts';
@@ -7,6 +7,9 @@ import { Head } from './number-table.tsx';
 import { pageOf, ScrolledTable } from './page.tsx';
 import type { Picture } from './picture.tsx';
 import { cssTheme as theme } from './theme.ts';
+
+/** A second opinion stands below the value. */
+const titles = Object.entries(auditColumns).flatMap(([key, title]) => (key === 'second' ? [] : title));
 
 export function auditPage(name: string, analysis: Analysis, audit: Audit): string {
   const weights = audit.rows.map(({ weight }) => weight);
@@ -25,7 +28,7 @@ export function auditPage(name: string, analysis: Analysis, audit: Audit): strin
         ))}
         <h2>Entry by entry</h2>
         <ScrolledTable name="Every entry of the record">
-          <Head titles={auditColumns.filter((title) => title !== 'Second opinion')} />
+          <Head titles={titles} />
           <tbody>
             {audit.rows.map((row, i) => (
               <Row key={i} row={row} cells={auditCells(row, analysis)} most={most} />
@@ -44,8 +47,8 @@ export function auditPage(name: string, analysis: Analysis, audit: Audit): strin
             difference.
           </li>
           <li>
-            Carries: its share in the variance of each conclusion, on average; what is left comes from
-            assumptions and from how exact the steps are.
+            Share of the conclusions: its part in the variance of each conclusion, on average; what is left
+            comes from assumptions and from how exact the steps are.
           </li>
           <li>If twice as unsure: the verdict if every entry of the record were twice as unsure.</li>
         </ul>
@@ -60,10 +63,10 @@ function Row({
   most,
 }: {
   readonly row: AuditRow;
-  readonly cells: readonly string[];
+  readonly cells: AuditCells;
   readonly most: number;
 }): Picture {
-  const [entry, value, method, origin, checked, residual, verdict, twice, second, carries] = cells;
+  const { entry, value, method, origin, checked, residual, verdict, twice, second, share } = cells;
   const isOff = judged?.verdict === 'conflict';
   return (
     <tr data-id={quantity.id}>
@@ -81,8 +84,8 @@ function Row({
       <td class="number">{residual}</td>
       <td class={isOff ? 'number alert' : 'number'}>{isOff ? <strong>{verdict}</strong> : verdict}</td>
       <td class="number">{twice}</td>
-      <td class="number carries">
-        <Bar share={most > 0 ? weight / most : 0} words={carries ?? ''} />
+      <td class="number share">
+        <Bar share={most > 0 ? weight / most : 0} words={share} />
       </td>
     </tr>
   );
@@ -94,7 +97,7 @@ const width = 60;
 const style = `
 table { font-size: 0.9rem; line-height: 1.35; }
 th, td { padding-right: 0.7rem; }
-td.carries { padding-right: 0; min-width: ${width}px; }
+td.share { padding-right: 0; min-width: ${width}px; }
 `;
 
 function Bar({ share, words }: { readonly share: number; readonly words: string }): Picture {

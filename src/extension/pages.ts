@@ -33,13 +33,24 @@ const options = { enableScripts: false, enableFindWidget: true, localResourceRoo
 
 /**
  * A page without a script cannot keep what it shows, so the window's own store does. A restored panel says no more than its title:
- * of several of one title each gets one of the questions that were asked under it.
+ * of several of one title each gets one of the questions that were asked under it. A tab that was closed before anybody looked at
+ * it was never restored: of one title no more questions are kept than there are tabs of it.
  */
 export function createPages(client: BaseLanguageClient, store: vscode.Memento): Pages {
   const shown = new Map<vscode.WebviewPanel, KeptPage>();
-  const left = [...store.get<readonly KeptPage[]>(storedAs, [])];
+  let left = [...store.get<readonly KeptPage[]>(storedAs, [])];
 
   const keep = (): void => void store.update(storedAs, [...left, ...shown.values()]);
+  const forget = (): void => {
+    const tabs = new Map<string, number>();
+    for (const title of titlesOfTabs()) tabs.set(title, (tabs.get(title) ?? 0) + 1);
+    left = left.filter(({ title }) => {
+      const more = tabs.get(title) ?? 0;
+      tabs.set(title, more - 1);
+      return more > 0;
+    });
+    keep();
+  };
   const attach = (panel: vscode.WebviewPanel, page: KeptPage): void => {
     shown.set(panel, page);
     keep();
@@ -81,6 +92,20 @@ export function createPages(client: BaseLanguageClient, store: vscode.Memento): 
       panel.webview.html = result.html;
       attach(panel, { ...question, title });
     },
-    restoring: vscode.window.registerWebviewPanelSerializer(viewType, { deserializeWebviewPanel: restore }),
+    restoring: vscode.Disposable.from(
+      vscode.window.registerWebviewPanelSerializer(viewType, { deserializeWebviewPanel: restore }),
+      vscode.window.tabGroups.onDidChangeTabs(({ closed }) => {
+        if (closed.some(isPage)) forget();
+      }),
+    ),
   };
+}
+
+/** VS Code puts a word of its own before the type of a panel. */
+function isPage({ input }: vscode.Tab): boolean {
+  return input instanceof vscode.TabInputWebview && input.viewType.endsWith(viewType);
+}
+
+function titlesOfTabs(): readonly string[] {
+  return vscode.window.tabGroups.all.flatMap(({ tabs }) => tabs.filter(isPage).map(({ label }) => label));
 }

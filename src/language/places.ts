@@ -1,5 +1,5 @@
 // From positions to offsets, the text of a line, and whether two ranges meet; the way back is in the analysis.
-import type { LineTable } from '../analysis/positions.ts';
+import { isBefore, type LineTable } from '../analysis/positions.ts';
 import type { Position, TextRange } from '../analysis/result.ts';
 import type { Span } from '../measure/measure.ts';
 
@@ -25,6 +25,4 @@ export function touches(a: TextRange, b: TextRange): boolean {
   return !isBefore(a.end, b.start) && !isBefore(b.end, a.start);
 }
 
-function isBefore(a: Position, b: Position): boolean {
-  return a.line < b.line || (a.line === b.line && a.character < b.character);
-}
+export { isBefore };

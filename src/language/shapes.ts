@@ -128,7 +128,7 @@ export interface SelectionRange {
 
 export interface WorkspaceSymbol {
   readonly name: string;
-  /** As the language server protocol numbers them: class, interface, number, key, event. */
+  /** As the language server protocol numbers them: class, interface, constant, number, key, event. */
   readonly kind: 5 | 11 | 14 | 16 | 20 | 24;
   readonly location: Location;
   readonly containerName: string;

@@ -1,4 +1,5 @@
 // Which thing of a sheet the cursor stands on; knows no page.
+import { isBefore } from '../language/places.ts';
 import type { Position, TextRange } from '../language/shapes.ts';
 import type { Sheet } from '../language/sheet.ts';
 
@@ -16,8 +17,4 @@ export function thingAt(things: Sheet['things'], position: Position): string | u
 
 function holds({ start, end }: TextRange, position: Position): boolean {
   return !isBefore(position, start) && !isBefore(end, position);
-}
-
-function isBefore(a: Position, b: Position): boolean {
-  return a.line < b.line || (a.line === b.line && a.character < b.character);
 }

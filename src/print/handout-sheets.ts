@@ -1,6 +1,7 @@
 // How a handout is set on A4, as pdfmake's description of a document; says nothing of its own.
 import type { Content } from '../draw/handout/content.tsx';
 import type { Table } from '../draw/handout/file-tables.ts';
+import { leastOfCare } from '../draw/handout/style.ts';
 import { widthOf } from '../draw/lettering.ts';
 import { printed } from './letters.ts';
 import { cardLayout, changes } from './handout-cards.ts';
@@ -139,6 +140,7 @@ function lastRow(set: Setting): Block {
       body: [
         [
           {
+            fontSize: Math.max(leastOfCare, points(10)),
             stack: [
               heading(speech.say('care'), set, { color: ink.expected, margin: [0, 0, 0, points(2)] }),
               ...care.map((text) => line(text, { margin: [0, points(2), 0, 0] })),

@@ -80,6 +80,13 @@ describe('a comparison of two records', () => {
     assert.ok(sameEntries >= 5);
   });
 
+  it('names three of the words that a signature stands under, and counts the others', () => {
+    const told = (note: string): string =>
+      `faults: [${['a', 'b', 'c', 'd', 'e'].map((fault) => `{ fault: ${fault}, note: ${note} }`).join(', ')}]\n`;
+    const [words = ''] = summaryOf(compared(told('x'), told('y'))).slice(-1);
+    assert.match(words, /(?:\S+ differs, ){3}and 2 more\.$/);
+  });
+
   it('takes the same number in another unit, form or order for the same', () => {
     const { isSame } = compared(
       'delivery: { path: 5 deg right, club_speed: 41 m/s }\ncheckpoints: { address: { stance_width: 40 cm by tape } }\n',

@@ -36,14 +36,14 @@ describe('swingwright rename', () => {
 
   it('asks which club is meant where several students have one of that name', () => {
     withFolder(files, (folder) => {
-      const { code, err } = swingwright(['rename', '--club', 'hybrid', 'rescue'], folder);
+      const { code, err } = swingwright(['rename', '--club', 'hybrid', 'utility'], folder);
       assert.equal(code, 1);
       assert.match(
         err,
         /several of the name `hybrid`, in `ansa\/ansa\.student\.yaml` and `mira\/mira\.student\.yaml`/,
       );
       const chosen = swingwright(
-        ['rename', '--club', 'hybrid', 'rescue', '--of', 'mira/a.swing.yaml'],
+        ['rename', '--club', 'hybrid', 'utility', '--of', 'mira/a.swing.yaml'],
         folder,
       );
       assert.equal(

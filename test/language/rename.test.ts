@@ -132,11 +132,11 @@ describe('renaming a club', () => {
           'mira.student.yaml': bag,
           'x.swing.yaml': record + text,
         }),
-        'rescue',
+        'utility',
       );
     const read = (changed: ReturnType<typeof club>) => (changed as Record<string, string>)['x.swing.yaml'];
-    assert.equal(read(club('club: "h\\x79brid" # c\n')), `${record}club: "rescue" # c\n`);
-    assert.equal(read(club('notes: &h hybrid\nclub: *h\n')), `${record}notes: &h hybrid\nclub: rescue\n`);
+    assert.equal(read(club('club: "h\\x79brid" # c\n')), `${record}club: "utility" # c\n`);
+    assert.equal(read(club('notes: &h hybrid\nclub: *h\n')), `${record}notes: &h hybrid\nclub: utility\n`);
     assert.match(
       refusalIn(club('club: |-\n  hybrid\ndate: 2026-05-05\n')),
       /^`hybrid` cannot be replaced in `x\.swing\.yaml`/,

@@ -4,6 +4,8 @@ import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { create } from 'fontkit';
 import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { contentOf } from '../../src/draw/handout/content.tsx';
+import { handoutSheets } from '../../src/print/handout-sheets.ts';
 import { handoutPdf } from '../../src/print/handout-pdf.ts';
 import { isPrintable, printed } from '../../src/print/letters.ts';
 import { handoutFrom, handoutOfFiles, lesson, sampleRecords } from '../analysis/handouts.ts';
@@ -106,6 +108,20 @@ describe('a handout as PDF', function () {
       assert.ok(found.right <= 595.28 - 40 + 0.5, `text reaches ${found.right} points`);
       assert.equal(isWhole, false);
     }
+  });
+
+  it('sets cautions in letters that can be read, however small all else has to be', () => {
+    const sheets = handoutSheets(contentOf(handoutOfFiles(lesson), 'student'), 0.7, 0.7);
+    const found: number[] = [];
+    const look = (block: unknown, size: number): void => {
+      if (typeof block !== 'object' || block === null) return;
+      const own = 'fontSize' in block ? Number(block.fontSize) : size;
+      if ('text' in block && typeof block.text === 'string' && block.text.includes('hurts')) found.push(own);
+      for (const part of Object.values(block)) look(part, own);
+    };
+    look(sheets['content'], 7);
+    assert.ok(found.length > 0);
+    for (const size of found) assert.ok(size >= 8, `${size} points`);
   });
 
   it('is there of an empty record', async () => {

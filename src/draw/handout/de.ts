@@ -80,7 +80,7 @@ export const de: Texts = {
   then: 'Mit den Änderungen',
   outlook: 'Wozu die Änderungen führen sollten',
   quantity: 'Größe',
-  range: '95 von 100 liegen in',
+  range: 'In 95 von 100 Fällen in',
   by: 'Sagt',
   byModel: 'das Modell',
   byBelief: 'das Fehlerbuch',

@@ -80,7 +80,7 @@ export const en = {
   then: 'With the changes',
   outlook: 'What the changes should lead to',
   quantity: 'Quantity',
-  range: '95 of 100 lie in',
+  range: 'In 95 of 100 cases within',
   by: 'Says',
   byModel: 'the model',
   byBelief: 'the fault book',

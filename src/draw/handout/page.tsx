@@ -8,7 +8,7 @@ import { contentOf, type Audience, type Card, type Content } from './content.tsx
 import type { Table } from './file-tables.ts';
 import { Lines } from './lines.tsx';
 import { Entries } from './measured-section.tsx';
-import { handoutStyle } from './style.ts';
+import { handoutStyle, leastOfCare } from './style.ts';
 
 export function handoutPage(handout: Handout, audience: Audience): string {
   const content = contentOf(handout, audience);
@@ -69,13 +69,18 @@ export function handoutPage(handout: Handout, audience: Audience): string {
   });
 }
 
-/** pt: the height within the margins of A4, what stands about the tables, and what each has besides its rows. */
+/** pt: the height within the margins of A4 (297 mm less 24 mm), what stands about the tables, and what each has besides its rows; the latter two are judgement. */
 const sheet = { height: 774, foot: 44, table: 34 } as const;
-/** Letters of a row, in all its cells, that stand on one line, as the widest of usual fonts has them. */
+/** Letters of a row, in all its cells, that stand on one line, as the widest of usual fonts has them: judgement. */
 const lettersOnLine = 75;
 
-/** Letters that the first sheet has room for at 9.2 pt, in usual fonts and the widest of them; and what a headline of 22 pt has. */
+/** Letters that the first sheet has room for at its largest, in usual fonts and the widest of them, and a headline too: judgement. */
 const room = { sheet: 1350, headline: 26 } as const;
+
+/** pt: what letters are printed at where there is room, and the least where there is none: judgement. */
+const sizes = { page: [5.5, 9.2], headline: [11, 22], table: [5, 8.4] } as const;
+/** Lines of a row's letters apart, and what a row has besides, in its letters' size: as the style says. */
+const row = { line: 1.32, padding: 0.45 } as const;
 
 /**
  * A browser prints as it is told: letters are as large as a sheet has room for, so that the handout keeps the pages that were promised.
@@ -83,23 +88,32 @@ const room = { sheet: 1350, headline: 26 } as const;
  */
 function lettersOf(content: Content): string {
   const { title, tables } = content;
-  const page = Math.min(
-    9.2,
-    Math.max(5.5, 9.2 * Math.sqrt(room.sheet / Math.max(1, lettersOfSheet(content)))),
-  );
-  const headline = Math.min(22, Math.max(11, (22 * room.headline) / Math.max(1, title.length)));
+  const page = within(sizes.page, sizeOfPage(content));
+  const headline = within(sizes.headline, (sizes.headline[1] * room.headline) / Math.max(1, title.length));
   const lines = tables.flatMap(({ columns, rows, rest }) =>
     [columns, ...rows, ...(rest === undefined ? [] : [[rest]])].map((cells) =>
       Math.ceil(Math.max(1, cells.join('').length) / lettersOnLine),
     ),
   );
-  const heights = lines.reduce((sum, count) => sum + 1.32 * count + 0.45, 0);
+  const heights = lines.reduce((sum, count) => sum + row.line * count + row.padding, 0);
   const size = (sheet.height - sheet.foot - sheet.table * tables.length) / Math.max(1, heights);
-  const table = Math.min(8.4, Math.max(5, size));
+  const table = within(sizes.table, size);
   return `@media print { html { --page: ${page.toFixed(2)}pt; --headline: ${headline.toFixed(1)}pt; --table: ${table.toFixed(2)}pt; } }`;
 }
 
-/** Cards stand side by side, so that each takes as much as the fullest. */
+/** pt, without a least: what the cautions take at their own least size, the rest has to do without. */
+function sizeOfPage(content: Content): number {
+  const [rest, care] = [Math.max(1, lettersOfSheet(content)), content.care.join('').length];
+  const area = room.sheet * sizes.page[1] ** 2;
+  const even = Math.sqrt(area / (rest + care));
+  return even >= leastOfCare ? even : Math.sqrt(Math.max(0, area - care * leastOfCare ** 2) / rest);
+}
+
+function within([least, most]: readonly [number, number], size: number): number {
+  return Math.min(most, Math.max(least, size));
+}
+
+/** But for the cautions. Cards stand side by side, so that each takes as much as the fullest. */
 function lettersOfSheet({
   title,
   wish,
@@ -109,7 +123,6 @@ function lettersOfSheet({
   chains,
   cards,
   measureNext,
-  care,
   gaps,
   further,
   measured,
@@ -118,7 +131,7 @@ function lettersOfSheet({
     ({ title: name, step, feel, drills, why }) => [name, step, feel, ...drills, why].join('').length,
   );
   const rest = [title, ...wish, ...saw.flatMap((one) => [one.title, one.text]), misses, ...doubts]
-    .concat(chains.flat(), measureNext, care, gaps, further, measured?.lines ?? [], measured?.fuller ?? [])
+    .concat(chains.flat(), measureNext, gaps, further, measured?.lines ?? [], measured?.fuller ?? [])
     .join('').length;
   return rest + cards.length * Math.max(0, ...cardLetters);
 }

@@ -1,5 +1,8 @@
 // The style sheet of a handout as a page: a sheet of paper on the screen and in print, beside the rules of every page.
 
+/** pt: cautions are read however much else there is, so that in print and PDF their letters never get smaller than this: judgement. */
+export const leastOfCare = 8;
+
 export const handoutStyle = `
 main { max-width: 860px; padding: 34px 40px 40px; }
 .top { display: flex; flex-wrap: wrap; align-items: flex-end; justify-content: space-between; gap: 4px 24px; border-bottom: 3px solid var(--sw-entered); padding-bottom: 10px; }
@@ -19,7 +22,6 @@ main section { margin-top: 24px; min-width: 0; }
 .chain li { border: 1.5px solid var(--sw-soft); border-radius: 9px; padding: 2px 10px; font-size: 0.94rem; line-height: 1.3; overflow-wrap: anywhere; }
 .chain li.miss { border-color: var(--sw-alert); color: var(--sw-alert); font-weight: 600; }
 .chain li.cause { border-color: var(--sw-entered); font-weight: 600; }
-.chain li.arrow { border: 0; padding: 0; color: var(--sw-soft); }
 .flight { border: 0; padding: 0; overflow: visible; }
 .cards { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 14rem), 1fr)); gap: 14px; list-style: none; padding: 0; margin: 0; }
 .card { border: 1.5px solid var(--sw-faint); border-top: 5px solid var(--sw-goal); border-radius: 10px; padding: 12px 14px; min-width: 0; overflow-wrap: anywhere; }
@@ -63,6 +65,8 @@ main footer { margin-top: 22px; }
   .wish { margin-top: 7pt; }
   .flight svg { max-height: 170pt; }
   .care, .wish, .saw li { break-inside: avoid; }
+  .care { font-size: max(${leastOfCare}pt, 1em); }
+  .care h2 { font-size: max(${leastOfCare}pt, 1.15rem); }
   .saw li { margin-bottom: 5pt; }
   .second { break-before: page; }
   .numbers { margin-top: 9pt; break-inside: avoid; }

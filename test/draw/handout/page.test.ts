@@ -98,6 +98,17 @@ delivery: { face: 2 deg right ± 0.3 deg, path: 1 deg right ± 0.3 deg, face_to_
     assert.doesNotMatch(words, /\d\.\d/);
   });
 
+  it('prints cautions in letters of 8 pt or more, and all else smaller where much is said', () => {
+    const long = 'word '.repeat(300);
+    const book = lesson['house.faults.yaml']!.replace('The weight stays behind.', long)
+      .replace('light on the trail heel', long)
+      .replace('Half swings on one leg.', long);
+    const html = handoutPage(handoutOfFiles({ ...lesson, 'house.faults.yaml': book }), 'student');
+    const page = Number(/--page: ([\d.]+)pt/.exec(html)?.[1]);
+    assert.ok(page >= 5.5 && page < 8, `${page}`);
+    assert.match(html, /\.care \{ font-size: max\(8pt, 1em\); \}/);
+  });
+
   it('is whole for every sample, loads nothing, and names nobody else', () => {
     const names = ['Bram', 'Odile', 'Runa', 'Tove'];
     for (const [path, analysis] of sampleRecords)

@@ -1,6 +1,7 @@
 // The check that says which goals for one club no single shot could meet together, at each of the two.
 import type { Span } from '../measure/measure.ts';
 import { finishWithin } from '../physics/flight-geometry.ts';
+import { isImpossible } from '../judgement/foreseer.ts';
 import { intervalOf, wantedOfContact } from '../judgement/goal-standing.ts';
 import { grouped } from '../judgement/grouped.ts';
 import { quote } from '../measure/quote.ts';
@@ -112,7 +113,9 @@ interface Ask {
 }
 
 function asksOf(goal: Goal, subject: Subject): readonly Ask[] {
-  const numbers = [...goal.targets].map(([key, { quantity, target, span }]): Ask => ({
+  // What cannot be at all is told of by itself.
+  const possible = [...goal.targets].filter(([, { quantity, target }]) => !isImpossible(target, quantity));
+  const numbers = possible.map(([key, { quantity, target, span }]): Ask => ({
     goal,
     about: quantity.id,
     key,

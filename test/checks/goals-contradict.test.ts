@@ -37,6 +37,13 @@ describe('goals-contradict', () => {
     });
   });
 
+  it('leaves a goal that cannot be to the check that says so', () => {
+    assertNone('goals-contradict', {
+      'lesson.swing.yaml': `${head}  - { carry: 1e9 m }\n  - { carry: 150 m }`,
+      ...student('right'),
+    });
+  });
+
   it('takes numbers that meet within how exactly they are read', () => {
     assertNone('goals-contradict', {
       'lesson.swing.yaml': `${head}  - { carry: 170 m }\n  - { carry: 178 m }`,

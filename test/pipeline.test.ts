@@ -216,10 +216,10 @@ describe('in a pipeline', () => {
   });
 
   it('a badge says what is wrong, and that nothing is', () => {
-    const badge = (files: Readonly<Record<string, string>>): unknown =>
+    const badge = (files: Readonly<Record<string, string>>, ...paths: readonly string[]): unknown =>
       withFolder(
         files,
-        (folder) => JSON.parse(swingwright(['check', '--format', 'badge'], folder).out) as unknown,
+        (folder) => JSON.parse(swingwright(['check', '--format', 'badge', ...paths], folder).out) as unknown,
       );
     assert.deepEqual(badge(clean), {
       schemaVersion: 1,
@@ -234,6 +234,14 @@ describe('in a pipeline', () => {
       message: '1 error',
       color: 'red',
       isError: true,
+    });
+    // What nobody could read is not in order.
+    assert.deepEqual(badge(clean, '.', 'gone.swing.yaml'), {
+      schemaVersion: 1,
+      label: 'lessons',
+      message: '1 file not read',
+      color: 'yellow',
+      isError: false,
     });
     assert.deepEqual(badge({}), {
       schemaVersion: 1,

@@ -183,7 +183,7 @@ export const windows = [
   },
   {
     file: 'bram/2026-05-02-driver.swing.yaml',
-    size: { width: 1000, height: 720 },
+    size: { width: 1000, height: 800 },
     scale: 1.5,
     // Else the list of comments opens with the first file that has some.
     more: { 'comments.openView': 'never' },

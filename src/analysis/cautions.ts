@@ -1,5 +1,6 @@
 // What a record plans or states that loads an injured part of the body, in the words that every surface shows; judges nothing itself.
 import { cautionsOf } from '../checks/plan-loads-injury.ts';
+import type { Fault } from '../record/document.ts';
 import type { Analysis } from './result.ts';
 
 /** Of the planned changes, each once, for whoever shows any of them. */
@@ -16,4 +17,32 @@ export function faultCautions({ document, subject }: Analysis): readonly string[
   if (document.kind !== 'swing') return [];
   const because = document.faults.map(({ fault }) => fault.value);
   return [...new Set(cautionsOf({ id: '', because }, subject).map(({ message }) => message))];
+}
+
+/** Findings that tell of an injury: for the coach's own screen, and for no page that is handed on. */
+export const healthCodes: ReadonlySet<string> = new Set(['caution', 'plan-loads-injury']);
+
+/**
+ * For pages that are kept, sent or printed: which parts of the body are loaded by what is planned and by what helps against the stated
+ * faults, whatever anybody's file notes. It is said of everybody, so that it tells of nobody's injury.
+ */
+export function loadsWords(analyses: readonly Analysis[]): string | undefined {
+  const parts = [...new Set(analyses.flatMap(loadedParts))];
+  return parts.length === 0
+    ? undefined
+    : `What is planned, or helps against the stated faults, loads: ${parts.join(', ')}. Stop if it hurts. This is no medical advice; see a physician or physiotherapist.`;
+}
+
+function loadedParts({ document, subject }: Analysis): readonly string[] {
+  if (document.kind !== 'swing') return [];
+  const named = new Set([
+    ...document.faults.map(({ fault }) => fault.value),
+    ...document.plan.flatMap(({ because }) => because.map(({ value }) => value)),
+  ]);
+  const planned = new Set(document.plan.flatMap(({ quantity }) => quantity?.id ?? []));
+  const isMeant = ({ id, changes }: Fault): boolean =>
+    named.has(id.value) || changes.some(({ quantity }) => quantity !== undefined && planned.has(quantity.id));
+  return [...(subject.judgement?.faults.values() ?? [])].flatMap(({ fault }) =>
+    isMeant(fault) ? fault.cautions.map(({ part }) => part.value) : [],
+  );
 }

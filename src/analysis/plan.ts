@@ -1,21 +1,25 @@
 // What the plan of a record leads to and how its goals stand, now and then; each computed once for an account and a plan, when asked for.
 import type { Account } from '../model/account.ts';
 import { unsureLevers } from '../judgement/candidates.ts';
-import { madeOf, type Foreseer } from '../judgement/foreseer.ts';
-import { standingOf, wantedOf, type Wanted } from '../judgement/goal-standing.ts';
+import { faceNeeded, faceReachFor, type FaceReach } from '../judgement/face-need.ts';
+import { madeOf, type Foreseer, type Made } from '../judgement/foreseer.ts';
+import { standingOf, wantedOf, type Standing, type Wanted } from '../judgement/goal-standing.ts';
 import { predict, type Prediction } from '../judgement/prediction.ts';
-import { propose, type Proposal, type Unstated } from '../judgement/proposal.ts';
+import { propose, type Proposal as Found, type Unstated } from '../judgement/proposal.ts';
 import type { Windows } from '../judgement/room.ts';
 import { isForOtherClub, standingsOf } from '../judgement/template.ts';
 import { compileExpression } from '../judgement/expression.ts';
 import { speedNeeded } from '../judgement/speed-need.ts';
 import { beliefAsItStands } from '../judgement/standing-number.ts';
-import type { Forecast, GoalForecast } from '../judgement/forecast.ts';
+import type { Forecast, GoalForecast, Need } from '../judgement/forecast.ts';
 import type { Subject } from '../checks/subject.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Goal, SwingRecord } from '../record/document.ts';
 
-export type { Proposal };
+export interface Proposal extends Found {
+  /** What each of its standings would need, where that is out of reach. */
+  readonly needs: readonly (Need | undefined)[];
+}
 
 export interface PlacedGoal {
   /** The file that it stands in. */
@@ -70,19 +74,18 @@ function forecastAnew(subject: Known, document: SwingRecord, account: Account): 
   );
   const player = account.situation;
   const present = beliefAsItStands(account, foreseer.hand);
-  const goals = placedWanted(subject, account).map(({ uri, wanted }): GoalForecast => {
-    const [now, then] = [
-      standingOf(wanted, present, player),
-      standingOf(wanted, changes.length === 0 ? present : whole.belief, player),
-    ];
-    const need = speedNeeded(
-      wanted,
-      then,
-      changes.map(({ made }) => made),
-      foreseer,
-    );
-    return { uri, now, then, need };
-  });
+  const placed = placedWanted(subject, account);
+  const standings = placed.map(({ wanted }) =>
+    standingOf(wanted, changes.length === 0 ? present : whole.belief, player),
+  );
+  const made = changes.map((change) => change.made);
+  const needs = needsOf(placed, standings, made, whole, foreseer);
+  const goals = placed.map(({ uri, wanted }, i): GoalForecast => ({
+    uri,
+    now: standingOf(wanted, present, player),
+    then: standings[i]!,
+    need: needs[i],
+  }));
   return {
     changes: changes.map(({ planned, made }) => {
       let alone: Prediction | undefined = changes.length === 1 ? whole : undefined;
@@ -100,6 +103,25 @@ function forecastAnew(subject: Known, document: SwingRecord, account: Account): 
   };
 }
 
+/** Of what stands too far from any chance, in the order of the standings: each asked for only where it does. */
+function needsOf(
+  placed: readonly PlacedWanted[],
+  standings: readonly Standing[],
+  made: readonly Made[],
+  prediction: Prediction,
+  foreseer: Foreseer,
+): Proposal['needs'] {
+  const reaches = new Map<readonly Wanted[], FaceReach | undefined>();
+  return standings.map((then) => {
+    const ofGoal = placed.find(({ wanted }) => wanted === then.wanted)?.ofGoal ?? [];
+    const reach = (): FaceReach | undefined => {
+      if (!reaches.has(ofGoal)) reaches.set(ofGoal, faceReachFor(ofGoal, made, prediction, foreseer));
+      return reaches.get(ofGoal);
+    };
+    return speedNeeded(then.wanted, then, made, foreseer) ?? faceNeeded(then, reach, foreseer);
+  });
+}
+
 /** Undefined where nothing is wanted, or nothing that is known helps. Throws what `throwIfAborted` throws. */
 export function proposalOf(
   subject: Known,
@@ -107,17 +129,19 @@ export function proposalOf(
   throwIfAborted: () => void,
 ): Proposal | undefined {
   if (subject.document.kind !== 'swing' || account?.outcome === undefined) return undefined;
-  const wanted = placedWanted(subject, account).map((one) => one.wanted);
-  const mostChanges = mostChangesIn(subject);
-  const unstated = unstatedIn(subject);
-  return propose({
-    foreseer: wideForeseerOf(subject, account),
-    wanted,
-    unstated,
+  const placed = placedWanted(subject, account);
+  const foreseer = wideForeseerOf(subject, account);
+  const found = propose({
+    foreseer,
+    wanted: placed.map(({ wanted }) => wanted),
+    unstated: unstatedIn(subject),
     windows: windowsIn(subject, account),
-    mostChanges,
+    mostChanges: mostChangesIn(subject),
     throwIfAborted,
   });
+  if (found === undefined) return undefined;
+  const { standings, changes, prediction } = found;
+  return { ...found, needs: needsOf(placed, standings, changes, prediction, foreseer) };
 }
 
 /** What the model could change for a goal, were it known well enough for anybody to tell that it was changed. */
@@ -206,14 +230,19 @@ export function mostChangesIn({ workspace }: Pick<Known, 'workspace'>): number {
   return workspace?.document.mostChanges ?? 3;
 }
 
-export function placedWanted(
-  subject: Known,
-  account: Account,
-): readonly { readonly uri: string; readonly wanted: Wanted }[] {
+interface PlacedWanted {
+  readonly uri: string;
+  readonly wanted: Wanted;
+  /** All that the same goal wants, this among it. */
+  readonly ofGoal: readonly Wanted[];
+}
+
+export function placedWanted(subject: Known, account: Account): readonly PlacedWanted[] {
   const belief = beliefAsItStands(account, subject.student?.document.hand?.value);
-  return goalsOf(subject).flatMap(({ uri, goal }) =>
-    wantedOf(goal, belief, account.situation, subject.registry).map((wanted) => ({ uri, wanted })),
-  );
+  return goalsOf(subject).flatMap(({ uri, goal }) => {
+    const ofGoal = wantedOf(goal, belief, account.situation, subject.registry);
+    return ofGoal.map((wanted) => ({ uri, wanted, ofGoal }));
+  });
 }
 
 export function foreseerOf({ judgement, registry, workspace, student }: Known, account: Account): Foreseer {

@@ -1,6 +1,7 @@
 // What a record would come to if some of its quantities were changed: prediction, goals, verdicts and windows, now and then; writes nothing.
 import { exactnessOf, type Made } from '../judgement/foreseer.ts';
 import { standingOf, type Standing } from '../judgement/goal-standing.ts';
+import { fitThen, numbersThen } from '../judgement/predicted-fit.ts';
 import { predict, type Prediction } from '../judgement/prediction.ts';
 import { beliefOf } from '../judgement/belief.ts';
 import { beliefAsItStands } from '../judgement/standing-number.ts';
@@ -8,8 +9,6 @@ import { judge, type Beholder, type FaultVerdict } from '../judgement/verdict.ts
 import type { StatedVerdict } from '../judgement/judgement.ts';
 import type { Account } from '../model/account.ts';
 import { reachOf } from '../model/intervention.ts';
-import { mirroredNumber } from '../model/mirror.ts';
-import type { Reconciliation } from '../model/reconciliation.ts';
 import { windowsForGoal, type Interval, type WindowId } from '../model/windows.ts';
 import type { Value } from '../model/value.ts';
 import type { Quantity } from '../registry/quantity.ts';
@@ -113,32 +112,6 @@ function windowsOf(
     if (asked.length > 0) return asked.map((id) => ({ id, now: now.get(id), then: then.get(id) }));
   }
   return [];
-}
-
-/** The fit, led on to the flight where nothing of that was entered, with the predicted numbers in the place of the present ones. */
-function fitThen(
-  { outcome, situation }: Account,
-  prediction: Prediction,
-  made: readonly Made[],
-): Reconciliation | undefined {
-  if (outcome === undefined) return undefined;
-  const at = reachOf(outcome.last);
-  const values = at.values.slice();
-  for (const [id, { value }] of numbersThen(prediction, made)) {
-    const node = at.forward.nodeOf.get(id);
-    if (node !== undefined) values[node] = mirroredNumber(id, value, situation);
-  }
-  return { ...at, values };
-}
-
-function numbersThen(
-  { outlooks }: Prediction,
-  made: readonly Made[],
-): ReadonlyMap<string, { readonly value: number; readonly u: number | null }> {
-  const numbers = new Map<string, { readonly value: number; readonly u: number | null }>();
-  for (const [id, { value, u }] of outlooks) if (value !== null) numbers.set(id, { value, u });
-  for (const { quantity, to, u } of made) numbers.set(quantity.id, { value: to, u });
-  return numbers;
 }
 
 function analysisThen(analysis: Analysis, prediction: Prediction, made: readonly Made[]): Analysis {

@@ -56,7 +56,7 @@ export function whyNoGoalWindows(analysis: Analysis, goal: Goal): string | undef
   if (unknown.length > 0) return `${unknown.join(' and ')} would have to be known`;
   return shape === undefined && curve === undefined && (start === undefined || finish === undefined)
     ? 'it takes a curve, a shape, or both a start and a finish'
-    : 'no face and path that the model can tell lead there';
+    : 'no face and path that the model can tell lead to all of it';
 }
 
 function keptFor(account: Account): Kept {

@@ -24,7 +24,7 @@ export const changeWithoutReason: Check = {
             : [
                 {
                   span: change.span,
-                  message: `A change of \`${change.value}\` without a reason; expected a stated fault, a miss or a goal at \`because\`.`,
+                  message: `Found a change of \`${change.value}\` without a reason; expected a stated fault, a miss or a goal at \`because\`.`,
                 },
               ],
         ),

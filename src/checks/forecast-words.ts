@@ -3,7 +3,9 @@ import { withArticle } from '../measure/article.ts';
 import type { Outlook, Prediction } from '../judgement/prediction.ts';
 import type { Standing } from '../judgement/goal-standing.ts';
 import { showSpread, showValue, showWindow } from '../measure/show.ts';
+import type { FaceNeed } from '../judgement/face-need.ts';
 import type { GoalForecast } from '../judgement/forecast.ts';
+import type { SpeedNeed } from '../judgement/speed-need.ts';
 
 /** Of 95 % of a normal distribution, in standard uncertainties. */
 export const coverage95 = 1.959964;
@@ -129,9 +131,34 @@ export function standingWords({ wanted, value, u, chance }: Standing, when: 'now
  * "carry 178 m needs 43.5 m/s ± 1.5 m/s of club speed; this plan gives 41 m/s ± 1 m/s", and where nobody swings so fast: "no club speed up to 80 m/s
  * gives carry 275 m; 52 m/s, the fastest seen with an iron, gives 174 m, and this plan 36 m/s ± 1 m/s".
  */
-export function needWords({ now, need }: GoalForecast, planned: 'plan' | 'record'): string | undefined {
+export function needWords({ then, need }: GoalForecast, planned: 'plan' | 'record'): string | undefined {
   if (need === undefined) return undefined;
-  const { quantity, min, max } = now.wanted;
+  return need.kind === 'speed' ? speedWords(then, need, planned) : faceWords(then, need, planned);
+}
+
+/**
+ * "curve 40..50 m right needs face to path 22..31 deg right; seen with an iron is 15 deg left..15 deg right, which gives curve 28 m right ± 6 m at
+ * the nearest, and this plan gives curve 3 m right ± 2 m".
+ */
+function faceWords(
+  { wanted, value, u }: Standing,
+  { unseen, nearest, clubKind, isBesides }: FaceNeed,
+  planned: 'plan' | 'record',
+): string {
+  const { quantity, min, max } = wanted;
+  const title = quantity.title.toLowerCase();
+  const asked = `${title} ${showWindow(quantity, min, max)}${isBesides ? ' beside the rest of the goal' : ''}`;
+  const near = `${title} ${showValue(quantity, nearest.value, nearest.u)}`;
+  const given = `this ${planned} gives ${title} ${showValue(quantity, value!, u)}`;
+  if (unseen === undefined)
+    return `no face and path seen${withClub(clubKind)} give ${asked}; the nearest is ${near}, and ${given}`;
+  const need = `${unseen.quantity.title.toLowerCase()} ${showWindow(unseen.quantity, unseen.needed.min, unseen.needed.max)}`;
+  const seen = showWindow(unseen.quantity, unseen.seen.min, unseen.seen.max);
+  return `${asked} needs ${need}; seen${withClub(clubKind)} is ${seen}, which gives ${near} at the nearest, and ${given}`;
+}
+
+function speedWords({ wanted: goal }: Standing, need: SpeedNeed, planned: 'plan' | 'record'): string {
+  const { quantity, min, max } = goal;
   const title = quantity.title.toLowerCase();
   const inSpeed = {
     ...quantity,
@@ -147,11 +174,15 @@ export function needWords({ now, need }: GoalForecast, planned: 'plan' | 'record
   if (need.fastest === undefined)
     return `${wanted} needs ${speed(need.speed!, need.uSpeed)} of club speed; ${given}`;
   const { speed: seen, gives, clubKind } = need.fastest;
-  const club = clubKind === undefined ? '' : ` with ${withArticle(clubKind)}`;
-  const fastest = `the fastest seen${club} is ${speed(seen)}, which gives ${title} ${showValue(quantity, gives)}`;
+  const fastest = `the fastest seen${withClub(clubKind)} is ${speed(seen)}, which gives ${title} ${showValue(quantity, gives)}`;
   return need.speed === undefined
     ? `no club speed that anybody reaches gives ${wanted}; ${fastest}, and ${given}`
     : `${wanted} needs ${speed(need.speed, need.uSpeed)} of club speed; ${fastest}, and ${given}`;
+}
+
+/** " with an iron", or nothing where the kind of club is not known. */
+export function withClub(clubKind: string | undefined): string {
+  return clubKind === undefined ? '' : ` with ${withArticle(clubKind)}`;
 }
 
 function percentOf(chance: number | undefined): string {

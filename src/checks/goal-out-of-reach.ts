@@ -20,12 +20,13 @@ export const goalOutOfReach: Check = {
   title: 'A goal that the plan cannot reach',
   explanation: explain({
     found:
-      'With the plan made as written, less than one in twenty chances are left that the wanted carry is reached, and the club speed that it needs lies more than two standard uncertainties above that of the plan.',
+      'With the plan made as written, less than one in twenty chances are left that the goal is reached. A carry needs more club speed, by more than two standard uncertainties, than the plan has; a start, a curve, a finish or a shape needs a face or a path that is not seen with this kind of club.',
     matters:
       'A student who works toward what cannot come from this plan is disappointed by it; a nearer goal, or more speed, can be agreed on now.',
     raises: { 'lesson.swing.yaml': record('260 m'), 'ansa.student.yaml': student },
     accepts: { 'lesson.swing.yaml': record('165 m'), 'ansa.student.yaml': student },
-    source: 'the model of impact and flight; one in twenty and two standard uncertainties by judgement.',
+    source:
+      'the model of impact and flight; what is seen with a club: common practice, no source; one in twenty and two standard uncertainties by judgement.',
   }),
   kinds: ['swing'],
   find: ({ uri, document, forecast }) => {

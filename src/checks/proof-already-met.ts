@@ -3,6 +3,7 @@ import { showValue } from '../measure/show.ts';
 import { quote } from '../measure/quote.ts';
 import type { Check } from './check.ts';
 import { explain } from './explain.ts';
+import { truthFor } from './proof-proves-nothing.ts';
 
 const record = (proof: string): string => `swing: 1
 misses: [heavy]
@@ -26,9 +27,11 @@ export const proofAlreadyMet: Check = {
     source: 'the measured numbers of this record, as a proof is judged at the next lesson: met from 80 % on.',
   }),
   kinds: ['swing'],
-  find: ({ proofs }) =>
-    proofs.flatMap(({ proof, state, values }) => {
+  find: (subject) =>
+    subject.proofs.flatMap(({ proof, state, values }) => {
       if (state !== 'met' || values.length === 0) return [];
+      // What every swing meets is told of by itself.
+      if (truthFor(proof, subject) !== undefined) return [];
       const numbers = values.map(
         ({ quantity, value }) =>
           `${quantity.title.toLowerCase()} ${showValue(quantity, value.value, value.u)}`,

@@ -1,7 +1,7 @@
 // The check that says which proof of a planned change every record would meet, or none.
 import { compileExpression } from '../judgement/expression.ts';
 import { quote } from '../measure/quote.ts';
-import type { PlannedChange } from '../record/document.ts';
+import type { Located, PlannedChange } from '../record/document.ts';
 import type { Quantity, Range } from '../registry/quantity.ts';
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
@@ -32,18 +32,28 @@ export const proofProvesNothing: Check = {
 };
 
 function findingOf({ proof }: PlannedChange, subject: Subject): readonly RawFinding[] {
-  const expression = proof && compileExpression(proof.value, subject.registry).expression;
-  if (proof === undefined || expression === undefined) return [];
-  const truth = expression.over(boxOf(expression.quantities, (quantity) => possible(quantity, subject)));
-  if (Number.isNaN(truth)) return [];
-  const found = truth === 1 ? 'is met by every swing' : 'is met by no swing';
-  const reason = expression.quantities.length === 0 ? ', since it speaks of no quantity' : '';
+  const truth = proof && truthFor(proof, subject);
+  if (proof === undefined || truth === undefined) return [];
+  const found = truth.isMet ? 'is met by every swing' : 'is met by no swing';
+  const reason = truth.isOfNothing ? ', since it speaks of no quantity' : '';
   return [
     {
       span: proof.span,
       message: `The proof ${quote(proof.value)} ${found}${reason}; expected a condition that the next record may meet or not.`,
     },
   ];
+}
+
+/** Whether every swing meets a proof or none; undefined where one may and another may not. */
+export function truthFor(
+  { value }: Located<string>,
+  subject: Subject,
+): { readonly isMet: boolean; readonly isOfNothing: boolean } | undefined {
+  const { expression } = compileExpression(value, subject.registry);
+  if (expression === undefined) return undefined;
+  const { quantities, over } = expression;
+  const truth = over(boxOf(quantities, (quantity) => possible(quantity, subject)));
+  return Number.isNaN(truth) ? undefined : { isMet: truth === 1, isOfNothing: quantities.length === 0 };
 }
 
 /** The student and the club are the same at the next lesson. */

@@ -30,7 +30,7 @@ export const tooManyChanges: Check = {
     return [
       {
         span: first.change?.span ?? first.span,
-        message: `${document.plan.length} changes in one plan; expected at most ${most}.`,
+        message: `Found ${document.plan.length} changes in one plan; expected at most ${most}.`,
       },
     ];
   },

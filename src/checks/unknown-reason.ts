@@ -1,8 +1,10 @@
 // The check that says which reason of a planned change is neither a stated fault nor a miss nor a goal.
 import { findNearest } from '../measure/nearest.ts';
+import { quote } from '../measure/quote.ts';
 import type { Check } from './check.ts';
 import { explain } from './explain.ts';
 import { writeNearest } from './fixes.ts';
+import { sentenceOf } from './from-problems.ts';
 import { statedReasons } from './stated-reasons.ts';
 
 export const unknownReason: Check = {
@@ -28,11 +30,15 @@ export const unknownReason: Check = {
         if (stated.has(value)) return [];
         const nearest = findNearest(value, [...stated]);
         const named = { span, ...(nearest === undefined ? {} : { nearest }) };
-        const hint = nearest === undefined ? '' : ` Did you mean \`${nearest}\`?`;
+        const expected = 'a stated fault, a miss or a goal of this record';
         return [
           {
             span,
-            message: `The reason \`${value}\`, which nothing states; expected a stated fault, a miss or a goal of this record.${hint}`,
+            message: sentenceOf({
+              ...named,
+              found: `the reason ${quote(value)}, which nothing states`,
+              expected,
+            }),
             fixes: writeNearest(named, subject),
           },
         ];

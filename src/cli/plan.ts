@@ -4,7 +4,15 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { URI } from 'vscode-uri';
 import { notUnderstoodIn, type NotUnderstood } from '../analysis/not-understood.ts';
 import { unheldGoals } from '../analysis/unheld-goals.ts';
-import { askedFor, forecastOf, goalsWith, proposalOf, tooUnsureToChange } from '../analysis/plan.ts';
+import {
+  askedFor,
+  forecastOf,
+  goalsWith,
+  proposalOf,
+  tooUnsureToChange,
+  type Proposal,
+} from '../analysis/plan.ts';
+import type { Unseen } from '../judgement/face-need.ts';
 import type { Forecast, GoalForecast } from '../judgement/forecast.ts';
 import {
   foremostOf,
@@ -23,7 +31,6 @@ import type { Analysis } from '../analysis/result.ts';
 import { cautionsOf } from '../checks/plan-loads-injury.ts';
 import type { TextEdit } from '../checks/check.ts';
 import type { Outlook, Prediction } from '../judgement/prediction.ts';
-import type { Proposal } from '../judgement/proposal.ts';
 import type { SwingRecord } from '../record/document.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
 import { toPath } from '../disk/files.ts';
@@ -227,7 +234,8 @@ function asJson(
       quantity: now.wanted.quantity.id,
       chanceNow: now.chance ?? null,
       chanceThen: then.chance ?? null,
-      clubSpeedNeeded: need?.speed === undefined ? null : tidy(need.speed),
+      clubSpeedNeeded: need?.kind === 'speed' && need.speed !== undefined ? tidy(need.speed) : null,
+      faceNeeded: need?.kind === 'face' && need.unseen !== undefined ? unseenJson(need.unseen) : null,
       outOfReach: need !== undefined,
     })),
     unheldGoals: unheldGoals(subject, account).map(({ shape, reason }) => ({ shape: shape.value, reason })),
@@ -254,6 +262,14 @@ function asJson(
           },
   };
   return jsonText(json);
+}
+
+function unseenJson({ quantity: { id, unit }, needed, seen }: Unseen) {
+  const shown = ({ min, max }: { min: number; max: number }) => ({
+    min: tidy(fromSI(min, unit)),
+    max: tidy(fromSI(max, unit)),
+  });
+  return { id, unit, ...shown(needed), seen: shown(seen) };
 }
 
 function outlookJson({ quantity: { id, unit }, origin, value, u, difference, uDifference }: Outlook) {

@@ -5,6 +5,8 @@ import { flightWindowsOf, goalWindowsOf, whyNoGoalWindows } from '../analysis/wi
 import { showValue, showWindow } from '../measure/show.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
 import type { Interval } from '../model/windows.ts';
+import { unseenWith } from '../judgement/face-need.ts';
+import { withClub } from '../checks/forecast-words.ts';
 import type { Goal } from '../record/document.ts';
 import { tidy } from './shots.ts';
 
@@ -28,12 +30,22 @@ export function windowRows(analysis: Analysis): string[] {
     const why = whyNoGoalWindows(analysis, goal);
     if (asked.length === 0)
       return why === undefined ? [] : [`${name} asks for no face and path that can be told: ${why}`];
+    const { situation } = analysis.account!;
+    const unseen = windows.flatMap(({ quantity, min, max }) => {
+      const seen = unseenWith(quantity, { min, max }, situation);
+      return seen === undefined
+        ? []
+        : [
+            `    beyond what is seen${withClub(situation.clubKind)}: ${quantity.id} ${showWindow(quantity, seen.min, seen.max)}`,
+          ];
+    });
     // Alone, such a window stands for itself.
-    if (windows.length === 1) return [`${name} asks for ${asked.join('')}`];
+    if (windows.length === 1) return [`${name} asks for ${asked.join('')}`, ...unseen];
     const middle = windows.map(({ quantity, middle }) => `${quantity.id} ${showValue(quantity, middle)}`);
     return [
       `${name} asks for ${asked.join(', ')}`,
       `    each holds for some values of the others, not for all of them; their middles go together: ${middle.join(', ')}`,
+      ...unseen,
     ];
   });
   return [...flight, ...goals];

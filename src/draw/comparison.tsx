@@ -1,4 +1,5 @@
 // A comparison as a page that stands alone: what differs, by how much, what was found, what became of the plan, pictures; compares nothing.
+import { healthCodes, loadsWords } from '../analysis/cautions.ts';
 import { changeWords, shotsWords, sizesExplained, summaryOf } from '../analysis/comparison-words.ts';
 import type { Comparison } from '../analysis/comparison.ts';
 import type { RecordAnalysis } from '../analysis/compare.ts';
@@ -30,11 +31,13 @@ export function comparedRecord(name: string, analysis: RecordAnalysis): Compared
 }
 
 /** The whole page as HTML text. */
-export function comparisonPage(
-  first: ComparedRecord,
-  second: ComparedRecord,
-  comparison: Comparison,
-): string {
+export function comparisonPage(first: ComparedRecord, second: ComparedRecord, whole: Comparison): string {
+  // The page is kept, sent and printed: it says what is loaded, and nothing of who has which injury.
+  const comparison = {
+    ...whole,
+    findings: whole.findings.filter(({ finding }) => !healthCodes.has(finding.code)),
+  };
+  const loads = loadsWords([first.analysis, second.analysis]);
   const { entries, computed, predicted, held, shots, isSame } = comparison;
   const [large, small] = [
     computed.filter(({ difference }) => difference.size === 'larger'),
@@ -123,6 +126,7 @@ export function comparisonPage(
             <Numbers name="Predictions that differ" changes={predicted} />
           </>
         )}
+        {loads !== undefined && <p>{loads}</p>}
         <footer>
           <p>{sizesExplained}</p>
           <p>

@@ -2,6 +2,7 @@
 import { dayOf } from '../analysis/outcome-words.ts';
 import type { ClubProgress } from '../analysis/progress.ts';
 import { gapsOf, goalPointWords, heldWords, movedWords, spanWords } from '../analysis/progress-words.ts';
+import { loadsWords } from '../analysis/cautions.ts';
 import { whatGoalsGoBy } from '../analysis/comparison-words.ts';
 import { nameWithin } from '../checks/agreement.ts';
 import { Head } from './number-table.tsx';
@@ -44,7 +45,8 @@ export function progressPage(student: string, clubs: readonly ClubProgress[]): s
 }
 
 function Club({ club, prefix }: { readonly club: ClubProgress; readonly prefix: string }): Picture {
-  const { lessons, series, goals, held, cautions, conflicts } = club;
+  const { lessons, undated, series, goals, held, conflicts } = club;
+  const loads = loadsWords([...lessons, ...undated].map(({ analysis }) => analysis));
   const [first, last] = [lessons[0]?.date, lessons.at(-1)?.date];
   const hasGoals = goals.length > 0 && lessons.length > 0;
   return (
@@ -109,9 +111,7 @@ function Club({ club, prefix }: { readonly club: ClubProgress; readonly prefix: 
       {lessons.length > 0 && (
         <>
           <h3>Plans and conflicts</h3>
-          {cautions.map((line) => (
-            <p key={line}>{line}</p>
-          ))}
+          {loads !== undefined && <p>{loads}</p>}
           <figure>
             <ProofRows club={club} span={[first!, last!]} name={`${prefix}-proofs`} theme={theme} />
           </figure>

@@ -81,9 +81,13 @@ function unreadable(tokens: readonly Token[], failedAt: number, text: string): E
     return failedAt < end;
   });
   if (at === undefined) {
-    const last = tokens.at(-1)?.span ?? { start: 0, end: text.length };
-    const found = `an expression that ends with ${within(last, text)}`;
-    return { code: 'unreadable-expression', span: last, found, expected: 'what belongs there' };
+    const last = tokens.at(-1);
+    const span = last?.span ?? { start: 0, end: text.length };
+    const found = `an expression that ends with ${within(span, text)}`;
+    const isOpen =
+      last?.kind === 'number' || last?.kind === 'name' || (last?.kind === 'sign' && last.sign === ')');
+    const expected = isOpen ? 'a closing bracket behind it' : 'a value or a condition behind it';
+    return { code: 'unreadable-expression', span, found, expected };
   }
   const found = `${within(at.span, text)}, which cannot stand here`;
   return { code: 'unreadable-expression', span: at.span, found, expected: 'a sign, a value or a bracket' };

@@ -1,9 +1,10 @@
 // The shape of what a plan leads to: each change alone, all together, and the goals now and then; computes nothing.
 import type { PlannedChange } from '../record/document.ts';
-import type { Need } from './speed-need.ts';
+import type { FaceNeed } from './face-need.ts';
 import type { Made } from './foreseer.ts';
 import type { Standing } from './goal-standing.ts';
 import type { Prediction } from './prediction.ts';
+import type { SpeedNeed } from './speed-need.ts';
 
 export interface ForeseenChange {
   readonly planned: PlannedChange;
@@ -17,9 +18,11 @@ export interface GoalForecast {
   readonly now: Standing;
   /** After the plan; the same where there is none. */
   readonly then: Standing;
-  /** Of a distance or a ball speed that the plan does not reach. */
+  /** Of what the plan does not reach. */
   readonly need: Need | undefined;
 }
+
+export type Need = SpeedNeed | FaceNeed;
 
 export interface Forecast {
   readonly changes: readonly ForeseenChange[];

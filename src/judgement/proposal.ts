@@ -1,6 +1,5 @@
 // Searches the changes that bring goals inside their windows: few, early in the swing, and causes before levers; knows no file.
 import { beliefAsItStands } from './standing-number.ts';
-import { speedNeeded, type Need } from './speed-need.ts';
 import { candidatesFor, type Candidate, type Scored, type Search } from './candidates.ts';
 import type { Foreseer } from './foreseer.ts';
 import { chanceIn, chanceOfAll, standingOf, type Standing, type Wanted } from './goal-standing.ts';
@@ -20,8 +19,6 @@ export interface Proposal {
   readonly prediction: Prediction;
   /** Of every goal; those of which the record says too little have no value. */
   readonly standings: readonly Standing[];
-  /** What each of them would need, where it is a carry out of reach. */
-  readonly needs: readonly (Need | undefined)[];
   /** Of all goals at once of which the record says enough. */
   readonly chance: number;
 }
@@ -102,12 +99,7 @@ export function propose(wish: Wish): Proposal | undefined {
     if (grown.isDone) break;
   }
   if (found === undefined) return undefined;
-  const reasoned = withReasons(found, now, foreseer);
-  return { ...withProofs(reasoned, now, foreseer), needs: needsOf(found, foreseer) };
-}
-
-function needsOf({ standings, changes }: Proposal, foreseer: Foreseer): Proposal['needs'] {
-  return standings.map((one) => speedNeeded(one.wanted, one, changes, foreseer));
+  return withProofs(withReasons(found, now, foreseer), now, foreseer);
 }
 
 /** The same changes found in another order are one set. */
@@ -190,7 +182,7 @@ function grownOf(set: readonly Scored[], now: readonly Standing[], wish: Wish): 
   const reached = then.map((one, i) => nearOf(one, now[i]!));
   if (now.some((one, i) => isHarmed(one, reached[i]!))) return undefined;
   return {
-    proposal: { changes, prediction, standings, needs: [], chance },
+    proposal: { changes, prediction, standings, chance },
     goals: goalsReached(reached, now),
     rank: rankOf(reached, now) - handicapOf(set),
     isDone: reached.every(({ stands }) => stands),

@@ -4,7 +4,8 @@ import { practiceWith } from '../registry/registry.ts';
 import { changesOf, type Foreseer, type Made } from './foreseer.ts';
 import type { Standing, Wanted } from './goal-standing.ts';
 
-export interface Need {
+export interface SpeedNeed {
+  readonly kind: 'speed';
   /** SI; undefined where no club speed that is possible at all gives as much. */
   readonly speed: number | undefined;
   /** How well the model knows that speed: what is not known of the distance, over how far each unit of speed carries. Undefined with `speed`. */
@@ -20,7 +21,7 @@ const speedId = 'delivery.club_speed';
 /** What grows with club speed. */
 const ofSpeed: ReadonlySet<string> = new Set(['flight.carry', 'flight.total', 'flight.ball_speed']);
 /** Out of reach is what so little chance is left of, and whose speed lies so many standard uncertainties off. */
-const leastChance = 0.05;
+export const leastChance = 0.05;
 const farOff = 2;
 /** Halvings and secants until the speed stands to less than is shown. */
 const closeEnough = 0.05;
@@ -32,7 +33,7 @@ export function speedNeeded(
   then: Standing,
   made: readonly Made[],
   { account, registry }: Foreseer,
-): Need | undefined {
+): SpeedNeed | undefined {
   const speedQuantity = registry.find(speedId);
   if (!ofSpeed.has(quantity.id) || speedQuantity === undefined) return undefined;
   if (then.value === undefined || (then.chance ?? 1) >= leastChance || then.value > max) return undefined;
@@ -64,7 +65,7 @@ export function speedNeeded(
   if (speed !== undefined && speed - planned <= farOff * uPlanned) return undefined;
   const uThere = speed === undefined ? undefined : effectOf(speed)?.u;
   const uSpeed = uThere && (uThere * (speed! - planned)) / (middle - then.value);
-  const need = { speed, uSpeed: uSpeed ?? undefined, planned, uPlanned };
+  const need = { kind: 'speed', speed, uSpeed: uSpeed ?? undefined, planned, uPlanned } as const;
   if (speed !== undefined && speed <= seen) return { ...need, fastest: undefined };
   const fastest = gives ?? givenBy(seen);
   if (fastest === undefined) return undefined;

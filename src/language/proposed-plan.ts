@@ -1,12 +1,18 @@
 // A proposed plan in words to pick from, and the edits that write what was picked into the record; searches nothing.
-import { askedFor, forecastOf, goalsWith, predictionOf, tooUnsureToChange } from '../analysis/plan.ts';
+import {
+  askedFor,
+  forecastOf,
+  goalsWith,
+  predictionOf,
+  tooUnsureToChange,
+  type Proposal,
+} from '../analysis/plan.ts';
 import { lineTableOf, rangeOf, type LineTable } from '../analysis/positions.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { effectsInShort, goalInShort, keptWords } from '../checks/forecast-words.ts';
 import { planEdits } from '../checks/plan-edits.ts';
 import { cautionsOf } from '../checks/plan-loads-injury.ts';
 import { nothingWords, placedTitle, roundWords, whyWords } from '../checks/proposal-words.ts';
-import type { Proposal } from '../judgement/proposal.ts';
 import { upperFirst } from '../measure/quote.ts';
 import { touches } from './places.ts';
 import type { Edit, TextRange } from './shapes.ts';

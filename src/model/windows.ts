@@ -95,16 +95,8 @@ export function windowsForGoal(
   goal: FlightGoal,
   fitted?: Reconciliation,
 ): ReadonlyMap<WindowId, GoalWindow> {
-  const plain = mirroredSituation(situation);
-  const narrow = fitted ?? reconcile(plain);
   const none = new Map<WindowId, GoalWindow>();
-  if (!narrow) return none;
-  // Where nothing of the flight was entered the fit ends before it.
-  const at = narrow.forward.nodeOf.has('flight.carry') ? narrow : reachOf(narrow);
-  const needed = ['delivery.club_speed', 'delivery.delivered_loft'];
-  if (posteriorOf(at, { ...situation, hand: 'right' }, needed).size < needed.length) return none;
-  const context = contextOf(plain);
-  const shot = shotOf(at, context);
+  const shot = shotWith(situation, fitted);
   const wanted = shot && wantedOf(goal, situation, shot);
   if (!shot || !wanted) return none;
 
@@ -133,14 +125,26 @@ export function windowsForGoal(
   return none;
 }
 
-interface Flown {
+/** As for a right-handed player. Undefined where speed or loft is not known. */
+export function shotWith(situation: Situation, fitted?: Reconciliation): Shot | undefined {
+  const plain = mirroredSituation(situation);
+  const narrow = fitted ?? reconcile(plain);
+  if (!narrow) return undefined;
+  // Where nothing of the flight was entered the fit ends before it.
+  const at = narrow.forward.nodeOf.has('flight.carry') ? narrow : reachOf(narrow);
+  const needed = ['delivery.club_speed', 'delivery.delivered_loft'];
+  if (posteriorOf(at, { ...situation, hand: 'right' }, needed).size < needed.length) return undefined;
+  return shotOf(at, contextOf(plain));
+}
+
+export interface Flown {
   readonly start: number;
   readonly curve: number;
   readonly finish: number;
 }
 
 /** What the ball does at a path and face, all else as in the record. */
-type Shot = (path: number, face: number) => (Flown & { readonly carry: number }) | undefined;
+export type Shot = (path: number, face: number) => (Flown & { readonly carry: number }) | undefined;
 
 function shotOf(at: Reconciliation, context: Context): Shot | undefined {
   const impact = impactRules.find((rule) => rule.name === 'impact')!;

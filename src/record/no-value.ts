@@ -12,10 +12,40 @@ export function noValue(span: Span, key: string): Problem {
   };
 }
 
-/** Every empty place of the tree, empty brackets included; `name` is the key above. */
+/** By list, the key that says what an item is about. */
+const namedBy: ReadonlyMap<string, string> = new Map([
+  ['faults', 'fault'],
+  ['misses', 'miss'],
+  ['plan', 'change'],
+  ['changes', 'change'],
+  ['tends_to', 'effect'],
+  ['evidence', 'expression'],
+  ['injuries', 'part'],
+]);
+
+/** Every empty place of the tree, empty brackets and items that do not say what they are about included; `name` is the key above. */
 export function findEmpty(tree: Tree, problems: Problem[], name = ''): void {
   if (tree.size === 1 && (tree.kind !== 'scalar' || isEmpty(tree))) problems.push(noValue(tree.span, name));
   else if (tree.kind === 'map')
     for (const { key, value } of tree.pairs.values()) findEmpty(value, problems, key);
-  else if (tree.kind === 'list') for (const item of tree.items) findEmpty(item, problems, name);
+  else if (tree.kind === 'list')
+    for (const item of tree.items) {
+      problems.push(...unnamedIn(item, namedBy.get(name)));
+      findEmpty(item, problems, name);
+    }
+}
+
+function unnamedIn(item: Tree, key: string | undefined): readonly Problem[] {
+  if (key === undefined || item.kind !== 'map' || item.pairs.has(key)) return [];
+  const [first] = item.pairs.values();
+  if (first === undefined) return [];
+  const found = `no ${quote(key)} beside ${quote(first.key)}`;
+  return [
+    {
+      code: 'no-value-yet',
+      span: first.keySpan,
+      found,
+      expected: `${quote(key)}, without which nothing is made of the rest`,
+    },
+  ];
 }

@@ -1,6 +1,6 @@
 // Reads a text into the plain tree whatever stands in it, and says what YAML could not read; knows nothing of swings.
 import { blank, lineEnd, lineStart } from './lines.ts';
-import { blankMore, findHarm, repair } from './repair.ts';
+import { blankMore, findHarm, joinLoneWord, repair } from './repair.ts';
 import { surveyOf } from './survey.ts';
 import { halfTypedKey, treeOf, type HalfTypedKey } from './tree-of.ts';
 import type { RecordProblem, Tree } from './tree.ts';
@@ -44,7 +44,7 @@ export function readTree(text: string, headers: readonly string[]): ReadTree {
     left > 0;
     left--
   ) {
-    const next = repairOnce(patched, reading, repairs);
+    const next = joinLoneWord(patched, reading) ?? repairOnce(patched, reading, repairs);
     if (next === undefined) break;
     patched = next;
     reading = readOnce(patched, repairs);

@@ -3,7 +3,7 @@ import type { Span } from '../measure/measure.ts';
 import { blank, blankPart, blockEnd, indentAt, itemEnd, itemStart, lineEnd, lineStart } from './lines.ts';
 import type { Survey } from './survey.ts';
 import { surveyOf } from './survey.ts';
-import { readYaml, type YamlError } from './yaml.ts';
+import { readYaml, type YamlError, type YamlReading } from './yaml.ts';
 
 export interface Repair {
   /** The repaired text, as long as the one before. */
@@ -45,7 +45,53 @@ export function findHarm(errors: readonly YamlError[], survey: Survey, text: str
     const cause = causeOf(error, survey, text);
     if (cause !== undefined && (first === undefined || cause < first.cause)) first = { error, cause };
   }
-  return first;
+  return first && (leftOpenAbove(first, errors, survey, text) ?? first);
+}
+
+/** Where a bracket that was left open ends at the line of the harm, it is that which makes YAML misread the line. */
+function leftOpenAbove(
+  { cause }: Harm,
+  errors: readonly YamlError[],
+  { brackets }: Survey,
+  text: string,
+): Harm | undefined {
+  for (const error of errors.slice(0, mostErrors)) {
+    const at = error.span.start;
+    if (error.code !== 'BAD_INDENT' || lineStart(text, at) !== lineStart(text, cause)) continue;
+    const open = brackets.find(({ isOpen, end }) => isOpen && end === at);
+    if (open !== undefined) return { error, cause: open.start };
+  }
+  return undefined;
+}
+
+const loneWord = /^[ \t-]*[^\s:#'"[\]{}][^:#]*$/;
+
+/**
+ * The text without the comments that part a lone word from a line with an error: for YAML they end the word as a value, and without
+ * them it is a key whose colon is still to come. Undefined where there are none.
+ */
+export function joinLoneWord(
+  text: string,
+  { errors, comments }: Pick<YamlReading, 'errors' | 'comments'>,
+): string | undefined {
+  for (const error of errors.slice(0, mostErrors)) {
+    // YAML names the space before what it stumbles on.
+    const line = lineStart(text, error.span.start + text.slice(error.span.start).search(/\S|$/));
+    let start = line;
+    let hasComment = false;
+    while (start > 0) {
+      const above = lineStart(text, start - 1);
+      const isComment = comments.has(above + indentAt(text, above));
+      if (!isComment && text.slice(above, start).trim() !== '') break;
+      hasComment ||= isComment;
+      start = above;
+    }
+    if (!hasComment || start === 0) continue;
+    const word = lineStart(text, start - 1);
+    const isBelow = indentAt(text, line) >= indentAt(text, word);
+    if (isBelow && loneWord.test(text.slice(word, lineEnd(text, word)))) return blank(text, start, line);
+  }
+  return undefined;
 }
 
 /** Where the harm of this error begins; undefined where it stays on its line. */

@@ -43,6 +43,22 @@ checkpoints: { impact: { forward_bend: 33 deg ± 2 deg } }
 };
 const words = "Loads the lower back, which Ansa's file notes as injured: stop if it hurts.";
 
+describe('a page that is handed on', () => {
+  for (const command of [
+    ['progress', 'ansa.student.yaml', '--format', 'html'],
+    ['compare', 'a.swing.yaml', 'c.swing.yaml', '--format', 'html'],
+  ])
+    it(`says what is loaded, and of nobody's injury: ${command[0]}`, () =>
+      withFolder(files, (folder) => {
+        const { out } = swingwright(command, folder);
+        assert.match(
+          out,
+          /loads: lower back\. Stop if it hurts\. This is no medical advice; see a physician/,
+        );
+        assert.doesNotMatch(out, /injur|stiff|Ansa(’|'|&#39;)s file|plan-loads-injury/);
+      }));
+});
+
 describe('a caution', () => {
   for (const command of [
     ['outcome', 'a.swing.yaml'],
@@ -60,14 +76,4 @@ describe('a caution', () => {
         assert.ok(json.includes(words), json);
       });
     });
-
-  it('stands on the page of a student', () => {
-    withFolder(files, (folder) => {
-      assert.ok(
-        swingwright(['progress', 'ansa.student.yaml', '--format', 'html'], folder).out.includes(
-          'Loads the lower back',
-        ),
-      );
-    });
-  });
 });

@@ -26,6 +26,30 @@ date: 2026-05-14`,
     assert.match(messageOf(analysis, 'no-value-yet'), /`student`.*`club`/);
   });
 
+  it('marks items that do not say what they are about, and takes those that do', () => {
+    const analysis = assertMarked('no-value-yet', {
+      'lesson.swing.yaml': `swing: 1
+student: ansa.student.yaml
+date: 2026-05-14
+club: hybrid
+faults: [{ at: top }]
+#          ^^ hint[no-value-yet]
+plan: [{ to: 3 deg left, because: slice }, { change: delivery.face, to: 3 deg left }]
+#        ^^ hint[no-value-yet]`,
+      'ansa.student.yaml': 'student: 1\nbag: { hybrid: { kind: hybrid } }',
+    });
+    const { message } = analysis.findings.findLast(({ code }) => code === 'no-value-yet')!;
+    assert.equal(
+      message,
+      'Found no `change` beside `to`; expected `change`, without which nothing is made of the rest.',
+    );
+    assertMarked('no-value-yet', {
+      'ansa.student.yaml': `student: 1
+injuries: [{ since: 2026 }, { part: lead knee }]
+#            ^^^^^ hint[no-value-yet]`,
+    });
+  });
+
   it('takes a key with a value', () => {
     assertNone(
       'no-value-yet',

@@ -1,5 +1,6 @@
 // Tests of the check unreadable-expression.
-import { assertMarked, assertNone } from './files.ts';
+import assert from 'node:assert/strict';
+import { analyseFiles, assertMarked, assertNone, messageOf } from './files.ts';
 
 describe('unreadable-expression', () => {
   it('marks an expression that breaks off', () => {
@@ -25,6 +26,20 @@ book:
       - { expression: 'checkpoints.impact.head_height >', weight: 2 }
 #                                                     ^ error[unreadable-expression]`,
     });
+  });
+
+  it('says what is to come behind its end', () => {
+    const said = (evidence: string): string =>
+      messageOf(
+        analyseFiles({ 'house.faults.yaml': `faults: 1\nbook: { early-lift: { evidence: "${evidence}" } }` }),
+        'unreadable-expression',
+      );
+    assert.match(said('delivery.path >'), /ends with `>`; expected a value or a condition behind it\.$/);
+    assert.match(said('not'), /ends with `not`; expected a value or a condition behind it\.$/);
+    assert.match(
+      said('(delivery.path > 3 deg'),
+      /ends with `3 deg`; expected a closing bracket behind it\.$/,
+    );
   });
 
   it('takes what is right', () => {

@@ -133,4 +133,35 @@ describe('a lesson that is being typed', () => {
       );
     }
   });
+
+  it('has one problem, on a word that was begun above a comment', () => {
+    for (const [n, start] of starts.entries()) {
+      const line = lesson.slice(start, lineEnd(lesson, start));
+      // Inside brackets and lists a line is no key of its own.
+      if (!/^ *\w+:/.test(line)) continue;
+      const indent = ' '.repeat(line.search(/\S/));
+      const text = `${lesson.slice(0, start)}${indent}lang\n${indent}# a remark\n\n${lesson.slice(start)}`;
+      const part = parseDocument('swing', text) as SwingRecord;
+      assert.deepEqual(
+        part.problems.map(({ code, span }) => [code, text.slice(span.start, span.end)]),
+        [['yaml-syntax', 'lang']],
+        `above line ${n + 1}`,
+      );
+      assert.equal(part.entries.size, whole.entries.size, `above line ${n + 1}`);
+    }
+  });
+
+  it('has one problem, on a bracket that was opened above other keys', () => {
+    for (const typed of ['[', '{', '[2 deg right,', '[2 deg right', '{ value: 2', '{ value: 2 deg, ', '[[']) {
+      const text = `swing: 1\ndelivery:\n  club_speed: 36 m/s\n  path: ${typed}\n  attack: 4 deg down\n  face: 1 deg right\nflight:\n  carry: 140 m\n`;
+      const part = parseDocument('swing', text) as SwingRecord;
+      assert.deepEqual(
+        part.problems.filter(({ code }) => code === 'yaml-syntax').map(({ found }) => found),
+        [`\`${typed[0]}\` without \`${typed.startsWith('{') ? '}' : ']'}\``],
+        typed,
+      );
+      for (const id of ['delivery.club_speed', 'delivery.attack', 'delivery.face', 'flight.carry'])
+        assert.ok((part.entries.get(id)?.readings.length ?? 0) > 0, `${id} below ${typed}`);
+    }
+  });
 });

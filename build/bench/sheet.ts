@@ -2,6 +2,7 @@
 import { createCache } from '../../src/analysis/cache.ts';
 import { analyse } from '../../src/analysis/analyse.ts';
 import type { Analysis, FileState } from '../../src/analysis/result.ts';
+import { flightWindowsOf } from '../../src/analysis/windows.ts';
 import { sheetOf, whatIf } from '../../src/language/index.ts';
 import type { Sheet } from '../../src/language/sheet.ts';
 import { fullRecord } from './full-record.ts';
@@ -23,11 +24,13 @@ function analysed(turn: number): Analysis {
 const pictures = ({ sections, checkpoints }: Sheet): readonly string[] =>
   [...sections, ...checkpoints].flatMap((one) => one.pictures.map(({ svg }) => svg));
 
-const parts: Record<string, number[]> = { sheet: [], json: [], compare: [], whatIf: [] };
+const parts: Record<string, number[]> = { windows: [], sheet: [], json: [], compare: [], whatIf: [] };
 let last: Sheet | undefined;
 let [size, changed] = [0, 0];
 for (let turn = 0; turn < 60; turn++) {
   const analysis = analysed(turn);
+  const asking = performance.now();
+  flightWindowsOf(analysis);
   const start = performance.now();
   const sheet = sheetOf(analysis)!;
   const drawn = performance.now();
@@ -41,6 +44,7 @@ for (let turn = 0; turn < 60; turn++) {
   const asked = performance.now();
   [last, size] = [read, text.length];
   if (turn < 20) continue;
+  parts['windows']!.push(start - asking);
   parts['sheet']!.push(drawn - start);
   parts['json']!.push(sent - drawn);
   parts['compare']!.push(compared - sent);
@@ -48,10 +52,10 @@ for (let turn = 0; turn < 60; turn++) {
 }
 
 const middle = (times: readonly number[]): number => times.toSorted((a, b) => a - b)[times.length >> 1]!;
-const [sheet, json, compare, first] = ['sheet', 'json', 'compare', 'whatIf'].map((part) =>
+const [windows, sheet, json, compare, first] = ['windows', 'sheet', 'json', 'compare', 'whatIf'].map((part) =>
   middle(parts[part]!),
 );
 console.log(
   `sheet of a full record, ${Object.keys(last!.things).length} values, ${pictures(last!).length} pictures (${changed} changed), ${(size / 1000).toFixed(0)} kB\n` +
-    `  ${(sheet! + json! + compare!).toFixed(1)} ms after the analysis: ${sheet!.toFixed(1)} ms words and pictures, ${json!.toFixed(1)} ms there and back as JSON, ${compare!.toFixed(2)} ms to compare; what if, the first time in a record: ${first!.toFixed(1)} ms`,
+    `  ${(sheet! + json! + compare!).toFixed(1)} ms after the analysis: ${sheet!.toFixed(1)} ms words and pictures, ${json!.toFixed(1)} ms there and back as JSON, ${compare!.toFixed(2)} ms to compare; beside that ${windows!.toFixed(1)} ms for the windows of the flight, which hints ask for too and which are kept; what if, the first time in a record: ${first!.toFixed(1)} ms`,
 );

@@ -3,6 +3,7 @@ import type { Span } from '../measure/measure.ts';
 import { collapseSpaces, quote } from '../measure/quote.ts';
 import { checkName } from '../record/own.ts';
 import { parseDocument } from '../record/parse.ts';
+import { isPlainWord } from '../record/plain-word.ts';
 import { lastNameIn } from '../record/reference.ts';
 import { cardOf, type Card } from './cards.ts';
 import type { Mention, Thing } from './mentions.ts';
@@ -203,19 +204,13 @@ function rewrite(text: string, span: Span, name: string): { readonly span: Span;
   const [before, first] = [text.charAt(span.start - 1), text.charAt(span.start)];
   if (before === text.charAt(span.end) && (before === '"' || before === "'"))
     return { span, text: before === '"' ? inDoubleQuotes(name) : name.replaceAll("'", "''") };
-  if (first === '"' || first === "'" || !isPlain(name)) return { span, text: `"${inDoubleQuotes(name)}"` };
+  if (first === '"' || first === "'" || !isPlainWord(name, 'flow'))
+    return { span, text: `"${inDoubleQuotes(name)}"` };
   return { span, text: name };
 }
 
 function inDoubleQuotes(name: string): string {
   return name.replace(/["\\]/g, '\\$&');
-}
-
-/** Words that stay words without quotes, in brackets and out of them; narrower than YAML's own rule, which no reader knows by heart. */
-function isPlain(name: string): boolean {
-  if (!/^[\p{L}\p{N}][\p{L}\p{N}\p{M}_ .'/()+-]*$/u.test(name)) return false;
-  if (/^(true|false|null|yes|no|on|off|y|n)$/i.test(name)) return false;
-  return !/^[\d.][\d._a-fox+-]*$/i.test(name);
 }
 
 /** The same mentions as before, but for the new names: anything else would be damage. */

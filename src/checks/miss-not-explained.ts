@@ -33,7 +33,8 @@ export const missNotExplained: Check = {
   kinds: ['swing'],
   find: (subject) =>
     (subject.judgement?.misses ?? [])
-      .filter(({ by }) => by.length === 0)
+      // One that is stated twice is told of once.
+      .filter(({ miss, by }, at, all) => by.length === 0 && all.findIndex((one) => one.miss === miss) === at)
       .map(({ miss, stated, unstated, contradicted }) => {
         const inBook =
           unstated.length === 0

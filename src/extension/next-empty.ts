@@ -1,5 +1,6 @@
-// Puts the cursor behind the next key that has no value yet, for who writes without a mouse; reads lines only, since half-written text is what it meets.
+// Puts the cursor behind the next key that has no value yet, for who writes without a mouse; where that is, is asked of the text as it stands.
 import * as vscode from 'vscode';
+import { findNextEmpty } from '../language/next-empty.ts';
 
 export const nextEmptyCommand = 'swingwright.nextEmpty';
 
@@ -7,45 +8,22 @@ export function registerNextEmpty(): vscode.Disposable {
   return vscode.commands.registerTextEditorCommand(nextEmptyCommand, (editor) => void goOn(editor));
 }
 
+/** In one step: what is typed right behind the command stands in the new place. */
 async function goOn(editor: vscode.TextEditor): Promise<void> {
-  const { document } = editor;
-  const lines = Array.from({ length: document.lineCount }, (_, line) => document.lineAt(line).text);
-  const found = findNextEmpty(lines, editor.selection.active.line);
+  const { document, selection } = editor;
+  const offset = document.offsetAt(selection.active);
+  const found = findNextEmpty(document.uri.toString(), document.getText(), offset);
   if (found === undefined) {
     vscode.window.setStatusBarMessage(vscode.l10n.t('Every key has a value.'), 3000);
     return;
   }
-  const colon = new vscode.Position(found.line, found.column);
-  // A value needs its space behind the colon.
-  if (!lines[found.line]!.startsWith(' ', found.column))
-    await editor.edit((edit) => edit.insert(colon, ' '), { undoStopBefore: false, undoStopAfter: false });
-  const at = colon.translate(0, 1);
-  editor.selection = new vscode.Selection(at, at);
-  editor.revealRange(new vscode.Range(at, at), vscode.TextEditorRevealType.InCenterIfOutsideViewport);
-}
-
-interface Place {
-  readonly line: number;
-  /** Right behind the colon. */
-  readonly column: number;
-}
-
-const bareKey = /^(\s*(?:- +)*)(?:"[^"]*"|'[^']*'|[^\s#"'{}[\],:-][^#"'{}[\]:]*):(?=\s*(?:#.*)?$)/;
-
-/** After `from`, then from the top; undefined where every key has a value. */
-function findNextEmpty(lines: readonly string[], from: number): Place | undefined {
-  for (let step = 1; step <= lines.length; step++) {
-    const line = (from + step) % lines.length;
-    const key = bareKey.exec(lines[line]!);
-    if (key !== null && !hasBelow(lines, line, key[1]!.length)) return { line, column: key[0].length };
-  }
-  return undefined;
-}
-
-/** Whether the lines below are the value: further in, or items on the same column. */
-function hasBelow(lines: readonly string[], line: number, column: number): boolean {
-  const next = lines.slice(line + 1).find((text) => !/^\s*(?:#.*)?$/.test(text));
-  if (next === undefined) return false;
-  const indent = /^\s*/.exec(next)![0].length;
-  return indent > column || (indent === column && /^\s*-(?:\s|$)/.test(next));
+  const at = document.positionAt(found.at);
+  if (found.needsSpace) {
+    const space = new vscode.SnippetString(' ').appendTabstop(0);
+    const undo = { undoStopBefore: false, undoStopAfter: false };
+    await editor.insertSnippet(space, document.positionAt(found.at - 1), undo);
+  } else editor.selection = new vscode.Selection(at, at);
+  const { active } = editor.selection;
+  const inView = new vscode.Range(active, active);
+  editor.revealRange(inView, vscode.TextEditorRevealType.InCenterIfOutsideViewport);
 }

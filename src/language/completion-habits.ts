@@ -45,6 +45,8 @@ export function habitOf(quantity: Quantity, { analysis, usual: past }: Past): Ha
   const words = quantity.directions.map(({ word }) => word);
   const usual = quantity.directions.find((direction) => direction.sign === sign)?.word;
   // Who named none the last time names none again.
+  const { methodNames, findMethod } = analysis.subject.registry;
+  const isGood = (name: string): boolean => findMethod(name)?.isRefused !== true;
   const method = last === undefined ? pick((measure) => measure.method) : last.method;
   return {
     unit,
@@ -52,12 +54,8 @@ export function habitOf(quantity: Quantity, { analysis, usual: past }: Past): Ha
       words.includes(word),
     ),
     isOneSided: practice !== undefined && practice.min * practice.max > 0 && last?.direction === undefined,
-    method,
-    methods: unique([
-      method,
-      ...Object.keys(quantity.uncertainty.by),
-      ...analysis.subject.registry.methodNames,
-    ]),
+    method: method !== undefined && isGood(method) ? method : undefined,
+    methods: unique([method, ...Object.keys(quantity.uncertainty.by), ...methodNames]).filter(isGood),
   };
 }
 

@@ -19,5 +19,7 @@ export function ids({ analysis, earlier }: Desire): readonly Quantity[] {
 }
 
 export function methodWords({ analysis }: Desire): readonly Word[] {
-  return analysis.subject.registry.methods.map(({ name, meaning }) => ({ word: name, detail: meaning }));
+  return analysis.subject.registry.methods
+    .filter(({ isRefused }) => isRefused !== true)
+    .map(({ name, meaning }) => ({ word: name, detail: meaning }));
 }

@@ -2,6 +2,7 @@
 import { rangeOf, type LineTable } from '../analysis/positions.ts';
 import type { Span } from '../measure/measure.ts';
 import type { Cursor } from '../record/cursor.ts';
+import { isPlainWord } from '../record/plain-word.ts';
 import type { CompletionItem } from './shapes.ts';
 
 /** One proposal, before it is known where it stands in the order. */
@@ -83,7 +84,7 @@ export function itemsFrom(
 export function asValue(words: string, quote: '' | '"' | "'", style: 'block' | 'flow'): string {
   if (quote === '"') return JSON.stringify(words).slice(1, -1);
   if (quote === "'") return words.replace(/'/g, "''");
-  return isPlain(words, style) ? words : JSON.stringify(words);
+  return isPlainWord(words, style) ? words : JSON.stringify(words);
 }
 
 /** A proposal within a value that stands there already, which gets quotes where it needs them with the words in it. */
@@ -94,16 +95,9 @@ export function withinValue(
 ): Proposal {
   if (quote !== '') return { ...proposal, text: asValue(proposal.text, quote, style) };
   const whole = value.slice(0, start) + proposal.text + value.slice(end);
-  if (isPlain(whole.trimEnd(), style)) return proposal;
+  if (isPlainWord(whole.trimEnd(), style)) return proposal;
   const filter = value.slice(0, start) + (proposal.filter ?? proposal.label);
   return { ...proposal, text: asValue(whole, quote, style), filter, span: word };
-}
-
-function isPlain(words: string, style: 'block' | 'flow'): boolean {
-  if (!/^(?:[^\s\-?:,[\]{}#&*!|>'"%@`]|[-?:](?=\S))(?:.*\S)?$/.test(words)) return false;
-  if (/:(?:\s|$)|\s#/.test(words)) return false;
-  if (/^(?:true|false|null|~|yes|no|on|off)$/i.test(words)) return false;
-  return style === 'block' || !/[,[\]{}]/.test(words);
 }
 
 /** A dollar, a brace or a backslash means something in a snippet. */

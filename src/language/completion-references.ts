@@ -1,6 +1,7 @@
 // Proposes the files that a reference may lead to, relative to the file that holds it; lists and reads no file.
 import type { FileKind } from '../record/document.ts';
 import { kindOf } from '../record/kind.ts';
+import { relativePath } from '../record/reference.ts';
 import type { Proposal } from './completion-item.ts';
 import { asValue } from './completion-item.ts';
 import type { Desire } from './completion.ts';
@@ -14,7 +15,7 @@ export function proposeFiles(
   const wanted = analysis.subject.club?.kind?.value;
   const paths = files
     .filter((uri) => uri !== analysis.uri && (kind === 'shots' ? /\.csv$/i.test(uri) : kindOf(uri) === kind))
-    .flatMap((uri) => relative(analysis.uri, uri) ?? []);
+    .flatMap((uri) => relativePath(analysis.uri, uri) ?? []);
   const rank = (path: string): number =>
     (usual.includes(path) ? 0 : 100) +
     (wanted !== undefined && path.toLowerCase().includes(wanted) ? 0 : 10) +
@@ -22,18 +23,4 @@ export function proposeFiles(
   return paths
     .toSorted((a, b) => rank(a) - rank(b) || (a < b ? -1 : 1))
     .map((path) => ({ label: path, text: asValue(path, cursor.quote, cursor.style), kind: 'file' }));
-}
-
-/** The path from one file to another on the same file system; undefined where there is none. */
-export function relative(from: string, to: string): string | undefined {
-  const [base, target] = [from.split('/'), to.split('/')];
-  if (base.slice(0, 3).join('/') !== target.slice(0, 3).join('/')) return undefined;
-  let shared = 0;
-  while (shared < base.length - 1 && shared < target.length - 1 && base[shared] === target[shared]) shared++;
-  const steps = base.slice(shared, -1).map(() => '..');
-  try {
-    return [...steps, ...target.slice(shared)].map(decodeURIComponent).join('/');
-  } catch {
-    return undefined;
-  }
 }

@@ -44,7 +44,8 @@ export function workspaceKeys({ analysis: { document, subject } }: Desire, path:
   if (path.length === 1 && path[0] === 'severities')
     return (childOf(document.outline, 'checks')?.children ?? []).map(({ name }) => ownCode(name));
   const isByMethod = path.length === 3 && path[2] === 'uncertainty' && path[0] !== 'methods';
-  return isByMethod ? [...subject.registry.ownMethods.keys()] : [];
+  const own = [...subject.registry.ownMethods.values()].filter(({ isRefused }) => isRefused !== true);
+  return isByMethod ? own.map(({ name }) => name) : [];
 }
 
 /** How the id of an own quantity may begin; its last part is the developer's. */

@@ -33,7 +33,7 @@ function entries({ lines, picture, fuller }: Measured, set: Setting): readonly B
   return [
     ...(picture === undefined
       ? []
-      : [{ svg: printedPicture(picture), height: points(170), margin: [0, points(4), 0, 0] }]),
+      : [{ ...printedPicture(picture), height: points(170), margin: [0, points(4), 0, 0] }]),
     {
       columns: [
         list(say('measured'), lines, say('measuredNothing')),
@@ -98,7 +98,7 @@ function cardHead(
       fontSize: points(11.5),
     },
     ...(step === '' ? [] : [line(step, { bold: true, color: ink.goal, fontSize: points(10.5) })]),
-    { svg: printedPicture(picture), width: wide, alignment: 'center', margin: [0, points(4), 0, points(2)] },
+    { ...printedPicture(picture), width: wide, alignment: 'center', margin: [0, points(4), 0, points(2)] },
   ];
 }
 

@@ -5,6 +5,7 @@ import type { Handout } from '../analysis/handout.ts';
 import { contentOf, type Audience, type Content } from '../draw/handout/content.tsx';
 import { handoutSheets } from './handout-sheets.ts';
 import { isPrintable, printed } from './letters.ts';
+import { tagWhatIsPrinted } from './tags.ts';
 
 export interface Printed {
   readonly bytes: Uint8Array;
@@ -34,6 +35,7 @@ function prepare(): void {
       bolditalics: letters('MediumItalic'),
     },
   });
+  tagWhatIsPrinted();
   pdfmake.setUrlAccessPolicy(() => false);
   pdfmake.setLocalAccessPolicy(() => false);
   isReady = true;
@@ -73,6 +75,10 @@ function about({ date, language }: Handout, title: string, facts: readonly strin
   const day = new Date(`${date ?? '1970-01-01'}T12:00:00Z`);
   return {
     language,
+    // Structure came with PDF 1.3, and marks of what is none of it with 1.4.
+    version: '1.7',
+    tagged: true,
+    displayTitle: true,
     info: {
       title: printed([title, ...facts].join(', ')),
       creator: 'Swingwright',

@@ -6,6 +6,7 @@ import { widthOf } from '../draw/lettering.ts';
 import { printed } from './letters.ts';
 import { cardLayout, changes } from './handout-cards.ts';
 import { printedPicture } from './picture.ts';
+import type { Role } from 'pdfmake/js/Renderer.js';
 import { heading, ink, line, margin, width, type Block, type Setting } from './setting.ts';
 
 /** @param tableSize that of the second page's letters */
@@ -23,7 +24,7 @@ export function handoutSheets(content: Content, size: number, tableSize: number)
     pageMargins: [margin.side, margin.top, margin.side, 40],
     defaultStyle: { font: 'Roboto', fontSize: points(10), lineHeight: 1.18, color: ink.ink },
     footer: {
-      text: printed(foot),
+      text: [{ text: printed(foot), role: 'Artifact' satisfies Role }],
       fontSize: 7.5,
       color: ink.soft,
       margin: [margin.side, 12, margin.side, 0],
@@ -51,7 +52,13 @@ function head({ points, content: { title, facts, wish, speech, audience } }: Set
   return [
     {
       columns: [
-        line(title, { fontSize: size, bold: true, width: wide, lineHeight: 1 }),
+        {
+          text: [line(title, { role: 'H1' satisfies Role })],
+          fontSize: size,
+          bold: true,
+          width: wide,
+          lineHeight: 1,
+        },
         line(facts.join(' \u00b7 '), {
           color: ink.soft,
           width: facing,
@@ -110,7 +117,7 @@ function seen(set: Setting): readonly Block[] {
       columns: [
         { stack: words, width: '*' },
         {
-          stack: [heading(speech.say('flight'), set), { svg: printedPicture(flight), width: points(212) }],
+          stack: [heading(speech.say('flight'), set), { ...printedPicture(flight), width: points(212) }],
           width: 212,
         },
       ],

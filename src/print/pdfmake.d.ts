@@ -16,3 +16,42 @@ declare module 'pdfmake/build/vfs_fonts.js' {
   const files: Readonly<Record<string, string>>;
   export default files;
 }
+
+/** What draws each piece, and pdfkit's document that it draws on. */
+declare module 'pdfmake/js/Renderer.js' {
+  /** What a piece of text is, as an inline of pdfmake's description carries it. */
+  export type Role = 'H1' | 'H2' | 'P' | 'Artifact';
+
+  export interface Element {
+    add(child: unknown): Element;
+    end(): void;
+  }
+
+  export interface Tagged {
+    struct(type: string, options?: { readonly alt?: string }): Element;
+    addStructure(element: Element): void;
+    markContent(tag: 'Artifact'): void;
+    markStructureContent(tag: string): unknown;
+    endMarkedContent(): void;
+  }
+
+  export interface Line {
+    readonly inlines: readonly { readonly text: string; readonly role?: Role }[];
+    readonly lastLineInParagraph?: boolean;
+  }
+
+  interface Rendering {
+    readonly pdfDocument: Tagged;
+  }
+
+  interface Class {
+    readonly prototype: {
+      renderLine: (this: Rendering, line: Line, x: number, y: number) => void;
+      renderSVG: (this: Rendering, picture: { readonly alt?: string }) => void;
+      renderVector: (this: Rendering, vector: unknown) => void;
+    };
+  }
+
+  const renderer: Class | { readonly default: Class };
+  export default renderer;
+}

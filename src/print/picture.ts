@@ -4,10 +4,25 @@ import { svgOf } from '../draw/picture.tsx';
 import { themes } from '../draw/theme.ts';
 import { printed } from './letters.ts';
 
-/** Ink on paper. Titles and descriptions are for pages that read them out. */
-export function printedPicture(drawing: Drawing): string {
+/** Ink on paper, and in words for who cannot see it. */
+export function printedPicture(drawing: Drawing): { readonly svg: string; readonly alt: string } {
+  const whole = svgOf(drawing(themes.light));
+  const [title = '', words = ''] = ['title', 'desc'].map((tag) => textIn(whole, tag));
+  return { svg: withoutWords(whole), alt: printed(words.startsWith(title) ? words : `${title}. ${words}`) };
+}
+
+function textIn(svg: string, tag: string): string {
+  const [, text = ''] = new RegExp(`<${tag}[^>]*>(.*?)</${tag}>`, 's').exec(svg) ?? [];
+  return text
+    .replaceAll('&lt;', '<')
+    .replaceAll('&gt;', '>')
+    .replaceAll('&quot;', '"')
+    .replaceAll('&amp;', '&');
+}
+
+function withoutWords(svg: string): string {
   return printed(
-    svgOf(drawing(themes.light))
+    svg
       .replace(/<title[^>]*>.*?<\/title>|<desc[^>]*>.*?<\/desc>/gs, '')
       .replace(/font-family="[^"]*"/g, 'font-family="Roboto"')
       .replace(/font-weight="600"/g, 'font-weight="bold"')

@@ -2,6 +2,7 @@
 import type { Content } from '../draw/handout/content.tsx';
 import { themes } from '../draw/theme.ts';
 import { printed } from './letters.ts';
+import type { Role } from 'pdfmake/js/Renderer.js';
 
 /** A piece of pdfmake's description. */
 export type Block = Readonly<Record<string, unknown>>;
@@ -21,11 +22,12 @@ export function line(text: string, style: Block = {}): Block {
 }
 
 export function heading(text: string, { points }: Setting, style: Block = {}): Block {
-  return line(text, {
+  return {
+    text: [line(text, { role: 'H2' satisfies Role })],
     fontSize: points(12.5),
     bold: true,
     color: ink.entered,
     margin: [0, points(12), 0, points(4)],
     ...style,
-  });
+  };
 }

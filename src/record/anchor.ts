@@ -6,6 +6,7 @@ import type { SwingRecord } from './document.ts';
 import { hashOf } from './fingerprint.ts';
 import { headersOf } from './known-keys.ts';
 import { lineEnd, lineStart } from './lines.ts';
+import { isNumeral } from './plain-word.ts';
 import { readTree } from './read-tree.ts';
 import { isEmpty, type Tree } from './tree.ts';
 import { nameOf, valuesIn } from './value-lines.ts';
@@ -177,11 +178,6 @@ function wordOf(source: string): string {
   const isPlain =
     plainWord.test(source) &&
     !/^[-.~]?\s|\s$|^[-.]{3}|^~$|^(?:null|true|false)$/i.test(source) &&
-    readsAsWord(source);
+    !isNumeral(source);
   return isPlain ? source : JSON.stringify(source);
-}
-
-/** `12` in quotes is a word, and without them a number. */
-function readsAsWord(source: string): boolean {
-  return !/^[-+]?(?:\d|\.\d|\.inf|\.nan)[\d.eE+xoa-f-]*$/i.test(source) || !Number.isFinite(Number(source));
 }

@@ -4,15 +4,17 @@ import { findUnit } from '../measure/units.ts';
 import type { Reader } from './entry.ts';
 import type { Pair } from './tree.ts';
 
-export function checkMethodName({ key, keySpan }: Pair, reader: Reader): void {
+/** Whether the name is good. */
+export function checkMethodName({ key, keySpan }: Pair, reader: Reader): boolean {
   const wrong = whatElse(key, reader);
-  if (wrong === undefined) return;
+  if (wrong === undefined) return true;
   reader.problems.push({
     code: 'unknown-word',
     span: keySpan,
     found: key.trim() === '' ? 'a method without a name' : `${quote(key)}, ${wrong}`,
     expected: 'a method in words that mean nothing else, such as `laser`',
   });
+  return false;
 }
 
 /** What the name would be read as; undefined where it is good. */
@@ -20,7 +22,8 @@ function whatElse(key: string, { registry }: Reader): string | undefined {
   if (registry.findMethod(key) !== undefined) return undefined;
   const lower = key.trim().toLowerCase();
   if (lower === '') return 'which is no word';
-  if (/±|\+-|\+\/-|#|[\p{Cc}]/u.test(key)) return 'in which a sign says something else';
+  // Behind `by` in one line YAML itself takes some of these for the end of the words.
+  if (/±|\+-|\+\/-|[#:,[\]{}]|[\p{Cc}]/u.test(key)) return 'in which a sign says something else';
   if (lower.split(/\s+/).includes('by')) return 'in which `by` would be followed by a method';
   if (/^[~+\-−.]?\d+(?:[.,]\d+)?(?:\s|$)/.test(lower)) return 'which begins like a measurement';
   const unit = findUnit(key.trim());

@@ -26,7 +26,9 @@ export function relativePath(from: string, to: string): string | undefined {
   let shared = 0;
   while (shared < folders.length && shared < target.length - 1 && folders[shared] === target[shared])
     shared += 1;
-  return [...folders.slice(shared).map(() => '..'), ...target.slice(shared)].join('/');
+  const path = [...folders.slice(shared).map(() => '..'), ...target.slice(shared)].join('/');
+  // What stands before a colon would be read as a scheme.
+  return [path, `./${path}`].find(isRelative);
 }
 
 /** Every path that the document writes down, in the order of its keys. */

@@ -82,7 +82,7 @@ function readMethods(tree: Tree | undefined, reader: Reader): ReadonlyMap<string
   if (tree?.kind !== 'map') return methods;
   for (const pair of tree.pairs.values()) {
     const { key, value } = pair;
-    checkMethodName(pair, reader);
+    const isGood = checkMethodName(pair, reader);
     // Nothing could be measured by no word at all.
     if (key.trim() === '') continue;
     const meaning = wordsAt(value, 'meaning') ?? reader.registry.findMethod(key)?.meaning ?? '';
@@ -90,6 +90,7 @@ function readMethods(tree: Tree | undefined, reader: Reader): ReadonlyMap<string
       name: key,
       meaning,
       uncertainty: readUncertainties(valueAt(value, 'uncertainty'), reader),
+      ...(isGood ? {} : { isRefused: true }),
     });
   }
   return methods;

@@ -66,6 +66,8 @@ export interface Method {
   readonly uncertainty: Readonly<Partial<Record<Dimension, { readonly u: number; readonly source: string }>>>;
   /** The same for single quantities, by full id: what a workspace says of one goes before what it says of the dimension. */
   readonly ofQuantities?: Readonly<Record<string, { readonly u: number; readonly source: string }>>;
+  /** True where the workspace gives it a name that is refused: it is read where it can be, and proposed nowhere. */
+  readonly isRefused?: true;
 }
 
 /** A miss that players complain of: any one of these quantities off in this direction, as for a right-handed player. */

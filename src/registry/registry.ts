@@ -21,6 +21,7 @@ export interface Registry {
   /** The quantities that only this workspace has. */
   readonly own: readonly Quantity[];
   readonly methods: readonly Method[];
+  /** The workspace's own before the built-in ones. */
   readonly methodNames: readonly string[];
   /** The quantity with this full id, or undefined. */
   readonly find: (id: string) => Quantity | undefined;
@@ -90,7 +91,7 @@ function registryOf(
     quantities: all,
     own: all.slice(quantities.length),
     methods: [...byName.values()],
-    methodNames: [...byName.keys()],
+    methodNames: [...new Set([...own.map(({ name }) => name), ...byName.keys()])],
     broken: new Set(broken),
     ownMethods: new Map(own.map((method) => [method.name, method])),
     find: (id) => byId.get(id),

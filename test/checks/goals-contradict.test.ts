@@ -37,6 +37,13 @@ describe('goals-contradict', () => {
     });
   });
 
+  it('leaves a goal that cannot be to the check that says so', () => {
+    assertNone('goals-contradict', {
+      'lesson.swing.yaml': `${head}  - { carry: 1e9 m }\n  - { carry: 150 m }`,
+      ...student('right'),
+    });
+  });
+
   it('takes numbers that meet within how exactly they are read', () => {
     assertNone('goals-contradict', {
       'lesson.swing.yaml': `${head}  - { carry: 170 m }\n  - { carry: 178 m }`,
@@ -123,6 +130,27 @@ describe('goals-contradict', () => {
       'lesson.swing.yaml': one(
         '{ start: 5 deg right..7 deg right, curve: 10 m left..6 m right, finish: 3 m left..3 m right, carry: 140 m }',
       ),
+      ...student('right'),
+    });
+  });
+
+  it('marks a total distance far short of the carry, in one goal or in two', () => {
+    assertMarked('goals-contradict', {
+      'lesson.swing.yaml': `${head}  - { total: 120 m, carry: 150 m }
+#            ^^^^^ warning[goals-contradict]
+#                          ^^^^^ warning[goals-contradict]`,
+      ...student('right'),
+    });
+    assertMarked('goals-contradict', {
+      'lesson.swing.yaml': `${head}  - { total: 100..120 m }
+#            ^^^^^^^^^^ warning[goals-contradict]
+  - { carry: 150..160 m }
+#            ^^^^^^^^^^ warning[goals-contradict]`,
+      ...student('right'),
+    });
+    // A wedge may spin back.
+    assertNone('goals-contradict', {
+      'lesson.swing.yaml': `${head}  - { total: 90..92 m, carry: 95..97 m }`,
       ...student('right'),
     });
   });

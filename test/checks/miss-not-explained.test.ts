@@ -26,6 +26,16 @@ misses:
     assert.match(messageOf(analysis, 'miss-not-explained'), /the fault book has `open-face`/);
   });
 
+  it('tells of a miss that is stated twice once', () => {
+    assertMarked('miss-not-explained', {
+      'lesson.swing.yaml': `swing: 1
+faults_from: house.faults.yaml
+misses: [slice, slice]
+#        ^^^^^ hint[miss-not-explained]`,
+      'house.faults.yaml': house,
+    });
+  });
+
   it('says nothing without a fault book', () => {
     assertNone('miss-not-explained', 'swing: 1\nmisses: [slice]');
   });

@@ -6,7 +6,7 @@ import { marked } from '../marked.ts';
 import { practice, snapshotWith } from '../samples.ts';
 import { itemsAt, written } from './proposals.ts';
 
-const odd = ['laser: new', '[x] cam', 'a, b', 'it’s "new"'];
+const odd = ['@laser', '% cam', 'null', 'it’s "new"'];
 const workspace = `swingwright: 1
 methods:
 ${odd.map((name) => `  ${JSON.stringify(name)}: { meaning: new, uncertainty: { angle: 1 deg, length: 1 cm } }\n`).join('')}`;
@@ -15,7 +15,7 @@ student: tove.student.yaml
 date: 2026-05-30
 club: seven iron
 `;
-const lastTime = `${head}delivery: { face: "1 deg right by laser: new", path: '2 deg right by [x] cam' }\n`;
+const lastTime = `${head}delivery: { face: 1 deg right by @laser, path: 2 deg right by % cam }\n`;
 
 /** The lesson before, as it is read with these methods known. */
 const earlier = analyse(`${practice}tove/last.swing.yaml`, {
@@ -32,7 +32,7 @@ function wrongAfter(path: string, source: string, behind = ''): readonly (readon
   const files = { [`${practice}swingwright.yaml`]: workspace, [own]: text };
   const items = itemsAt(analyse(own, snapshotWith(files)), offset, { earlier });
   return items
-    .filter(({ textEdit: { newText } }) => /laser|cam\b|a, b|it’s/.test(newText))
+    .filter(({ textEdit: { newText } }) => /laser|% cam|null|it’s/.test(newText))
     .map((item) => {
       // What a new record leaves blank is filled in.
       const after = (written(text, item) + behind).replace(/: ("?) (?=\S)/g, ': $11 ');

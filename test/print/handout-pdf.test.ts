@@ -10,6 +10,12 @@ import { handoutPdf } from '../../src/print/handout-pdf.ts';
 import { isPrintable, printed } from '../../src/print/letters.ts';
 import { handoutFrom, handoutOfFiles, lesson, sampleRecords } from '../analysis/handouts.ts';
 
+interface StructNode {
+  readonly role: string;
+  readonly alt?: string;
+  readonly children: readonly (StructNode | { readonly id: string })[];
+}
+
 interface Read {
   readonly pages: number;
   readonly words: string;
@@ -87,6 +93,57 @@ describe('a handout as PDF', function () {
     ];
     assert.ok(Buffer.from(one.bytes).equals(Buffer.from(other.bytes)));
     assert.match(Buffer.from(one.bytes).toString('latin1'), /\(D:20260514120000Z\)/);
+  });
+
+  it('has a structure that can be read out: headings, paragraphs, pictures in words, in a language', async () => {
+    for (const [language, title, seen, picture] of [
+      ['en', 'What we saw', 'Hangs back (impact)', 'Stance width, address: now 47 cm'],
+      ['de', 'Was wir gesehen haben', 'Hangs back (im Treffmoment)', 'Standbreite, beim Ansprechen: jetzt'],
+    ] as const) {
+      const { bytes } = await handoutPdf(handoutOfFiles(lesson, { language }), 'file');
+      const document = await getDocument({ data: Uint8Array.from(bytes), verbosity: 0 }).promise;
+      const read: { role: string; text: string }[] = [];
+      const seenOnPage: string[] = [];
+      for (let n = 1; n <= document.numPages; n++) {
+        const page = await document.getPage(n);
+        const { items } = await page.getTextContent({ includeMarkedContent: true });
+        const texts = new Map<string, string>();
+        let [id, isMarked] = ['', false];
+        for (const item of items) {
+          if ('str' in item) {
+            if (isMarked) texts.set(id, (texts.get(id) ?? '') + item.str);
+            else if (item.str.trim() !== '') seenOnPage.push(item.str);
+          } else if (item.type === 'endMarkedContent') [id, isMarked] = ['', false];
+          else [id, isMarked] = [item.id ?? '', true];
+        }
+        const walk = (node: StructNode): void => {
+          const own = node.children.flatMap((child) => ('id' in child ? [texts.get(child.id) ?? ''] : []));
+          if (node.role !== 'Root') read.push({ role: node.role, text: node.alt ?? own.join(' ') });
+          for (const child of node.children) if ('children' in child) walk(child);
+        };
+        walk(await page.getStructTree());
+      }
+      const { info } = await document.getMetadata();
+      assert.equal((info as { Language?: string }).Language, language);
+      assert.deepEqual(await document.getMarkInfo(), {
+        Marked: true,
+        UserProperties: false,
+        Suspects: false,
+      });
+      await document.destroy();
+      // Nothing is drawn that is neither in the structure nor marked as no part of it.
+      assert.deepEqual(seenOnPage, []);
+      const at = (role: string, text: string): number =>
+        read.findIndex((one) => one.role === role && one.text.startsWith(text));
+      assert.ok(at('H1', 'Ansa') >= 0);
+      assert.ok(at('H2', title) > at('H1', 'Ansa'));
+      assert.ok(at('P', seen) > at('H2', title), JSON.stringify(read.slice(0, 12)));
+      assert.ok(
+        at('Figure', picture) > at('P', seen),
+        JSON.stringify(read.filter(({ role }) => role === 'Figure')),
+      );
+      assert.ok(!read.some(({ role, text }) => role === 'P' && text.trim() === ''));
+    }
   });
 
   it('stays one page with as much as a file can say, and tells when letters are missing', async () => {

@@ -10,7 +10,21 @@ function problemsIn(text: string): readonly string[] {
 }
 
 describe('a method of a workspace', () => {
-  for (const name of ['""', 'by wand', 'a ± b', 'a +- b', 'deg', 'right', '7 up', '3', '" "'])
+  for (const name of [
+    '""',
+    'by wand',
+    'a ± b',
+    'a +- b',
+    'deg',
+    'right',
+    '7 up',
+    '3',
+    '" "',
+    '"my: cam"',
+    '"a, b"',
+    '"[x] cam"',
+    '"{x}"',
+  ])
     it(`is not called ${name}`, () => {
       const problems = problemsIn(`methods: { ${name}: { uncertainty: { angle: 1 deg } } }`);
       assert.equal(problems.length, 1);

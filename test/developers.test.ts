@@ -60,8 +60,8 @@ describe('the worked examples of DEVELOPERS.md', function () {
       writeFileSync(file, language === 'ts' ? text : changed(readFileSync(file, 'utf8'), text));
     }
     run('node_modules/tsx/dist/cli.mjs', 'build/generate.ts');
-    const tests = blocks.map(({ path }) => path).filter((path) => path.endsWith('.test.ts'));
-    const names = 'carry-without-club|the mean speed';
+    const tests = blocks.map(({ path }) => path).filter((path) => path.startsWith('test/'));
+    const names = 'carry-without-club|the mean speed|table of quantities';
     const out = run(
       'node_modules/mocha/bin/mocha.js',
       ...tests,
@@ -72,5 +72,6 @@ describe('the worked examples of DEVELOPERS.md', function () {
     assert.match(out, /^ {2}carry-without-club$/m);
     assert.match(out, /explains carry-without-club/);
     assert.match(out, /^ {2}the mean speed$/m);
+    assert.match(out, /has exactly the quantities that files may use/);
   });
 });

@@ -20,7 +20,7 @@ export const goalsContradict: Check = {
   title: 'Goals that contradict each other',
   explanation: explain({
     found:
-      'Two goals for the same club ask for what no shot can be at once: a draw and a fade, a start to the left and one to the right, a straight shot and a curve of 15 m, two windows without a number in common, or a finish where no ball lands that starts and curves as asked.',
+      'Two goals for the same club ask for what no shot can be at once: a draw and a fade, a start to the left and one to the right, a straight shot and a curve of 15 m, two windows without a number in common, a finish where no ball lands that starts and curves as asked, or a total distance far short of the carry.',
     matters:
       'No plan can reach both, and none would be proposed. A goal that is a single number reaches as far as its ± or, without one, as its quantity is read without an instrument.',
     raises: `swing: 1
@@ -30,7 +30,7 @@ goals: [{ shape: draw, carry: 178 m }, { shape: fade }]`,
 club: hybrid
 goals: [{ shape: draw, carry: 178 m }, { carry: 170..180 m }]`,
     source:
-      'the meaning of the words in the trade, and how straight is straight: common practice, no source; where a ball lands follows from start, curve and carry by plain geometry.',
+      'the meaning of the words in the trade, and how straight is straight: common practice, no source; where a ball lands follows from start, curve and carry by plain geometry; no ball spins back by more than 10 m (judgement).',
   }),
   kinds: ['swing', 'student'],
   find: (subject) => {
@@ -56,7 +56,8 @@ goals: [{ shape: draw, carry: 178 m }, { carry: 170..180 m }]`,
     const unclubbed = asks.filter(({ goal }) => goal.club === undefined);
     const landings = [...byClub.keys()].flatMap((club) => {
       const own = club === undefined ? [] : asks.filter(({ goal }) => goal.club?.value === club);
-      return landingFindings([...own, ...unclubbed], subject);
+      const all = [...own, ...unclubbed];
+      return [...landingFindings(all, subject), ...runFindings(all, subject)];
     });
     return [...pairs, ...landings.filter(({ span }) => !told.has(span) && told.add(span))];
   },
@@ -93,6 +94,18 @@ function landingFindings(asks: readonly Ask[], subject: Subject): readonly RawFi
       subject,
     ),
   );
+}
+
+/** How far a ball spins back from where it came down, m, at the most: a judgement. */
+const mostBack = 10;
+
+/** A whole distance that ends before the ball comes down. */
+function runFindings(asks: readonly Ask[], subject: Subject): readonly RawFinding[] {
+  const extremes = extremesOf(asks);
+  const [carry] = extremes.get('flight.carry') ?? [];
+  const [, total] = extremes.get('flight.total') ?? [];
+  if (carry === undefined || total === undefined || total.max >= carry.min - mostBack) return [];
+  return [findingOf(carry, [total], subject), findingOf(total, [carry], subject)];
 }
 
 /** A shape beside start and finish of its own goal is held against the curve that they leave. */

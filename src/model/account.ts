@@ -5,6 +5,7 @@ import type { Agreement, PosteriorValue } from './agreement-result.ts';
 import { derive } from './derive.ts';
 import { leastRedundancy, type Outcome } from './elimination.ts';
 import { mirroredNumber, type Player } from './mirror.ts';
+import { isPossible } from './own-model.ts';
 import { mostOfWindows } from './posterior.ts';
 import type { Reconciliation } from './reconciliation.ts';
 import { denseRow, rowDot } from './rows.ts';
@@ -49,7 +50,14 @@ export function accountOf(situation: Situation): Account {
     const others = new Set([...off].filter((other) => !group.has(other)));
     if (!plain || !suffices(plain, implied, others)) expected.set(id, implied);
   }
-  const missing = new Map([...derivation.missing].filter(([id]) => !values.has(id)));
+  const missing = new Map(derivation.missing);
+  for (const numbers of [values, expected])
+    for (const [id, value] of numbers) {
+      if (value.kind === 'entered' || isPossible(value, situation)) continue;
+      numbers.delete(id);
+      missing.set(id, missing.get(id) ?? { id, needs: [] });
+    }
+  for (const id of values.keys()) missing.delete(id);
   return { situation, derivation: { values, expected, missing }, agreement, outcome };
 }
 

@@ -6,6 +6,7 @@ import { baseEstimate, propagate, type Base, type Estimate } from './estimate.ts
 import { inOrderOfMeasuring, isLeaf } from './leaves.ts';
 import { isOfUnknownHand, mirroredSituation, mirroredValue } from './mirror.ts';
 import { priorsFor } from './priors.ts';
+import { isPossible } from './own-model.ts';
 import { builtIn } from '../registry/registry.ts';
 import type { Context, Rule } from './rule.ts';
 import { rules as allRules } from './rules.ts';
@@ -50,9 +51,13 @@ export function derive(situation: Situation, rules: readonly Rule[] = allRules):
   }
 
   const settled = settle(workings, undefined);
+  const impossible = new Set<string>();
   const present = (id: string, rule: Rule, estimate: Estimate): Value | undefined => {
-    const value = registry.find(id) && derivedValue(id, rule, estimate);
-    return value && mirroredValue(value, situation);
+    const plain = registry.find(id) && derivedValue(id, rule, estimate);
+    const value = plain && mirroredValue(plain, situation);
+    if (!value || isPossible(value, situation)) return value;
+    impossible.add(id);
+    return undefined;
   };
   for (const [id, rule] of settled.chain) {
     const value = present(id, rule, settled.estimates.get(id)!);
@@ -69,7 +74,9 @@ export function derive(situation: Situation, rules: readonly Rule[] = allRules):
     const value = rule && present(id, rule, without.estimates.get(id)!);
     if (value) expected.set(id, value);
   }
-  return { values, expected, missing: missingFrom(workings, settled) };
+  const missing = new Map(missingFrom(workings, settled));
+  for (const id of impossible) if (!values.has(id)) missing.set(id, { id, needs: [] });
+  return { values, expected, missing };
 }
 
 function begin(situation: Situation, rules: readonly Rule[]): Workings {

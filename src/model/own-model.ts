@@ -1,5 +1,6 @@
 // What a workspace adds to the model: steps that give its own derived quantities, and relations that join the fit; knows no expression.
 import type { Rule } from './rule.ts';
+import type { Situation, Value } from './value.ts';
 
 /** left − right is 0 with the standard uncertainty u: one more measurement of a number that one more step gives. */
 export interface Relation {
@@ -30,4 +31,14 @@ export function relationId(name: string): string {
 /** The name of the relation with this id; undefined for the id of anything else. */
 export function relationNamed(id: string): string | undefined {
   return id.startsWith(prefix) ? id.slice(prefix.length) : undefined;
+}
+
+/**
+ * False of a derived quantity of the workspace's own that lies beyond its bounds: what is not possible is not so, and says most often
+ * that something near zero was divided by. Such a number is not told.
+ */
+export function isPossible({ id, value }: Value, { own, registry }: Situation): boolean {
+  const isOwn = own?.rules.some(({ outputs }) => outputs.includes(id)) === true;
+  const bounds = isOwn ? registry?.find(id)?.bounds : undefined;
+  return bounds === undefined || (value >= bounds.min && value <= bounds.max);
 }

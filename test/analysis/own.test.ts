@@ -50,6 +50,30 @@ describe('what a workspace has of its own', () => {
     assert.ok(Math.abs(derivation!.values.get('delivery.redoubled')!.value - 12 * degree) < 1e-9);
   });
 
+  it('gives no number beyond the bounds of a derived quantity, and says that none comes out', () => {
+    const own = `swingwright: 1
+derived:
+  delivery.slope: { is: delivery.path / (delivery.face - 1 deg), unit: ratio, bounds: -5..5 }
+  delivery.thousand: { is: delivery.path * 1000, unit: deg, bounds: -5..5 deg }
+  delivery.twice: { is: delivery.path * 2, unit: deg, bounds: -50..50 deg }
+checks:
+  steep: { when: delivery.slope > 4, message: 'slope {delivery.slope}' }
+`;
+    const analysis = all('swing: 1\ndelivery: { path: 2 deg right, face: 1 deg right }\n', own);
+    const { values, expected, missing } = analysis.derivation!;
+    for (const id of ['delivery.slope', 'delivery.thousand']) {
+      assert.deepEqual([values.has(id), expected.has(id)], [false, false], id);
+      assert.deepEqual(missing.get(id)?.needs, [], id);
+    }
+    assert.ok(values.has('delivery.twice') && !missing.has('delivery.twice'));
+    assert.ok(!codesOf(analysis).includes('own/steep'));
+    const near = all(
+      'swing: 1\ndelivery: { path: 2 deg right ± 0.1 deg, face: 1.5 deg right ± 0.1 deg }\n',
+      own,
+    );
+    assert.ok(Math.abs(near.derivation!.values.get('delivery.slope')!.value - 4) < 0.5);
+  });
+
   it('mirrors what is lateral for a left-handed player', () => {
     const left = analyseFiles({
       'lesson.swing.yaml': lesson,

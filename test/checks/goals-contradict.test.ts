@@ -134,6 +134,27 @@ describe('goals-contradict', () => {
     });
   });
 
+  it('marks a total distance far short of the carry, in one goal or in two', () => {
+    assertMarked('goals-contradict', {
+      'lesson.swing.yaml': `${head}  - { total: 120 m, carry: 150 m }
+#            ^^^^^ warning[goals-contradict]
+#                          ^^^^^ warning[goals-contradict]`,
+      ...student('right'),
+    });
+    assertMarked('goals-contradict', {
+      'lesson.swing.yaml': `${head}  - { total: 100..120 m }
+#            ^^^^^^^^^^ warning[goals-contradict]
+  - { carry: 150..160 m }
+#            ^^^^^^^^^^ warning[goals-contradict]`,
+      ...student('right'),
+    });
+    // A wedge may spin back.
+    assertNone('goals-contradict', {
+      'lesson.swing.yaml': `${head}  - { total: 90..92 m, carry: 95..97 m }`,
+      ...student('right'),
+    });
+  });
+
   it('marks a shape against a finish on the other side, for the hand that plays', () => {
     const goals = `${head}  - { shape: pull draw }
 #            ^^^^^^^^^ warning[goals-contradict]

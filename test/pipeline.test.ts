@@ -216,10 +216,10 @@ describe('in a pipeline', () => {
   });
 
   it('a badge says what is wrong, and that nothing is', () => {
-    const badge = (files: Readonly<Record<string, string>>): unknown =>
+    const badge = (files: Readonly<Record<string, string>>, ...paths: readonly string[]): unknown =>
       withFolder(
         files,
-        (folder) => JSON.parse(swingwright(['check', '--format', 'badge'], folder).out) as unknown,
+        (folder) => JSON.parse(swingwright(['check', '--format', 'badge', ...paths], folder).out) as unknown,
       );
     assert.deepEqual(badge(clean), {
       schemaVersion: 1,
@@ -235,6 +235,8 @@ describe('in a pipeline', () => {
       color: 'red',
       isError: true,
     });
+    const { message, color } = badge(clean, '.', 'gone.swing.yaml') as { message: string; color: string };
+    assert.deepEqual([message, color], ['1 file not read', 'yellow']);
     assert.deepEqual(badge({}), {
       schemaVersion: 1,
       label: 'lessons',

@@ -7,7 +7,7 @@ export const noValueYet = fromProblems({
   severity: 'hint',
   title: 'No value yet',
   explanation: explain({
-    found: 'The key stands without a value.',
+    found: 'The key stands without a value, or a unit, a direction or a method without a number.',
     matters: 'Nothing is derived from it and nothing is wrong; it is a place to fill in.',
     raises: `delivery:
   attack:`,

@@ -19,7 +19,7 @@ import { findingJson, type KnownReport } from './report.ts';
 export const formats = ['text', 'lines', 'json', 'sarif', 'junit', 'badge'] as const;
 export type Format = (typeof formats)[number];
 
-const writers: Record<Format, (reports: readonly KnownReport[]) => string> = {
+const writers: Record<Format, (reports: readonly KnownReport[], unread: number) => string> = {
   text: textReport,
   lines: linesReport,
   json: (reports) =>
@@ -67,7 +67,7 @@ export async function check(
   progress.end();
   for (const { path, reason } of unread)
     process.stderr.write(`swingwright: cannot check \`${printable(path)}\`: ${printable(reason)}.\n`);
-  if (reports.length > 0 || format !== 'text') process.stdout.write(writers[format](reports));
+  if (reports.length > 0 || format !== 'text') process.stdout.write(writers[format](reports, unread.length));
   if (unread.length > 0) return 2;
   return reports.some(({ findings }) => findings.some(({ severity }) => severity === 'error')) ? 1 : 0;
 }

@@ -1,5 +1,5 @@
 // The `draw` command: the pictures of one record as SVG files.
-import { mkdir, writeFile } from 'node:fs/promises';
+import { writeFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { URI } from 'vscode-uri';
 import { svgOf } from '../draw/picture.tsx';
@@ -7,6 +7,7 @@ import { pictures, sheetsOf } from '../draw/pictures.tsx';
 import { themes, type ThemeName } from '../draw/theme.ts';
 import { checkpoints, type Checkpoint } from '../registry/quantity.ts';
 import { printable } from './formats/text.ts';
+import { makeFolder } from '../disk/make-folder.ts';
 import { analyseRecord } from './record.ts';
 
 export const pictureNames: readonly string[] = pictures.map(({ name }) => name);
@@ -38,7 +39,7 @@ export async function drawCommand(
     const file = join(out, `${record}.${sheet.name}${at}.svg`);
     const svg = svgOf(sheet.draw(themes[theme]));
     try {
-      await mkdir(out, { recursive: true });
+      await makeFolder(out);
       await writeFile(file, `<?xml version="1.0" encoding="UTF-8"?>\n${svg}\n`);
     } catch (error) {
       const reason = error instanceof Error ? error.message : String(error);

@@ -1,73 +1,15 @@
-// The `git-setup` command: tells git to merge and to show Swingwright's files by value, in one repository.
-import { execFile } from 'node:child_process';
-import { readFile, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
-import { promisify } from 'node:util';
+// The `git-setup` command: has git set up in the repository of a folder, and says so.
+import { setUpGit } from '../disk/git-setup.ts';
 import { printable } from './formats/text.ts';
 
-const patterns = [
-  '*.swing.yaml',
-  '*.student.yaml',
-  '*.template.yaml',
-  '*.faults.yaml',
-  '*.review.yaml',
-  'swingwright.yaml',
-] as const;
-
-/** Without marks git would leave one edit there as if it were both. */
-const mergeByLine = 'git merge-file --marker-size=%L -L ours -L base -L theirs %A %O %B';
-
-/**
- * How git calls this program, through a shell: the same words for everybody, so that the settings can be read. Where the program is
- * not on the path (that of a window is often shorter than a terminal's), or fails, git merges by line and shows the file as it stands.
- */
-const settings: readonly (readonly [string, string])[] = [
-  ['merge.swingwright.name', 'Swingwright, by value'],
-  [
-    'merge.swingwright.driver',
-    `swingwright merge %O %A %B --mark-length %L --ours ours --theirs theirs; code=$?; test $code -lt 2 && exit $code; ${mergeByLine}`,
-  ],
-  [
-    'diff.swingwright.textconv',
-    'values() { command -v swingwright >/dev/null && swingwright values -- "$1" || cat -- "$1"; }; values',
-  ],
-  ['diff.swingwright.cachetextconv', 'false'],
-];
-
-/** 0 where both are set, 2 where there is no repository or something cannot be written. Lines that are there stay. */
+/** 0 where git is set up, 2 where there is no repository or something cannot be written. */
 export async function gitSetupCommand(folder: string): Promise<number> {
-  const git = async (...args: string[]): Promise<string> =>
-    (await promisify(execFile)('git', ['-C', folder, ...args])).stdout.trim();
-  let top: string;
-  try {
-    top = await git('rev-parse', '--show-toplevel');
-  } catch (error) {
-    const isMissing = error instanceof Error && 'code' in error && error.code === 'ENOENT';
-    return refuse(
-      isMissing
-        ? 'git was not found; expected it on the path.'
-        : `Found no git repository at \`${folder}\`; expected one, as \`git init\` makes it.`,
-    );
+  const { kind, words } = await setUpGit(folder);
+  const lines = words.map(printable);
+  if (kind === 'refused') {
+    process.stderr.write(`swingwright: ${lines.join(' ')}\n`);
+    return 2;
   }
-  try {
-    const file = join(top, '.gitattributes');
-    const before = await readFile(file, 'utf8').catch(() => '');
-    const wanted = patterns.map((pattern) => `${pattern} diff=swingwright merge=swingwright`);
-    const missing = wanted.filter((line) => !before.split(/\r?\n/).includes(line));
-    const start = before === '' || before.endsWith('\n') ? before : `${before}\n`;
-    if (missing.length > 0) await writeFile(file, `${start}${missing.join('\n')}\n`);
-    for (const [key, value] of settings) await git('config', '--local', key, value);
-    const said = missing.length > 0 ? `Added ${missing.length} lines to` : 'Nothing was missing in';
-    process.stdout.write(
-      `${said} .gitattributes, which belongs into the repository.\nSet git to merge and to show these files by value, in this clone; every other clone runs this command once too.\n`,
-    );
-    return 0;
-  } catch (error) {
-    return refuse(`cannot set up git: ${error instanceof Error ? error.message : String(error)}.`);
-  }
-}
-
-function refuse(message: string): number {
-  process.stderr.write(`swingwright: ${printable(message)}\n`);
-  return 2;
+  process.stdout.write(`${lines.join('\n')}\n`);
+  return 0;
 }

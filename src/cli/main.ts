@@ -254,6 +254,6 @@ function collect(code: string, before: readonly string[]): readonly string[] {
 }
 
 function nonEmpty(value: string): string {
-  if (value === '') throw new InvalidArgumentError('expected the path of a record.');
+  if (value === '') throw new InvalidArgumentError('expected at least one character.');
   return value;
 }

@@ -32,7 +32,7 @@ export function addNewCommands(
   fresh
     .command('student')
     .description("make a student's file")
-    .argument('<name>', 'what the student is called', nonEmpty)
+    .argument('<name>', 'what the student is called')
     .addOption(
       new Option('--hand <hand>', 'the hand that the student plays with')
         .choices(['left', 'right'])

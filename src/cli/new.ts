@@ -1,5 +1,5 @@
 // The `new` commands: a practice, a student, the next record; they make files and never write over one.
-import { mkdir, readdir, stat, writeFile } from 'node:fs/promises';
+import { readdir, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, resolve } from 'node:path';
 import { URI } from 'vscode-uri';
 import { createCache } from '../analysis/cache.ts';
@@ -18,8 +18,10 @@ import type { NewFile } from '../analysis/new-text.ts';
 import type { FileState } from '../analysis/result.ts';
 import { settle } from '../analysis/settle.ts';
 import { listFolder, loadFile, toPath, toUri } from '../disk/files.ts';
+import { makeFolder } from '../disk/make-folder.ts';
 import { quote } from '../measure/quote.ts';
 import { isDate } from '../record/date.ts';
+import { lastNameIn } from '../record/reference.ts';
 import { printable } from './formats/text.ts';
 
 /** 0 where files were made or all of them were there already, 2 where one could not be written. */
@@ -49,7 +51,14 @@ export async function newStudentCommand(name: string, options: StudentOptions): 
   if (wrong !== undefined) return refuse(wrong);
   const wish: StudentWish = { name, hand, stature, born, clubs, injuries };
   const folder = studentFolder(toUri(options.in), fileNameOf(name, 'student'));
-  return writeAll([newStudent(wish, folder, await namesIn(folder))], 'refuse');
+  const file = newStudent(wish, folder, await namesIn(folder));
+  const code = await writeAll([file], 'refuse');
+  const usual = fileNameOf(name, 'student') + studentSuffix;
+  if (code === 0 && lastNameIn(file.uri) !== usual)
+    process.stdout.write(
+      `${printable(quote(usual))} was there already: use that one for the same student.\n`,
+    );
+  return code;
 }
 
 export interface RecordOptions {
@@ -68,7 +77,11 @@ export async function newRecordCommand(
   const cache = createCache();
   const analysis = await settle(uri, files, loadFile, signal, cache);
   const { document, subject } = analysis;
-  if (document.kind !== 'student' || files.get(uri)?.kind !== 'text')
+  const state = files.get(uri);
+  if (state?.kind === 'missing')
+    return refuse(`Found no file ${quote(path)}; expected a student's file that is there.`);
+  if (state?.kind === 'unreadable') return refuse(`Cannot read ${quote(path)}: ${state.reason}.`);
+  if (document.kind !== 'student')
     return refuse(`Found ${quote(path)}; expected a student's file that ends in \`${studentSuffix}\`.`);
   const bag = [...document.bag.keys()];
   if (club !== undefined && !document.bag.has(club))
@@ -99,7 +112,7 @@ async function writeAll(files: readonly NewFile[], whenThere: 'keep' | 'refuse')
     const file = URI.parse(uri).fsPath;
     const shown = printable(toPath(uri));
     try {
-      await mkdir(dirname(file), { recursive: true });
+      await makeFolder(dirname(file));
       // Where a cursor would stand, a space waits for it; on a disk there is none.
       await writeFile(file, text.replace(/ +$/gm, ''), { flag: 'wx' });
       process.stdout.write(`Made ${shown}.\n`);

@@ -1,5 +1,5 @@
 // The `schema` command: writes the JSON Schemas of a folder's files, the workspace's own quantities included.
-import { mkdir, writeFile } from 'node:fs/promises';
+import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import faults from '../../schemas/faults.schema.json' with { type: 'json' };
 import review from '../../schemas/review.schema.json' with { type: 'json' };
@@ -9,6 +9,7 @@ import template from '../../schemas/template.schema.json' with { type: 'json' };
 import workspace from '../../schemas/workspace.schema.json' with { type: 'json' };
 import { workspaceCandidates } from '../analysis/workspace.ts';
 import { loadFile, toPath, toUri } from '../disk/files.ts';
+import { makeFolder } from '../disk/make-folder.ts';
 import type { FileKind } from '../record/document.ts';
 import type { JsonSchema } from '../record/notation-schema.ts';
 import { schemaWith } from '../record/own-schema.ts';
@@ -31,7 +32,7 @@ export async function schemaCommand(folder: string, out: string, signal: AbortSi
   const registry = await registryFor(folder, signal);
   if (typeof registry === 'string') return refuse(registry);
   try {
-    await mkdir(out, { recursive: true });
+    await makeFolder(out);
     for (const kind of Object.keys(schemas) as FileKind[]) {
       const path = join(out, `${kind}.schema.json`);
       const schema = schemaWith(kind, schemas[kind], registry);

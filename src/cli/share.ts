@@ -1,11 +1,12 @@
 // The `share` command: copies of records, and of what they refer to, in which nobody can be found, in a folder of their own.
 import { randomInt } from 'node:crypto';
-import { mkdir, readdir, writeFile } from 'node:fs/promises';
+import { readdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { partWords, type PrivatePart } from '../analysis/share-parts.ts';
 import { share, type ShareResult } from '../analysis/share.ts';
 import { shareSources } from '../analysis/share-sources.ts';
 import { findFiles } from '../disk/files.ts';
+import { makeFolder } from '../disk/make-folder.ts';
 import { kindOf } from '../record/kind.ts';
 import { printable } from './formats/text.ts';
 import { practiceAround } from './practice.ts';
@@ -40,7 +41,7 @@ export async function shareCommand(
   for (const { path, text } of shared.files) {
     const file = join(out, path);
     try {
-      await mkdir(dirname(file), { recursive: true });
+      await makeFolder(dirname(file));
       await writeFile(file, text, { flag: 'wx' });
     } catch (error) {
       return refuse(`cannot write \`${file}\`: ${error instanceof Error ? error.message : String(error)}.`);

@@ -14,6 +14,7 @@ import { listenForAnalyses } from './analysed.ts';
 import { registerBesidePages } from './beside-pages.ts';
 import { registerHandouts } from './handout.ts';
 import { registerCalibration } from './calibration.ts';
+import { registerGitSetup } from './git-setup.ts';
 import { explainCommand, pageAddress, registerExplanations, whyCommand } from './explanations.ts';
 import { listFiles, readFile } from './files.ts';
 import { registerNextEmpty } from './next-empty.ts';
@@ -75,6 +76,7 @@ export async function runClient(
     analyses,
     reviewChanges,
     registerCalibration(client),
+    registerGitSetup(client),
     registerExplanations(client),
     registerPredictions(client),
     pages.restoring,

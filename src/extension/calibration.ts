@@ -2,10 +2,12 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { calibrateRequest, type CalibrateParams, type CalibrateResult } from '../server/protocol.ts';
+import { chooseFolder } from './files.ts';
 
 export function registerCalibration(client: BaseLanguageClient): vscode.Disposable {
   return vscode.commands.registerCommand('swingwright.calibrate', async (chosen: unknown) => {
-    const folder = chosen instanceof vscode.Uri ? chosen : await chooseFolder();
+    const none = vscode.l10n.t('Open a folder with records and shots first.');
+    const folder = chosen instanceof vscode.Uri ? chosen : await chooseFolder(none);
     if (folder === undefined) return;
     const records = await vscode.workspace.findFiles(
       new vscode.RelativePattern(folder, '**/*.swing.yaml'),
@@ -25,14 +27,6 @@ export function registerCalibration(client: BaseLanguageClient): vscode.Disposab
     );
     await offer(result);
   });
-}
-
-async function chooseFolder(): Promise<vscode.Uri | undefined> {
-  const folders = vscode.workspace.workspaceFolders ?? [];
-  if (folders.length > 1) return (await vscode.window.showWorkspaceFolderPick())?.uri;
-  if (folders[0] === undefined)
-    void vscode.window.showInformationMessage(vscode.l10n.t('Open a folder with records and shots first.'));
-  return folders[0]?.uri;
 }
 
 async function offer({ lines, workspace, isThere, edit }: CalibrateResult): Promise<void> {

@@ -21,3 +21,11 @@ export async function readFile(uri: vscode.Uri): Promise<FileState> {
     return { kind: 'unreadable', reason: error instanceof Error ? error.message : String(error) };
   }
 }
+
+/** The folder that is open, or the one that is picked of several; `none` is said where there is none. */
+export async function chooseFolder(none: string): Promise<vscode.Uri | undefined> {
+  const folders = vscode.workspace.workspaceFolders ?? [];
+  if (folders.length > 1) return (await vscode.window.showWorkspaceFolderPick())?.uri;
+  if (folders[0] === undefined) void vscode.window.showInformationMessage(none);
+  return folders[0]?.uri;
+}

@@ -5,13 +5,7 @@ import { changeSummaryRequest, type ChangeSummaryParams, type PageSide } from '.
 import { showComparison } from './beside-pages.ts';
 import type { Pages } from './pages.ts';
 import { revisionsOf, type PastRevision } from './git-revisions.ts';
-
-interface Row {
-  /** Undefined of the record as it stands now. */
-  readonly revision: PastRevision | undefined;
-  /** The version before it; undefined of the first one. */
-  readonly before: PastRevision | undefined;
-}
+import { rowsOf, summaryOf, type Row } from './revision-rows.ts';
 
 const view = 'swingwright.revisions';
 
@@ -22,12 +16,10 @@ export function registerRevisions(client: BaseLanguageClient, pages: Pages): vsc
 
   const rows = async (): Promise<readonly Row[]> => {
     if (record === undefined) return [];
-    const found = await revisionsOf(record);
-    const none = found.length === 0 ? vscode.l10n.t('No commit holds this record yet.') : '';
-    tree.message = typeof found === 'string' ? found : none;
-    if (typeof found === 'string' || found.length === 0) return [];
-    const now: Row = { revision: undefined, before: found[0] };
-    return [now, ...found.map((revision, i): Row => ({ revision, before: found[i + 1] }))];
+    const none = vscode.l10n.t('No commit holds this record yet.');
+    const { rows: found, message } = rowsOf(await revisionsOf(record), none);
+    tree.message = message;
+    return found;
   };
 
   const sideOf = (revision: PastRevision | undefined): PageSide => {
@@ -40,13 +32,8 @@ export function registerRevisions(client: BaseLanguageClient, pages: Pages): vsc
     };
   };
 
-  const summaryOf = async (
-    revision: PastRevision | undefined,
-    before: PastRevision | undefined,
-  ): Promise<string> => {
+  const changedSince = async (before: PastRevision, revision: PastRevision | undefined): Promise<string> => {
     if (record === undefined) return '';
-    // The first one, the oldest of a shallow clone, or the last that git was asked for.
-    if (before === undefined) return vscode.l10n.t('the oldest version here');
     const params: ChangeSummaryParams = { first: sideOf(before), second: sideOf(revision) };
     const summary = await client.sendRequest<string | null>(changeSummaryRequest, params);
     return summary ?? vscode.l10n.t('one of the two versions cannot be read');
@@ -56,10 +43,11 @@ export function registerRevisions(client: BaseLanguageClient, pages: Pages): vsc
     onDidChangeTreeData: changed.event,
     getChildren: (row) => (row === undefined ? rows().then((all) => [...all]) : []),
     // Only of rows that are seen is it asked what they changed.
-    getTreeItem: async ({ revision, before }) => {
+    getTreeItem: async (row) => {
+      const { revision, before } = row;
       const label = revision?.subject ?? vscode.l10n.t('As it stands now');
       const item = new vscode.TreeItem(label);
-      const summary = await summaryOf(revision, before);
+      const summary = await summaryOf(row, vscode.l10n.t('the oldest version here'), changedSince);
       item.description = [revision?.day ?? '', summary].filter((words) => words !== '').join('  ');
       item.tooltip = [label, revision?.hash.slice(0, 12) ?? '', summary]
         .filter((words) => words !== '')

@@ -11,11 +11,15 @@ export interface ExpressionContinuation {
   readonly proposals: readonly Proposal[];
 }
 
+/** What an expression says: a condition or a number, or that two numbers are alike, `left ≈ right ± u`. */
+export type Saying = 'expression' | 'relation';
+
 /** `quantities` in the order in which they are proposed. */
 export function continueExpression(
   value: string,
   at: number,
   quantities: readonly Quantity[],
+  saying: Saying = 'expression',
 ): ExpressionContinuation {
   const find = (id: string): Quantity | undefined => quantities.find((one) => one.id === id);
   const before = value.slice(0, at);
@@ -23,6 +27,7 @@ export function continueExpression(
   const start = at - name.length;
   const end = at + (/^[\w.]*/.exec(value.slice(at))?.[0].length ?? 0);
   const previous = before.slice(0, start).trimEnd();
+  const operators = (lead: string): Proposal[] => signsAfter(before, value.slice(at), saying, lead);
   if (/(?:^|[^\w.])[\d.]+$/.test(previous)) {
     // Between its digits, and before its unit, a number takes nothing more.
     const rest = value.slice(at);
@@ -61,15 +66,27 @@ export function continueExpression(
         kind: 'function',
         detail: 'function',
       })),
-      { label: 'not', text: 'not (', kind: 'operator' },
+      ...(saying === 'relation' ? [] : [{ label: 'not', text: 'not (', kind: 'operator' as const }]),
     ],
   };
 }
 
-function operators(lead: string): Proposal[] {
-  return ['<', '>', '<=', '>=', '+', '-', '*', '/', 'and', 'or'].map((sign) => ({
+const arithmetic = ['+', '-', '*', '/'];
+
+/** A relation compares its two sides once, and says once how far they may be apart. */
+function signsAfter(before: string, after: string, saying: Saying, lead: string): Proposal[] {
+  const isThere = (sign: RegExp): boolean => sign.test(before) || sign.test(after);
+  const isHalved = isThere(/≈|=/);
+  const next = isHalved ? (isThere(/±|\+-/) ? [] : ['±']) : ['≈'];
+  const signs =
+    saying === 'relation' ? [...next, ...arithmetic] : ['<', '>', '<=', '>=', ...arithmetic, 'and', 'or'];
+  return signs.map((sign) => ({
     label: sign,
     text: `${lead}${sign} `,
     kind: 'operator',
+    ...(filters[sign] === undefined ? {} : { filter: filters[sign] }),
   }));
 }
+
+/** What keyboards have in their place. */
+const filters: Readonly<Record<string, string>> = { '≈': '≈ ~=', '±': '± +-' };

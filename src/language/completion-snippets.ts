@@ -1,5 +1,6 @@
 // Proposes whole stretches with places to fill in: a record, a checkpoint, a fault, a change, a window, a long form, a goal; only where they are asked for by name.
 import { stepOf } from '../record/lines.ts';
+import { isPlainWord } from '../record/plain-word.ts';
 import { checkpoints, type Quantity } from '../registry/quantity.ts';
 import { clubKinds, shapeWords } from './completion-vocabulary.ts';
 import { habitOf, wantedIds } from './completion-habits.ts';
@@ -14,9 +15,13 @@ import type { Desire } from './completion.ts';
 interface Stops {
   readonly gap: (words?: string) => string;
   readonly choice: (words: readonly string[]) => string;
+  /** A choice that is come to after everything else. */
+  readonly last: (words: readonly string[]) => string;
 }
 
 const mostChoices = 12;
+/** Beyond all that a form has; places are gone through in the order of their numbers. */
+const mostStops = 1000;
 
 /** Snippets that put keys into the mapping at `path`. */
 export function proposeMappings(desire: Desire, path: Path): Proposal[] {
@@ -51,7 +56,8 @@ export function proposeForms(desire: Desire, path: Path): Proposal[] {
 
 function newRecord(desire: Desire): Proposal {
   const { newline, today, earlier, analysis } = desire;
-  const { gap, choice } = stops();
+  const marks = stops();
+  const { gap, choice } = marks;
   const paths = (kind: 'student' | 'template' | 'faults', usual: string | undefined): string =>
     choice(proposeFiles(kind, desire, [usual]).map(({ text }) => text));
   const lines = [
@@ -66,7 +72,7 @@ function newRecord(desire: Desire): Proposal {
     (id) => analysis.subject.registry.find(id)?.section !== 'conditions',
   );
   const asked = measured.length > 0 ? measured : wantedIds(analysis, earlier);
-  const tree = measuredLines(asked, desire, { gap, choice });
+  const tree = measuredLines(asked, desire, marks);
   return snippet(
     'new record',
     [...lines, ...tree].join(newline),
@@ -164,16 +170,15 @@ function measuredLines(asked: readonly string[], desire: Desire, marks: Stops): 
   return lines;
 }
 
-/** A number to fill in, with the unit, direction and method that are usual. */
-function blank(quantity: Quantity, desire: Desire, { gap, choice }: Stops): string {
+/** A number to fill in, with the unit, direction and method that are usual; in quotes where YAML could not read them without it. */
+function blank(quantity: Quantity, desire: Desire, { gap, last }: Stops): string {
   const habit = habitOf(quantity, desire);
   const number = gap();
-  const [direction] = habit.directions;
-  const word = direction === undefined ? '' : ` ${habit.isOneSided ? direction : choice(habit.directions)}`;
+  const words = opposites(quantity, habit.directions);
+  const word = turn(habit.isOneSided ? words.slice(0, 1) : words, last);
   const unit = habit.unit === '' ? '' : ` ${habit.unit}`;
-  if (habit.method === undefined) return `${number}${escapeSnippet(unit)}${word}`;
-  const by = ` by ${habit.method}`;
-  return asValue(`0${by}`, '', 'block') === `0${by}`
+  const by = habit.method === undefined ? '' : ` by ${habit.method}`;
+  return unit + by === '' || isPlainWord((unit + by).trim(), 'block')
     ? `${number}${escapeSnippet(unit)}${word}${escapeSnippet(by)}`
     : `"${number}${escapeSnippet(unit)}${word}${escapeSnippet(asValue(by, '"', 'block'))}"`;
 }
@@ -219,15 +224,26 @@ function goal(desire: Desire): Proposal {
 function window(quantity: Quantity, desire: Desire): Proposal {
   const { gap, choice } = stops();
   const { unit, directions } = habitOf(quantity, desire);
-  const text = `{ window: ${gap('0')}..${gap('1')} ${escapeSnippet(unit)}${turn(directions, choice)}, strict: ${choice(['gentle', 'firm'])}, source: ${gap('common practice')} }`;
+  const text = `{ window: ${gap('0')}..${gap('1')} ${escapeSnippet(unit)}${turn(opposites(quantity, directions), choice)}, strict: ${choice(['gentle', 'firm'])}, source: ${gap('common practice')} }`;
   return snippet('a window', text, 'with strictness and source', 'window');
 }
 
 function longForm(quantity: Quantity, desire: Desire): Proposal {
   const { gap, choice } = stops();
   const { unit, directions, methods } = habitOf(quantity, desire);
-  const text = `{ value: ${gap('0')}${unit === '' ? '' : ` ${escapeSnippet(unit)}`}${turn(directions, choice)}, by: ${choice(methods.map((name) => asValue(name, '', 'flow')))}, note: "${gap()}" }`;
+  const text = `{ value: ${gap('0')}${unit === '' ? '' : ` ${escapeSnippet(unit)}`}${turn(opposites(quantity, directions), choice)}, by: ${choice(methods.map((name) => asValue(name, '', 'flow')))}, note: "${gap()}" }`;
   return snippet('the long form', text, 'value, method and note', 'long form');
+}
+
+/** One word for each direction, the likeliest first: `back` says nothing else than `backward`. */
+function opposites({ directions }: Quantity, words: readonly string[]): readonly string[] {
+  const meanings = new Map<string, string>();
+  for (const word of words) {
+    const found = directions.find((one) => one.word === word);
+    const meaning = `${found?.sign} ${found?.bearing}`;
+    if (!meanings.has(meaning)) meanings.set(meaning, word);
+  }
+  return [...meanings.values()];
 }
 
 function turn(directions: readonly string[], choice: Stops['choice']): string {
@@ -260,9 +276,13 @@ function snippet(label: string, text: string, detail: string, filter: string): P
 function stops(): Stops {
   let count = 0;
   const gap = (words = ''): string => `\${${++count}:${escapeSnippet(words)}}`;
-  const choice = (words: readonly string[]): string => {
-    const shown = words.slice(0, mostChoices).map((word) => word.replace(/[\\,|$}]/g, '\\$&'));
-    return shown.length < 2 ? gap(words[0]) : `\${${++count}|${shown.join(',')}|}`;
-  };
-  return { gap, choice };
+  const offer = (words: readonly string[], number: number): string =>
+    `\${${number}|${words.map((word) => word.replace(/[\\,|$}]/g, '\\$&')).join(',')}|}`;
+  const choice = (words: readonly string[]): string =>
+    words.length < 2 ? gap(words[0]) : offer(words.slice(0, mostChoices), ++count);
+  const last = (words: readonly string[]): string =>
+    words.length < 2
+      ? escapeSnippet(words[0] ?? '')
+      : offer(words.slice(0, mostChoices), mostStops + ++count);
+  return { gap, choice, last };
 }

@@ -207,7 +207,10 @@ function valuesAt(desire: Desire, offset: number): Found {
   if (isMessage || isExpression(kind, path)) {
     const full = offset > word.end ? text.slice(word.start, offset) : value;
     const at = offset - word.start;
-    const found = isMessage ? continueMessage(full, at, desire) : continueExpression(full, at, ids(desire));
+    const saying = path[0] === 'relations' ? 'relation' : 'expression';
+    const found = isMessage
+      ? continueMessage(full, at, desire)
+      : continueExpression(full, at, ids(desire), saying);
     if (found === undefined) return { span: word, proposals: none };
     const span = { start: word.start + found.start, end: word.start + found.end };
     return { span, proposals: value === '' ? lead(before, found.proposals) : found.proposals };

@@ -93,11 +93,12 @@ export function keysInto(
     }
   }
   if (fresh.size === 0) return edits;
-  const own = insertion(document.text, node, fresh);
+  const own = insertion(document, node, fresh);
   return own && [...edits, own];
 }
 
-function insertion(text: string, node: OutlineNode, keys: Keys): RewriteEdit | undefined {
+function insertion(document: SwingRecord, node: OutlineNode, keys: Keys): RewriteEdit | undefined {
+  const { text } = document;
   const { nameSpan, span, children } = node;
   const value = text.slice(nameSpan.end, span.end);
   const last = children.at(-1);
@@ -107,12 +108,23 @@ function insertion(text: string, node: OutlineNode, keys: Keys): RewriteEdit | u
   }
   // A number or a list stands where the keys would go.
   if (last === undefined && !/^\s*:?\s*$/.test(value)) return undefined;
+  if (last === undefined && isInBraces(document, node))
+    return put(text.indexOf(':', nameSpan.end) + 1, ` { ${flow(keys)} }`);
   const feed = text.includes('\r\n') ? '\r\n' : '\n';
   const column = nameSpan.start - lineStart(text, nameSpan.start);
   const indent =
     last === undefined ? column + stepOf(text) : last.nameSpan.start - lineStart(text, last.nameSpan.start);
   const lines = block(keys, indent, stepOf(text)).map((line) => feed + line);
   return put(lineEnd(text, last === undefined ? nameSpan.end : endOf(text, last)), lines.join(''));
+}
+
+function isInBraces({ text, outline }: SwingRecord, { nameSpan }: OutlineNode): boolean {
+  if (/^(?:\s|#.*)*\{/.test(text)) return true;
+  const isAround = ({ nameSpan: name, span, children }: OutlineNode): boolean =>
+    name.end < nameSpan.start &&
+    nameSpan.start < span.end &&
+    (/^\s*:\s*\{/.test(text.slice(name.end, span.end)) || children.some(isAround));
+  return outline.some(isAround);
 }
 
 function block(keys: Keys, indent: number, step: number): readonly string[] {

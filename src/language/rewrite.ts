@@ -123,8 +123,8 @@ export function isReadWell({ subject: { problems } }: Analysis, { span }: Measur
   );
 }
 
-/** Every word and number of a reading but those that only give it its form. */
-const said = /[\p{L}\p{N}_%°′″]+(?:[.,][\p{N}]+)*/gu;
+/** Every word and number of a reading, also where nothing stands between them as in `120m`, but those that only give it its form. */
+const said = /\p{N}+(?:[.,]\p{N}+)*|[\p{L}_%°′″]+/gu;
 const ofForm: ReadonlySet<string> = new Set(['value', 'give_or_take', 'by']);
 
 /** Whether each word and number that stood there stands in the new text too, as often. */

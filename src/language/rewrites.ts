@@ -9,6 +9,7 @@ import { touches } from './places.ts';
 import { isReadWell, type Rewrite } from './rewrite.ts';
 import type { TextRange } from './shapes.ts';
 import { storePrediction } from './store-prediction.ts';
+import { takeDoubtBack } from './take-doubt-back.ts';
 import { stateUncertainty } from './state-uncertainty.ts';
 import { addWhatTemplateAsks } from './template-asks.ts';
 import { turnDirection } from './turn-direction.ts';
@@ -20,6 +21,7 @@ const ofMeasured: readonly ((analysis: Analysis, place: MeasuredPlace) => readon
   stateUncertainty,
   turnForm,
   markDoubtful,
+  takeDoubtBack,
 ];
 
 /** Of one measured thing at most: where a selection touches several, they are left alone. */

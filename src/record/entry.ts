@@ -1,13 +1,14 @@
 // Reads what stands after a quantity's key: short form, long form, or a list of either; knows no kind of file.
 import type { Measure, Notation, Parsed, ParseOptions, Problem, Span, Window } from '../measure/measure.ts';
 import { directionWords, presumedDirection } from '../measure/bare-direction.ts';
+import { lacksNumber } from '../measure/lacks-number.ts';
 import { parseLongForm, type PlacedText } from '../measure/long-form.ts';
 import { quote, quoteList } from '../measure/quote.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { Entry, Reading } from './document.ts';
 import { measureFrom } from './known-measures.ts';
-import { noValue } from './no-value.ts';
+import { noNumber, noValue } from './no-value.ts';
 import { isEmpty, valueAt, type MapTree, type Pair, type ScalarTree, type Tree } from './tree.ts';
 import { wordsAt } from './word.ts';
 
@@ -83,7 +84,12 @@ function readScalar(
     return undefined;
   }
   const { source } = scalar;
-  return place(measureFrom(source, notation, options), source, spanMover(scalar), notation, reader);
+  const parsed = measureFrom(source, notation, options);
+  if (parsed.value === undefined && lacksNumber(source, notation, options.methods)) {
+    reader.problems.push(noNumber(scalar));
+    return undefined;
+  }
+  return place(parsed, source, spanMover(scalar), notation, reader);
 }
 
 function readLongForm(tree: MapTree, pair: Pair, quantity: Quantity, reader: Reader): Reading | undefined {
@@ -91,10 +97,13 @@ function readLongForm(tree: MapTree, pair: Pair, quantity: Quantity, reader: Rea
   const value = scalarAt(tree, 'value');
   const isOdd = value !== undefined && isOddNumber(value.source);
   if (isOdd) reader.problems.push(oddNumber(value.source, value.span));
-  const isReadable = value !== undefined && typeof value.plain !== 'boolean' && !isOdd;
+  const { methodNames } = reader.registry;
+  const isBlank = value !== undefined && lacksNumber(value.source, quantity, methodNames);
+  if (isBlank) reader.problems.push(noNumber(value));
+  const isReadable = value !== undefined && typeof value.plain !== 'boolean' && !isOdd && !isBlank;
   const parts = [isReadable ? value : undefined, scalarAt(tree, 'give_or_take'), scalarAt(tree, 'by')];
   const [placedValue, giveOrTake, by] = parts.map((part, index) => placedText(part, index));
-  const parsed = parseLongForm({ value: placedValue, giveOrTake, by }, quantity, reader.registry.methodNames);
+  const parsed = parseLongForm({ value: placedValue, giveOrTake, by }, quantity, methodNames);
   const move = (span: Span): Span => {
     const part = parts[Math.floor(span.start / virtualRoom)];
     const base = Math.floor(span.start / virtualRoom) * virtualRoom;
@@ -163,10 +172,12 @@ function bareNumber(value: Measure | Window, { unit }: Notation): Problem {
   };
 }
 
+/** At the number with its unit, where the word is written: behind `2°` too. */
 function bareDirection(value: Measure | Window, notation: Notation, presumed: string): Problem {
+  const { start, end } = numbersOf(value);
   return {
     code: 'bare-direction',
-    span: numbersOf(value),
+    span: { start, end: Math.max(end, value.spans.unit?.end ?? end) },
     found: `no direction; read as ${quote(presumed)}`,
     expected: quoteList(directionWords(notation)),
   };

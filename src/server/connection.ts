@@ -45,10 +45,14 @@ import { analysedNotification, type AnalysedParams } from './sheet-protocol.ts';
 import {
   calibrateRequest,
   filePatterns,
+  gitSetupRequest,
   listRequest,
+  noGit,
   readRequest,
   type CalibrateParams,
   type FileState,
+  type GitSetupParams,
+  type GitSetupResult,
 } from './protocol.ts';
 import { createSettingCache } from './setting-cache.ts';
 import { hintsSection, hoversSection, readHints, readHovers } from './settings.ts';
@@ -57,6 +61,8 @@ import { hintsSection, hoversSection, readHints, readHovers } from './settings.t
 export interface Disk {
   readonly read: (uri: string) => Promise<FileState>;
   readonly list: (folder: string) => Promise<readonly string[]>;
+  /** Undefined where there is no git to be set up, as in a browser. */
+  readonly setUpGit?: (folder: string) => Promise<GitSetupResult>;
 }
 
 /** Milliseconds without a keystroke before findings are shown: shorter than a person notices, longer than a fast typist's gap. */
@@ -186,6 +192,10 @@ export function serve(connection: Connection, disk: Disk, print?: Print): void {
   serveOutcome(serving);
   serveBesidePages({ ...serving, normal });
   serveHandouts({ ...serving, normal, print });
+  connection.onRequest(gitSetupRequest, async ({ folder }: GitSetupParams): Promise<GitSetupResult> => {
+    if (disk.setUpGit !== undefined) return disk.setUpGit(folder);
+    return { kind: 'refused', words: [noGit] };
+  });
   serveProposals(serving);
   serveSheet(serving);
   serveReview(serving);

@@ -136,6 +136,20 @@ export interface CalibrateResult {
   readonly edit: { readonly range: TextRange; readonly newText: string } | null;
 }
 
+/** Client to server: has git merge and show our files by value in the repository of a folder. */
+export const gitSetupRequest = 'swingwright/gitSetup';
+export interface GitSetupParams {
+  /** The folder's URI. */
+  readonly folder: string;
+}
+export const noGit =
+  'Found a folder that git cannot reach from here; expected one on the disk of this computer, or of the remote host.';
+export interface GitSetupResult {
+  readonly kind: 'done' | 'refused';
+  /** Sentences. */
+  readonly words: readonly string[];
+}
+
 /** Client to server: the students of the open folders, by name. */
 export const studentsRequest = 'swingwright/students';
 export interface ListedStudent {

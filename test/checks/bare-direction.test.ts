@@ -21,7 +21,7 @@ describe('bare-direction', () => {
     const analysis = assertMarked(
       'bare-direction',
       `${address('9 cm by tape')}
-#                  ^ hint[bare-direction]`,
+#                  ^^^^ hint[bare-direction]`,
     );
     assert.equal(
       messageOf(analysis, 'bare-direction'),

@@ -26,6 +26,36 @@ date: 2026-05-14`,
     assert.match(messageOf(analysis, 'no-value-yet'), /`student`.*`club`/);
   });
 
+  it('marks a unit, a direction or a method that waits for its number, in any form', () => {
+    assertMarked(
+      'no-value-yet',
+      `swing: 1
+student: mira.student.yaml
+date: 2026-05-14
+club: hybrid
+checkpoints:
+  impact:
+    lead_shoulder:  cm ahead by video
+#                   ^^^^^^^^^^^^^^^^^ hint[no-value-yet]
+    shaft_lean: { value: deg forward, by: video }
+#                        ^^^^^^^^^^^ hint[no-value-yet]
+    hands: [ahead, 3 cm ahead]
+#           ^^^^^ hint[no-value-yet]`,
+    );
+  });
+
+  it('leaves what cannot be read to others', () => {
+    for (const value of ['cm ahead 7', 'ca. 7 cm', 'cm cm', '7 cm over', '..5 cm', 'm/s ahead'])
+      assertNone(
+        'no-value-yet',
+        `swing: 1
+student: mira.student.yaml
+date: 2026-05-14
+club: hybrid
+checkpoints: { impact: { hands: ${value} } }`,
+      );
+  });
+
   it('marks items that do not say what they are about, and takes those that do', () => {
     const analysis = assertMarked('no-value-yet', {
       'lesson.swing.yaml': `swing: 1

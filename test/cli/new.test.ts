@@ -33,9 +33,13 @@ describe('new', () => {
       assert.equal(code, 0);
       assert.match(out, /Kept swingwright\.yaml, which was there already\./);
       assert.equal(readFileSync(join(folder, 'swingwright.yaml'), 'utf8'), 'swingwright: 1\ncoverage: 2\n');
-      for (const name of ['2', '3']) {
-        assert.equal(swingwright(['new', 'student', 'Ansa'], folder).code, 0, name);
-      }
+      assert.equal(swingwright(['new', 'student', 'Ansa'], folder).code, 0);
+      const again = swingwright(['new', 'student', 'Ansa'], folder);
+      assert.equal(again.code, 0);
+      assert.equal(
+        again.out,
+        'Made students/ansa/ansa-2.student.yaml.\n`ansa.student.yaml` was there already: use that one for the same student.\n',
+      );
       assert.ok(
         readFileSync(join(folder, 'students/ansa/ansa-2.student.yaml'), 'utf8').includes('name: Ansa'),
       );
@@ -54,6 +58,15 @@ describe('new', () => {
         assert.match(err, /^swingwright: Found .*expected /, args.join(' '));
       }
       assert.match(swingwright(['check', '.'], folder).err, /it holds no Swingwright file/);
+    }));
+
+  it('says that there is no name, and that there is no such file', () =>
+    withFolder({ 'a.swing.yaml': 'swing: 1\n' }, (folder) => {
+      const said = (...args: string[]): string => swingwright(['new', ...args], folder).err;
+      assert.match(said('student', ''), /Found an empty name; expected the name of the student\./);
+      assert.match(said('record', 'ansa/ansa.student.yaml'), /Found no file `ansa\/ansa\.student\.yaml`/);
+      assert.match(said('record', 'a.swing.yaml'), /expected a student's file that ends in/);
+      assert.match(said('record', ''), /expected at least one character/);
     }));
 
   it('names the clubs of the bag where there is no such club', () =>

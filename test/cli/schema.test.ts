@@ -1,6 +1,6 @@
 // Tests of the `schema` command: its schemas take every sample and refuse slips, as a validator reads them that has no part in the build.
 import assert from 'node:assert/strict';
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Validator, type Schema } from '@cfworker/json-schema';
@@ -25,6 +25,24 @@ describe('swingwright schema', () => {
     }
   });
   after(() => rmSync(out, { recursive: true }));
+
+  it('says where no folder can be made, and does not go on trying', async function () {
+    if (process.platform !== 'linux') this.skip();
+    writeFileSync(join(out, 'file'), '');
+    try {
+      for (const [place, why] of [
+        ['/proc/nope/deeper', /cannot make the folder `\/proc\/nope\/deeper`: no folder can be made there/],
+        [join(out, 'file', 'below'), /a file stands where a folder above it would be/],
+        [join(out, 'file'), /a file of its name is there/],
+      ] as const) {
+        const { code, said } = await complaint(() => schemaCommand(samples, place, never));
+        assert.equal(code, 2);
+        assert.match(said, why);
+      }
+    } finally {
+      rmSync(join(out, 'file'));
+    }
+  });
 
   it('writes one for each kind of file, with an id and the version of the format', () => {
     assert.deepEqual([...ids.keys()].sort(), [
@@ -99,10 +117,21 @@ function wrong(validator: Validator, instance: unknown): readonly string[] {
 }
 
 async function quietly(run: () => Promise<number>): Promise<number> {
+  return (await complaint(run)).code;
+}
+
+async function complaint(
+  run: () => Promise<number>,
+): Promise<{ readonly code: number; readonly said: string }> {
   const streams = [process.stdout, process.stderr];
-  for (const stream of streams) stream.write = () => true;
+  let said = '';
+  for (const stream of streams)
+    stream.write = (words) => {
+      said += String(words);
+      return true;
+    };
   try {
-    return await run();
+    return { code: await run(), said };
   } finally {
     // The method itself is the prototype's; only what stands in for it goes.
     for (const stream of streams) Reflect.deleteProperty(stream, 'write');

@@ -24,6 +24,19 @@ describe('proposals in the workspace file', () => {
     }
   });
 
+  it('are the signs of a relation, each where it belongs, and none of a condition', () => {
+    const signs = (says: string): string[] =>
+      labels(`relations: { r: { says: ${says}$0 } }`).filter((label) =>
+        /^(?:[^\w%°.]+|and|or|not)$/.test(label),
+      );
+    assert.deepEqual(signs('delivery.face '), ['≈', '+', '-', '*', '/']);
+    assert.deepEqual(signs('2 * delivery.face '), ['≈', '+', '-', '*', '/']);
+    assert.deepEqual(signs('delivery.face ≈ delivery.path '), ['±', '+', '-', '*', '/']);
+    assert.deepEqual(signs('delivery.face = delivery.path ± 1 '), ['+', '-', '*', '/']);
+    assert.deepEqual(signs('delivery.face ≈ delivery.path ± 1 deg '), ['+', '-', '*', '/']);
+    assert.deepEqual(signs(''), []);
+  });
+
   it('are quantities behind `like` and behind the `at` of a check, and checkpoints behind that of a quantity', () => {
     assert.ok(labels('derived:\n  delivery.rock:\n    like: del$0').includes('delivery.wobble'));
     const at = labels('checks:\n  much:\n    at: $0');

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { parseDocument } from '../../src/record/parse.ts';
 import { contacts } from '../../src/registry/generated.ts';
 import type { SwingRecord } from '../../src/record/document.ts';
-import { earlier, head, labels, proposed, record, taken } from './proposals.ts';
+import { earlier, head, labels, proposed, record, taken, written } from './proposals.ts';
 
 describe('keys', () => {
   it('are those that the mapping lacks', () => {
@@ -223,7 +223,7 @@ describe('snippets', () => {
     assert.equal(document.student?.value, 'tove.student.yaml');
     assert.equal(document.date?.value, '2026-05-30');
     assert.match(text, /\n {4}stance_width: {2}cm by tape\n/);
-    const numbered = text.replace(/: {2}(?=\S)/g, ': 1 ');
+    const numbered = text.replace(/: ("?) (?=\S)/g, ': $11 ');
     const problems = parseDocument('swing', numbered).problems.map(({ code, found }) => `${code} ${found}`);
     assert.deepEqual(problems, []);
   });
@@ -240,7 +240,24 @@ describe('snippets', () => {
 
   it('make a checkpoint with the entries that the template asks for', () => {
     const text = taken(record, `${head}checkpoints:\n  imp$0`, 'impact with its entries');
-    assert.match(text, /\n {2}impact:\n {4}shaft_lean: {2}deg forward\n {4}lead_pressure: {2}%$/);
+    assert.match(text, /\n {2}impact:\n {4}shaft_lean: {2}deg forward\n {4}lead_pressure: " %"$/);
+  });
+
+  it('go from number to number, then to the directions, each of which is offered once', () => {
+    const turned = parseDocument(
+      'swing',
+      'swing: 1\ncheckpoints: { impact: { shaft_lean: 3 deg back, lead_shoulder: 2 cm ahead by video, hands: 1 cm behind } }\n',
+    ) as SwingRecord;
+    const { text, items } = proposed(record, `${head}checkpoints:\n  imp$0`, { earlier: turned });
+    const form = items.find(({ label }) => label === 'impact with its entries')!;
+    const stops = [...form.textEdit.newText.matchAll(/\$\{(\d+)([:|])([^}]*)\}/g)].toSorted(
+      (a, b) => Number(a[1]) - Number(b[1]),
+    );
+    const signs = stops.map(([, , sign]) => sign).join('');
+    assert.match(signs, /^::+\|+$/);
+    for (const [, , sign, words] of stops) if (sign === '|') assert.equal(words!.split(',').length, 2, words);
+    const passedBy = parseDocument('swing', written(text, form)).problems;
+    assert.deepEqual([...new Set(passedBy.map(({ code }) => code))], ['no-value-yet']);
   });
 
   for (const [what, path, source, label] of [

@@ -135,6 +135,7 @@ describe('turning a sign into a word and back', () => {
 describe('turning the form', () => {
   it('writes the long form on the same line, whatever stands around', () => {
     assertRewritten('Write in the long form', [
+      ['flight:\n  carry: 120m$0\n', 'flight:\n  carry: { value: 120 m }\n'],
       [
         'delivery:\n  path: 3 deg$0 left ± 1 deg by radar # c\n',
         'delivery:\n  path: { value: 3 deg left, give_or_take: 1 deg, by: radar } # c\n',
@@ -207,32 +208,18 @@ describe('writing how sure a number is', () => {
   });
 });
 
-describe('marking doubtful', () => {
-  it('keeps every word of a reading in each form', () => {
-    assertRewritten('Mark it doubtful', [
-      [
-        'delivery:\n  path: 3 deg left$0 # c\n',
-        'delivery:\n  path: { value: 3 deg left, doubtful: true } # c\n',
-      ],
-      [
-        'delivery: { path: { value: 3$0, note: "a, b" } }\n',
-        'delivery: { path: { value: 3, note: "a, b", doubtful: true } }\n',
-      ],
-      [
-        'delivery:\n  path:\n    value: 3 deg left$0\n    note: wet # n\n  face: 0 deg\n',
-        'delivery:\n  path:\n    value: 3 deg left\n    note: wet # n\n    doubtful: true\n  face: 0 deg\n',
-      ],
-      [
-        'delivery: { path: { value: 3$0, doubtful: false } }\n',
-        'delivery: { path: { value: 3, doubtful: true } }\n',
-      ],
-    ]);
-    assertNotOffered('Mark it doubtful', ['delivery: { path: { value: 3$0, doubtful: true } }\n']);
-  });
-});
-
 describe('adding what the template asks for', () => {
   const head = 'template: hybrid.template.yaml\n';
+  it('brings braces of its own for a key without a value between braces', () => {
+    assertRewritten('Add what the template asks for', [
+      [`${head}checkpoints: { im$0pact: }\n`, `${head}checkpoints: { impact: { lead_pressure: } }\n`],
+      [
+        `${head}checkpoints: { im$0pact: , address: }\n`,
+        `${head}checkpoints: { impact: { lead_pressure: } , address: }\n`,
+      ],
+    ]);
+  });
+
   it('adds the keys that are not there, in the way of their surroundings', () => {
     assertRewritten('Add what the template asks for', [
       [

@@ -23,6 +23,27 @@ describe('the outline', () => {
     assert.deepEqual(kinds, ['template 15', 'date 15', 'club 16']);
   });
 
+  it('ends each key on its last line, so that the next key is in none of those above', () => {
+    const text =
+      'swing: 1\ndelivery:\n  arc:\n    radius: 1.4 m # r\n  face: 1 deg right\n\n# the flight\nflight: { carry: 171 m, start: 0 deg }\nstrike:\n  across:\n';
+    const ends = (symbols: readonly DocumentSymbol[]): string[] =>
+      symbols.flatMap(({ name, range: { end }, children }) => [
+        `${name} ${text.split('\n')[end.line]!.slice(0, end.character)}`,
+        ...ends(children),
+      ]);
+    assert.deepEqual(ends(findSymbols(analysed(text))), [
+      'delivery   face: 1 deg right',
+      'arc     radius: 1.4 m # r',
+      'radius     radius: 1.4 m # r',
+      'face   face: 1 deg right',
+      'flight flight: { carry: 171 m, start: 0 deg }',
+      'carry flight: { carry: 171 m',
+      'start flight: { carry: 171 m, start: 0 deg',
+      'strike   across:',
+      'across   across:',
+    ]);
+  });
+
   it('holds each name inside its range, and children inside their parents', () => {
     const text =
       'swing: 1\ncheckpoints:\n  impact:\n    shaft_lean: 9 deg forward\n\n  top: {}\n"":\n  - 1\n';

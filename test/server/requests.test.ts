@@ -13,9 +13,11 @@ import {
 import {
   calibrateRequest,
   explainRequest,
+  gitSetupRequest,
   whyRequest,
   type CalibrateParams,
   type CalibrateResult,
+  type GitSetupResult,
 } from '../../src/server/protocol.ts';
 import { marked } from '../marked.ts';
 import { folder, startSession, type Session } from './session.ts';
@@ -38,6 +40,15 @@ describe('the server', () => {
     uri = await session.open('a.swing.yaml', record);
   });
   afterEach(() => session.end());
+
+  it('says that git cannot be set up where there is no disk', async () => {
+    const { kind, words } = await session.connection.sendRequest<GitSetupResult>(gitSetupRequest, { folder });
+    assert.equal(kind, 'refused');
+    assert.match(
+      words.join(' '),
+      /^Found a folder that git cannot reach from here; expected one on the disk/,
+    );
+  });
 
   const hints = (): Promise<InlayHint[]> =>
     session.connection.sendRequest('textDocument/inlayHint', { textDocument: { uri }, range: everywhere });

@@ -2,17 +2,24 @@
 import { conflictCodes } from '../../analysis/lesson-state.ts';
 import { countWords, type FileReport } from '../report.ts';
 
-/** Grey where no file was read, of which nothing can be said; red with an error, yellow with a warning or an entry in conflict, green otherwise; hints and information are not counted. */
-export function badgeReport(reports: readonly FileReport[]): string {
+/**
+ * Grey where no file was read, of which nothing can be said; red with an error, yellow with a warning, an entry in conflict or one of
+ * `unread` files, of which nobody knows what they say, green otherwise; hints and information are not counted.
+ */
+export function badgeReport(reports: readonly FileReport[], unread: number): string {
   const findings = reports.flatMap((report) => report.findings);
   const counted = findings.filter(({ severity }) => severity === 'error' || severity === 'warning');
   const isError = counted.some(({ severity }) => severity === 'error');
-  const isDoubtful = counted.length > 0 || findings.some(({ code }) => conflictCodes.has(code));
+  const isDoubtful = unread > 0 || counted.length > 0 || findings.some(({ code }) => conflictCodes.has(code));
+  const said = [
+    ...(counted.length === 0 ? [] : [countWords(counted)]),
+    ...(unread === 0 ? [] : [`${unread} ${unread === 1 ? 'file' : 'files'} not read`]),
+  ];
   const isNothing = reports.length === 0;
   const body = {
     schemaVersion: 1,
     label: 'lessons',
-    message: isNothing ? 'nothing checked' : counted.length === 0 ? 'in order' : countWords(counted),
+    message: isNothing ? 'nothing checked' : said.length === 0 ? 'in order' : said.join(', '),
     color: isNothing ? 'lightgrey' : isError ? 'red' : isDoubtful ? 'yellow' : 'green',
     isError,
   };

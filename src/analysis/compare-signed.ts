@@ -58,7 +58,11 @@ function isTold(
     case 'faults':
       return key !== 'note' && faults.some(({ fault, state }) => fault === about && state !== 'changed');
     case 'misses':
-      return key !== 'note' && misses.some(({ miss }) => miss === about);
+      // A list of plain words has places for keys: one word gone moves the others up.
+      return (
+        key !== 'note' &&
+        (/^\d+$/.test(about) ? misses.length > 0 : misses.some(({ miss }) => miss === about))
+      );
     case 'goals':
       return goals.some((goal) => goal.key === key && goal.state !== 'same');
     case 'plan':

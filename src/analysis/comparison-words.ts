@@ -162,10 +162,16 @@ export function summaryOf(comparison: Comparison): readonly string[] {
     ...(goals.every(({ state }) => state === 'same') ? [] : ['goals differ']),
     ...(plan.length === 0 ? [] : ['the plan differs']),
     ...(shots.length === 0 ? [] : ['the shots differ']),
-    ...signed.slice(0, mostSigned).map(({ key }) => `${key} differs`),
+    ...signed.slice(0, mostSigned).map(({ key }) => `${partOf(key)} differs`),
     ...(signed.length > mostSigned ? [`and ${signed.length - mostSigned} more`] : []),
   ];
   return others.length === 0 ? parts : [...parts, `${upperFirst(others.join(', '))}.`];
+}
+
+/** "the note on face-left-open" for `faults.face-left-open.note`; another key as it is written. */
+function partOf(key: string): string {
+  const about = /^\w+\.(.+)\.note$/.exec(key)?.[1];
+  return about === undefined ? key : `the note on ${about}`;
 }
 
 /** So many are named, the others counted. */

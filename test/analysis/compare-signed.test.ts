@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { compareRecords, isRecord, type RecordAnalysis } from '../../src/analysis/compare.ts';
+import { summaryOf } from '../../src/analysis/comparison-words.ts';
 import { diffInShort, diffLines } from '../../src/analysis/diff-words.ts';
 import { fingerprintOf } from '../../src/record/fingerprint.ts';
 import { analysed, student } from '../language/analysed.ts';
@@ -57,6 +58,17 @@ const textOf = (chosen: readonly { readonly text: string }[]): string =>
   `swing: 1\nstudent: mira.student.yaml\n${chosen.map(({ text }) => text).join('')}`;
 
 describe('what a comparison tells and what voids a sign-off', () => {
+  it('tells a miss that is gone from a list once, and a note by what it is about', () => {
+    const before = record('swing: 1\nmisses: [heavy, slice]\nfaults: [{ fault: late, note: seldom }]\n');
+    const after = record('swing: 1\nmisses: [slice]\nfaults: [{ fault: late, note: often }]\n');
+    const comparison = compareRecords(before, after);
+    assert.deepEqual(
+      comparison.signed.map(({ key }) => key),
+      ['faults.late.note'],
+    );
+    assert.match(summaryOf(comparison).join(' '), /1 miss told otherwise, the note on late differs\./);
+  });
+
   it('is one set, whatever was edited', () => {
     let changed = 0;
     fc.assert(

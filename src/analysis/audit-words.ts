@@ -1,6 +1,6 @@
 // Says an audit in words: the columns of its table, each cell, and what stands out; computes nothing.
 import { titleWithin } from '../checks/agreement.ts';
-import { upperFirst } from '../measure/quote.ts';
+import { lowerFirst, upperFirst } from '../measure/quote.ts';
 import { showValue } from '../measure/show.ts';
 import type { Audit, AuditRow } from './audit.ts';
 import type { Analysis } from './result.ts';
@@ -64,7 +64,7 @@ export function auditRemarks(
   analysis: Analysis,
 ): readonly string[] {
   const name = (row: AuditRow): string => entryWords(row, (id) => titleWithin(id, analysis.subject.registry));
-  const conclusions = concluded.map(({ title }) => title.toLowerCase()).join(', ');
+  const conclusions = concluded.map(({ title }) => lowerFirst(title)).join(', ');
   const why = fromGoals
     ? 'as the goals have it'
     : hasUnreadGoals
@@ -94,10 +94,6 @@ export function auditRemarks(
       ? []
       : [`Would fit if every uncertainty were twice as large: ${turned.map(name).join(', ')}.`]),
   ];
-}
-
-function lowerFirst(words: string): string {
-  return words.charAt(0).toLowerCase() + words.slice(1);
 }
 
 function percent(share: number): string {

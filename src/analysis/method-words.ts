@@ -4,6 +4,7 @@ import { fewestPairs, type Interval95 } from '../model/method-comparison.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { MethodFigure } from './method-figures.ts';
 import type { MethodAgreement, PairedMethods, RepeatedMethod } from './method-pairs.ts';
+import { lowerFirst } from '../measure/quote.ts';
 
 export function agreementLines({ records, paired, repeated }: MethodAgreement): readonly string[] {
   if (paired.length + repeated.length === 0)
@@ -43,7 +44,7 @@ function repeatedLines({ quantity, method, repeatability: r }: RepeatedMethod): 
 /** "eye: face direction ± 3.2 deg, from 14 pairs with radar; the table says 5 deg". */
 export function figureLine({ method, against, quantity, figure, before, pairs }: MethodFigure): string {
   const number = (value: number): string => `${value}${quantity.unit === '' ? '' : ` ${quantity.unit}`}`;
-  const title = quantity.title.charAt(0).toLowerCase() + quantity.title.slice(1);
+  const title = lowerFirst(quantity.title);
   return `${method}: ${title} (${quantity.id}) ± ${number(figure)}, from ${counted(pairs, 'pair')} with ${against}; the table says ${number(Number(before.toPrecision(2)))}`;
 }
 

@@ -9,6 +9,7 @@ import type { Lesson } from './lessons.ts';
 import { openPlanOf, provingIds } from './open-plan.ts';
 import type { Analysis } from './result.ts';
 import { isOfLesson, usualMethods } from './usual-entries.ts';
+import { lowerFirst } from '../measure/quote.ts';
 
 export interface NextEntry {
   readonly quantity: Quantity;
@@ -100,7 +101,7 @@ export function narrowingWords({
   wasKnown,
   isKnown,
 }: NextEntry['narrowings'][number]): string {
-  const name = quantity.title.charAt(0).toLowerCase() + quantity.title.slice(1);
+  const name = lowerFirst(quantity.title);
   const to = `± ${showSpread(quantity, after)}`;
   if (wasKnown) return `${name} ± ${showSpread(quantity, before)} → ${to}`;
   return isKnown ? `${name} not known → ${to}` : `${name} hardly known → ${to}`;

@@ -1,7 +1,7 @@
 // Renames a fault, a club or what a workspace has of its own wherever it is mentioned, or says in a sentence why that cannot be; writes nothing itself.
 import type { Span } from '../measure/measure.ts';
 import { collapseSpaces, quote } from '../measure/quote.ts';
-import { checkName } from '../record/own.ts';
+import { ownName } from '../record/own.ts';
 import { parseDocument } from '../record/parse.ts';
 import { isPlainWord } from '../record/plain-word.ts';
 import { lastNameIn } from '../record/reference.ts';
@@ -153,7 +153,7 @@ function whyNotCalled(name: string, to: string): string | undefined {
 function whyTaken(thing: Thing, name: string, cards: readonly Card[]): string | undefined {
   if (name === thing.name) return undefined;
   if (thing.kind === 'check' || thing.kind === 'relation') {
-    if (thing.kind === 'check' && !checkName.test(name))
+    if (!ownName.test(name))
       return `Found ${quote(name)}; expected a name in small letters, with hyphens between its words.`;
     return cards.some(({ mentions }) => mentions.some((one) => isDefinitionOf({ ...thing, name }, one)))
       ? `${quote(name)} stands in \`swingwright.yaml\` already; expected a name that no other ${thing.kind} has.`

@@ -5,6 +5,7 @@ import type { Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { RawFinding } from './check.ts';
 import type { Subject } from './subject.ts';
+import { lowerFirst } from '../measure/quote.ts';
 
 /**
  * How many combined standard uncertainties two figures for one thing may lie apart where they are only held against each
@@ -35,7 +36,7 @@ export function titleWithin(id: string, registry: Registry): string {
 }
 
 export function nameWithin({ title, checkpoint }: Quantity): string {
-  const lowered = /^[A-Z][a-z]/.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
+  const lowered = lowerFirst(title);
   return checkpoint === undefined ? lowered : `${lowered} at ${checkpoint.replaceAll('_', ' ')}`;
 }
 

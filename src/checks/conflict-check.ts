@@ -17,6 +17,7 @@ import type { Check, Fix, RawFinding } from './check.ts';
 import { conflictKinds } from './conflict-kinds.ts';
 import { notPreferred, replace, textAt } from './fixes.ts';
 import type { Subject } from './subject.ts';
+import { lowerFirst } from '../measure/quote.ts';
 
 export function conflictCheck(check: Omit<Check, 'kinds' | 'find'>): Check {
   return { ...check, kinds: ['swing'], find: (subject) => conflictFindings(subject, check.code) };
@@ -105,7 +106,7 @@ function sentenceOf(conflict: Conflict, quantity: Quantity, subject: Subject): s
   const isAlone = (placedEntry(subject, id)?.entry.readings.length ?? 1) === 1;
   const plain = isAlone ? subject.derivation?.expected.get(id) : undefined;
   const implied = subject.show(quantity, plain?.value ?? conflict.implied, plain?.u ?? conflict.uImplied);
-  const own = outvotedBy.includes(id) ? [`the other ${quantity.title.toLowerCase()}`] : [];
+  const own = outvotedBy.includes(id) ? [`the other ${lowerFirst(quantity.title)}`] : [];
   const voters = [
     ...own,
     ...titlesOf(

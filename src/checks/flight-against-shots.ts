@@ -8,6 +8,7 @@ import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
 import type { Subject } from './subject.ts';
 import { takeTypicalShot } from './typical-shot.ts';
+import { lowerFirst } from '../measure/quote.ts';
 
 export const flightAgainstShots: Check = {
   code: 'flight-against-shots',
@@ -76,7 +77,7 @@ function misfit(subject: Subject, entry: Entry, statistic: ShotStatistic): reado
               {
                 uri: subject.uri,
                 span: at,
-                message: `${count} shots: ${quantity.title.toLowerCase()} ${subject.show(quantity, mean, sd)}`,
+                message: `${count} shots: ${lowerFirst(quantity.title)} ${subject.show(quantity, mean, sd)}`,
               },
             ],
       fixes: fix === undefined ? [] : [{ ...fix, preferred: false }],

@@ -6,6 +6,7 @@ import { showSpread, showValue, showWindow } from '../measure/show.ts';
 import type { FaceNeed } from '../judgement/face-need.ts';
 import type { GoalForecast } from '../judgement/forecast.ts';
 import type { SpeedNeed } from '../judgement/speed-need.ts';
+import { lowerFirst } from '../measure/quote.ts';
 
 /** Of 95 % of a normal distribution, in standard uncertainties. */
 export const coverage95 = 1.959964;
@@ -29,14 +30,14 @@ export function foremostOf({ outlooks }: Prediction, further: readonly string[] 
 /** "face direction kept at 1.2 deg right ± 0.5 deg", of what nobody plans to change while the path is changed. */
 export function keptWords({ kept }: Prediction): readonly string[] {
   return kept.map(({ quantity, value, u }) => {
-    const title = quantity.title.charAt(0).toLowerCase() + quantity.title.slice(1);
+    const title = lowerFirst(quantity.title);
     return `${title} kept ${value === null ? 'where it is' : `at ${showValue(quantity, value, u)}`}`;
   });
 }
 
 /** "carry 171 m (95 %: 160..182 m), 3 m more ± 1 m, by model". */
 export function outlookWords({ quantity, origin, value, u, difference, uDifference }: Outlook): string {
-  const title = quantity.title.charAt(0).toLowerCase() + quantity.title.slice(1);
+  const title = lowerFirst(quantity.title);
   const parts: string[] = [];
   if (value !== null && u !== null)
     parts.push(`${showValue(quantity, value, u)} (95 %: ${spreadOf(quantity, value, u)})`);
@@ -73,7 +74,7 @@ export function movedWords(quantity: Outlook['quantity'], difference: number, u:
 export function goalWords({ now, then }: GoalForecast): string {
   const { wanted } = now;
   const window = showWindow(wanted.quantity, wanted.min, wanted.max);
-  const title = wanted.quantity.title.toLowerCase();
+  const title = lowerFirst(wanted.quantity.title);
   const asked = wanted.asked === undefined ? `${title} ${window}` : `${wanted.asked} (${title})`;
   const later = then.value === now.value ? '' : `, then ${standingWords(then, 'then')}`;
   return `${wanted.key === 'shape' ? 'shape: ' : ''}${asked}${singleWords(wanted)}: now ${standingWords(now)}${later}`;
@@ -93,7 +94,7 @@ export function unheldWords({
 /** "carry 4 % → 20 %". */
 export function goalInShort({ now, then }: GoalForecast): string {
   const { key, quantity } = now.wanted;
-  const title = key === 'contact' || key === 'shape' ? `${key} (${quantity.title.toLowerCase()})` : key;
+  const title = key === 'contact' || key === 'shape' ? `${key} (${lowerFirst(quantity.title)})` : key;
   return `${title} ${percentOf(now.chance)} → ${percentOf(then.chance)}`;
 }
 
@@ -108,7 +109,7 @@ export function effectsInShort(prediction: Prediction, wanted: readonly string[]
         .filter(({ origin }) => origin === by)
         .map(
           ({ quantity, difference, uDifference }) =>
-            `${quantity.title.toLowerCase()} ${movedWords(quantity, difference!, uDifference)}`,
+            `${lowerFirst(quantity.title)} ${movedWords(quantity, difference!, uDifference)}`,
         );
       return moved.length === 0 ? [] : [`by ${by}: ${moved.join(', ')}`];
     })
@@ -146,20 +147,20 @@ function faceWords(
   planned: 'plan' | 'record',
 ): string {
   const { quantity, min, max } = wanted;
-  const title = quantity.title.toLowerCase();
+  const title = lowerFirst(quantity.title);
   const asked = `${title} ${showWindow(quantity, min, max)}${isBesides ? ' beside the rest of the goal' : ''}`;
   const near = `${title} ${showValue(quantity, nearest.value, nearest.u)}`;
   const given = `this ${planned} gives ${title} ${showValue(quantity, value!, u)}`;
   if (unseen === undefined)
     return `no face and path seen${withClub(clubKind)} give ${asked}; the nearest is ${near}, and ${given}`;
-  const need = `${unseen.quantity.title.toLowerCase()} ${showWindow(unseen.quantity, unseen.needed.min, unseen.needed.max)}`;
+  const need = `${lowerFirst(unseen.quantity.title)} ${showWindow(unseen.quantity, unseen.needed.min, unseen.needed.max)}`;
   const seen = showWindow(unseen.quantity, unseen.seen.min, unseen.seen.max);
   return `${asked} needs ${need}; seen${withClub(clubKind)} is ${seen}, which gives ${near} at the nearest, and ${given}`;
 }
 
 function speedWords({ wanted: goal }: Standing, need: SpeedNeed, planned: 'plan' | 'record'): string {
   const { quantity, min, max } = goal;
-  const title = quantity.title.toLowerCase();
+  const title = lowerFirst(quantity.title);
   const inSpeed = {
     ...quantity,
     dimension: 'speed',

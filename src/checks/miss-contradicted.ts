@@ -12,6 +12,7 @@ import { handOf } from './handed.ts';
 import { straightTo } from './shape-evidence.ts';
 import type { Subject } from './subject.ts';
 import { percent } from './verdict-words.ts';
+import { lowerFirst } from '../measure/quote.ts';
 
 const record = (curve: string): string => `swing: 1
 student: rita.student.yaml
@@ -56,7 +57,7 @@ function findingsOf({ miss: { value: word, span } }: StatedMiss, subject: Subjec
   return [
     {
       span,
-      message: `The numbers do not show the miss \`${miss.word}\` (probability ${percent(probability)}): found ${quantity.title.toLowerCase()} ${shown}; expected what it means, ${meaningOfMiss(miss, handOf(subject))}.`,
+      message: `The numbers do not show the miss \`${miss.word}\` (probability ${percent(probability)}): found ${lowerFirst(quantity.title)} ${shown}; expected what it means, ${meaningOfMiss(miss, handOf(subject))}.`,
       related: relatedEntries(subject, value.kind === 'entered' ? [quantity.id] : value.from),
     },
   ];

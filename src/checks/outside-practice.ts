@@ -1,7 +1,7 @@
 // The check that says which numbers are possible but not seen on a lesson tee.
 import { withArticle } from '../measure/article.ts';
 import { compileExpression } from '../judgement/expression.ts';
-import { quote } from '../measure/quote.ts';
+import { lowerFirst, quote } from '../measure/quote.ts';
 import { showWindow } from '../measure/show.ts';
 import { isOutside, practiceWith } from '../registry/registry.ts';
 import type { Check, RawFinding } from './check.ts';
@@ -58,7 +58,7 @@ function proofsOutside({ document, registry, club }: Subject): readonly RawFindi
     if (over(usual) !== 0 || !Number.isNaN(over(boxOf(quantities)))) return [];
     const seen = quantities.flatMap((quantity) => {
       const practice = practiceWith(quantity, clubKind);
-      const title = quantity.title.toLowerCase();
+      const title = lowerFirst(quantity.title);
       return practice === undefined ? [] : [`${title} ${showWindow(quantity, practice.min, practice.max)}`];
     });
     const swing = clubKind === undefined ? 'usual swing' : `usual swing with ${withArticle(clubKind)}`;

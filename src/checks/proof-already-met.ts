@@ -1,6 +1,6 @@
 // The check that says which proof the record meets before anything was changed.
 import { showValue } from '../measure/show.ts';
-import { quote } from '../measure/quote.ts';
+import { lowerFirst, quote } from '../measure/quote.ts';
 import type { Check } from './check.ts';
 import { explain } from './explain.ts';
 import { truthFor } from './proof-proves-nothing.ts';
@@ -33,8 +33,7 @@ export const proofAlreadyMet: Check = {
       // What every swing meets is told of by itself.
       if (truthFor(proof, subject) !== undefined) return [];
       const numbers = values.map(
-        ({ quantity, value }) =>
-          `${quantity.title.toLowerCase()} ${showValue(quantity, value.value, value.u)}`,
+        ({ quantity, value }) => `${lowerFirst(quantity.title)} ${showValue(quantity, value.value, value.u)}`,
       );
       return [
         {

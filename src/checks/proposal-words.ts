@@ -7,10 +7,11 @@ import { showValue, showWindow } from '../measure/show.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Subject } from './subject.ts';
 import { percent, placeWords } from './verdict-words.ts';
+import { lowerFirst } from '../measure/quote.ts';
 
 /** "shaft lean at impact". */
 export function placedTitle({ title, checkpoint }: Quantity): string {
-  return `${title.charAt(0).toLowerCase()}${title.slice(1)}${placeWords(checkpoint)}`;
+  return `${lowerFirst(title)}${placeWords(checkpoint)}`;
 }
 
 /** A number that somebody is asked for, without the zeros that say nothing: "42 cm". */

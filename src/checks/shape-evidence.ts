@@ -3,6 +3,7 @@ import type { Value } from '../model/value.ts';
 import { relatedEntries, threshold } from './agreement.ts';
 import type { RawFinding } from './check.ts';
 import type { Subject } from './subject.ts';
+import { lowerFirst } from '../measure/quote.ts';
 
 export type Part = 'start' | 'curve';
 
@@ -85,10 +86,10 @@ function words(value: Value, part: Part, subject: Subject): string {
   const verb = part === 'start' ? 'starts' : 'curves';
   const side = sideName(value.value);
   if (value.from.some((id) => clubIds.has(id)))
-    return `by the club's path and face it ${verb} ${side} (${quantity.title.toLowerCase()} ${shown})`;
+    return `by the club's path and face it ${verb} ${side} (${lowerFirst(quantity.title)} ${shown})`;
   return value.from.includes('flight.finish')
     ? `by start and finish it ${verb} ${side} (${shown})`
-    : `by the other entries it ${verb} ${side} (${quantity.title.toLowerCase()} ${shown})`;
+    : `by the other entries it ${verb} ${side} (${lowerFirst(quantity.title)} ${shown})`;
 }
 
 const clubIds: ReadonlySet<string> = new Set(['delivery.path', 'delivery.face', 'delivery.face_to_path']);

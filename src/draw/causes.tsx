@@ -9,6 +9,7 @@ import { Label, Lines, linesHeight, notKnown } from './label.tsx';
 import { widthOf, wrapped } from './lettering.ts';
 import { Frame, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
+import { lowerFirst } from '../measure/quote.ts';
 
 const name = 'causes';
 const margin = 16;
@@ -122,7 +123,7 @@ function arrowsOf({ links, misses, faults, contradicted }: Judgement): readonly 
       ways.set(key, {
         from: `fault ${from}`,
         to: `fault ${to}`,
-        words: through.title.toLowerCase(),
+        words: lowerFirst(through.title),
         isDoubtful: contradicted.has(from) || contradicted.has(to),
       });
   }
@@ -136,7 +137,7 @@ function arrowsOf({ links, misses, faults, contradicted }: Judgement): readonly 
       ways.set(`${fault}\0miss ${miss}`, {
         from: `fault ${fault}`,
         to: `miss ${miss}`,
-        words: through?.title.toLowerCase() ?? '',
+        words: lowerFirst(through?.title ?? ''),
         isDoubtful: against.includes(fault),
       });
     }

@@ -14,6 +14,7 @@ import { sayingOf, wordsOf } from './known.ts';
 import type { Label } from './label-column.tsx';
 import type { WindowStanding } from '../judgement/template.ts';
 import { taughtOf } from './figure-windows.tsx';
+import { lowerFirst } from '../measure/quote.ts';
 
 /** What a figure is hardly told without, face-on and down the line. */
 const chief: Readonly<Record<View, readonly PoseKey[]>> = {
@@ -26,7 +27,7 @@ export function missingOf({ values, checkpoint }: Stand, view: View, registry: R
     // At address the head is by definition as high as it was at address.
     if (values.has(key) || (key === 'head_height' && checkpoint === 'address')) return [];
     const title = registry.find(`checkpoints.${checkpoint}.${key}`)?.title;
-    return title === undefined ? [] : [title.toLowerCase()];
+    return title === undefined ? [] : [lowerFirst(title)];
   });
 }
 

@@ -10,6 +10,7 @@ import type { Interval } from '../model/windows.ts';
 import type { PathPoint } from '../physics/flight.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { expectedOf, valueOf } from './known.ts';
+import { lowerFirst } from '../measure/quote.ts';
 
 /** √χ²₀.₉₅ with 2 degrees of freedom, √(−2 ln 0.05): the semi-axes of a normal spread's 95 % ellipse in standard deviations. */
 export const factor95 = Math.sqrt(-2 * Math.log(0.05));
@@ -184,7 +185,7 @@ function leftOf(analysis: Analysis, shots: readonly Spot[]): readonly string[] {
 
 function beyond(quantity: Quantity, number: string): string {
   const { min, max } = quantity.bounds;
-  return `${quantity.title.toLowerCase()} ${number} (possible: ${showWindow(quantity, min, max)})`;
+  return `${lowerFirst(quantity.title)} ${number} (possible: ${showWindow(quantity, min, max)})`;
 }
 
 function extentOf({

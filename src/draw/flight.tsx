@@ -13,6 +13,7 @@ import { Label, Lines, linesHeight, notDrawn, notKnown } from './label.tsx';
 import { fitted } from './lettering.ts';
 import { Frame, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
+import { lowerFirst } from '../measure/quote.ts';
 
 const name = 'flight';
 const width = 752;
@@ -51,7 +52,7 @@ export function FlightPicture({
   const values = numberIds.flatMap((id) => valueOf(analysis, id) ?? []);
   const missing = numberIds.slice(0, 7).flatMap((id) => {
     const title = registry.find(id)?.title ?? id;
-    return values.some((value) => value.id === id) ? [] : [title.charAt(0).toLowerCase() + title.slice(1)];
+    return values.some((value) => value.id === id) ? [] : [lowerFirst(title)];
   });
   const items = keyOf(scene);
   const lines = [...notKnown(missing, width - 32), ...notDrawn(scene.left, width - 32)];

@@ -10,6 +10,7 @@ import { sayingOf, valueOf, wordsOf } from './known.ts';
 import { Label } from './label.tsx';
 import { fitted } from './lettering.ts';
 import type { Picture } from './picture.tsx';
+import { lowerFirst } from '../measure/quote.ts';
 
 const field = { x: 16, width: card.width - 48, top: 26, height: card.height - 52 };
 
@@ -108,6 +109,6 @@ function Card({
 
   function wordsFor({ id: of, value }: Value): string {
     const quantity = registry.find(of);
-    return quantity ? `${quantity.title.toLowerCase()} ${showValue(quantity, value)}` : '';
+    return quantity ? `${lowerFirst(quantity.title)} ${showValue(quantity, value)}` : '';
   }
 }

@@ -12,7 +12,7 @@ import { placed } from './book.ts';
 import { compileExpression, type Expression } from './expression.ts';
 import { compileFormula, type Formula } from './formula.ts';
 import { isSame, kindOf, nameOf } from './kind.ts';
-import { namesIn } from './message.ts';
+import { leftOpenIn, namesIn } from './message.ts';
 import { unknownQuantity } from './problem.ts';
 import { spelledOut } from './spelled-out.ts';
 import { finestOf, isEverNumber, tellingOf, type Difference } from './telling.ts';
@@ -184,6 +184,12 @@ function checkOf(one: OwnCheck, registry: Registry, problems: Problem[]): Compil
   problems.push(
     ...own.map((problem) => placed(problem, one.when)),
     ...[...named, ...at].map(({ value, span }) => unknownQuantity(value, span, registry, 'delivery.path')),
+    ...leftOpenIn(one.message).map(({ value, span }) => ({
+      code: 'unreadable-expression',
+      span,
+      found: quote(value),
+      expected: '`}` behind the id of a quantity',
+    })),
   );
   if (condition?.quantities.length === 0) problems.push(withoutQuantity(one.when));
   if (condition === undefined || condition.quantities.length === 0) return undefined;

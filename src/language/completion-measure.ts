@@ -3,6 +3,7 @@ import { findUnit, unitsOf } from '../measure/units.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Habit } from './completion-habits.ts';
 import type { Proposal } from './completion-item.ts';
+import { lowerFirst } from '../measure/quote.ts';
 
 /**
  * What may stand here: a measurement, the `value` of its long form, one that is aimed at, a window, an uncertainty alone,
@@ -170,7 +171,7 @@ function units({ has }: Written, quantity: Quantity, habit: Habit, form: Form, i
       label: name,
       text: name,
       kind: 'unit' as const,
-      detail: `unit of ${quantity.title.toLowerCase()}`,
+      detail: `unit of ${lowerFirst(quantity.title)}`,
     })),
   ];
 }

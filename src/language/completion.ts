@@ -4,6 +4,7 @@ import type { Analysis } from '../analysis/result.ts';
 import type { Span } from '../measure/measure.ts';
 import { cursorAt, type Cursor } from '../record/cursor.ts';
 import type { Entry, FileKind, SwingRecord } from '../record/document.ts';
+import { documentEnd } from '../record/document-end.ts';
 import { lineEnd, lineStart } from '../record/lines.ts';
 import { proposeCodes } from './completion-codes.ts';
 import { continueExpression } from './completion-expression.ts';
@@ -59,7 +60,7 @@ export function findCompletions(analysis: Analysis, request: CompletionRequest):
   const table = lineTableOf(text);
   const offset = offsetAt(table, request.position);
   const cursor = asKey(cursorAt(text, offset), text, analysis.document.kind);
-  if (cursor === undefined || isOutdented(cursor, text)) return [];
+  if (cursor === undefined || isOutdented(cursor, text) || offset > documentEnd(text)) return [];
   const newline = text.includes('\r\n') ? '\r\n' : '\n';
   const { span, proposals } = findAt({ ...request, analysis, cursor, text, newline }, offset);
   return itemsFrom(proposals, span, table, request);

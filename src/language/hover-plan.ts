@@ -6,7 +6,7 @@ import type { Forecast } from '../judgement/forecast.ts';
 import type { Outlook, Prediction } from '../judgement/prediction.ts';
 import { showValue } from '../measure/show.ts';
 import type { Span } from '../measure/measure.ts';
-import { upperFirst } from '../measure/quote.ts';
+import { lowerFirst, upperFirst } from '../measure/quote.ts';
 import type { Remark } from './hover.ts';
 import { titleOf } from './hover-entry.ts';
 import { escapeMarkdown } from './markdown.ts';
@@ -96,7 +96,7 @@ function rowsOf(prediction: Prediction, { goals }: Forecast): readonly (readonly
 }
 
 function cellsOf({ quantity, origin, value, u, difference, uDifference }: Outlook): readonly string[] {
-  const title = quantity.title.charAt(0).toLowerCase() + quantity.title.slice(1);
+  const title = lowerFirst(quantity.title);
   const by = `by ${origin}`;
   if (value === null || u === null) {
     const moves = difference === null ? 'moves' : `moves ${movedWords(quantity, difference, uDifference)}`;

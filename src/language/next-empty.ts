@@ -25,8 +25,10 @@ export function findNextEmpty(uri: string, text: string, offset: number): EmptyE
     if (node.kind === 'list') return node.items.forEach((item, index) => walk(item, [...path, index]));
     for (const pair of node.pairs.values()) {
       const below = [...path, pair.key];
+      const isMeasured = placeAt(kind, pair.key === 'value' ? path : below)?.below?.['value'] !== undefined;
       const holds = placeAt(kind, below)?.holds ?? 'value';
-      const entry = isEmpty(pair.value) && holds === 'value' ? emptyBehind(text, pair) : undefined;
+      const isWaiting = isEmpty(pair.value) ? holds === 'value' : isMeasured && lacksDigits(pair.value);
+      const entry = isWaiting ? emptyBehind(text, pair) : undefined;
       // What an alias repeats stands in the text once.
       if (entry !== undefined) found.set(entry.at, entry);
       walk(pair.value, below);
@@ -37,13 +39,23 @@ export function findNextEmpty(uri: string, text: string, offset: number): EmptyE
   return inOrder.find(({ at }) => at > offset) ?? inOrder[0];
 }
 
+/** True of a measurement as a form leaves it, `deg right by video`: it holds no number before its method. */
+function lacksDigits(value: Tree): boolean {
+  return (
+    value.kind === 'scalar' && typeof value.plain === 'string' && !/\d/.test(value.source.split(/\bby\b/)[0]!)
+  );
+}
+
 /** Undefined where a word such as `null`, or no colon at all, stands behind the key. */
-function emptyBehind(text: string, { keySpan }: Pair): EmptyEntry | undefined {
+function emptyBehind(text: string, { keySpan, value }: Pair): EmptyEntry | undefined {
+  const isForm = value.kind === 'scalar' && value.plain !== null;
+  if (isForm && value.offset !== undefined && value.offset > value.span.start)
+    return { at: value.offset, needsSpace: false };
   const [lead] = /^["']?[ \t]*:/.exec(text.slice(keySpan.end)) ?? [];
   if (lead === undefined) return undefined;
   const colon = keySpan.end + lead.length;
   const [, space, next] = /^([ \t]*)([^\r\n]?)/.exec(text.slice(colon))!;
-  if (!/^[,}\]#]?$/.test(next!)) return undefined;
-  const isTight = space === '' || (space!.length === 1 && /[}\]#]/.test(next!));
+  if (!isForm && !/^[,}\]#]?$/.test(next!)) return undefined;
+  const isTight = space === '' || (space!.length === 1 && next !== '' && next !== ',');
   return { at: colon + 1, needsSpace: isTight };
 }

@@ -7,6 +7,7 @@ import { writtenMapping, type WrittenMapping } from './long-form.ts';
 import type { MeasuredPlace } from './measured-place.ts';
 import { isSameMeasured, keepsWords, saysTheSame, type Rewrite, type RewriteEdit } from './rewrite.ts';
 import { joinNumber, writtenMeasure, type WrittenMeasure } from './written.ts';
+import { lowerFirst } from '../measure/quote.ts';
 
 export function turnForm(analysis: Analysis, place: MeasuredPlace): readonly Rewrite[] {
   const { reading, quantity } = place;
@@ -18,7 +19,7 @@ export function turnForm(analysis: Analysis, place: MeasuredPlace): readonly Rew
   if (edit === undefined || !keepsWords(analysis.document.text, edit)) return [];
   if (!saysTheSame(analysis, [edit], place, isSameMeasured)) return [];
   const title = reading.form === 'short' ? 'Write in the long form' : 'Write in the short form';
-  return [{ title: `${title}: ${quantity.title.toLowerCase()}`, edits: [edit] }];
+  return [{ title: `${title}: ${lowerFirst(quantity.title)}`, edits: [edit] }];
 }
 
 function toLong({ document }: Analysis, { span }: MeasuredPlace, written: WrittenMeasure): RewriteEdit {

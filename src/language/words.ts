@@ -5,6 +5,7 @@ import type { Value } from '../model/value.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { code } from './markdown.ts';
+import { lowerFirst } from '../measure/quote.ts';
 
 /** "shaft lean at impact", "carry"; an id that the registry does not hold stands as it is. */
 export function nameOf(id: string, registry: Registry): string {
@@ -15,7 +16,7 @@ export function nameOf(id: string, registry: Registry): string {
 }
 
 export function quantityName({ title, checkpoint }: Quantity): string {
-  const name = /^[A-Z][a-z]/.test(title) ? title[0]!.toLowerCase() + title.slice(1) : title;
+  const name = lowerFirst(title);
   return checkpoint === undefined ? name : `${name} at ${checkpoint.replaceAll('_', ' ')}`;
 }
 

@@ -38,3 +38,8 @@ export function quoteList(words: readonly string[]): string {
 export function upperFirst(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
+
+/** With a small letter where a word begins it, as a title stands within a sentence; capitals further on are meant so. */
+export function lowerFirst(words: string): string {
+  return /^\p{Lu}\p{Ll}/u.test(words) ? words.charAt(0).toLowerCase() + words.slice(1) : words;
+}

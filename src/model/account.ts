@@ -12,6 +12,7 @@ import { denseRow, rowDot } from './rows.ts';
 import { findRule } from './rules.ts';
 import { sharesOf, type Share } from './shares.ts';
 import type { Assumption, Derivation, Situation, Value } from './value.ts';
+import { lowerFirst } from '../measure/quote.ts';
 
 /** The outcome is the fit behind the agreement, for whoever explains a quantity; undefined where there is none. */
 export interface Account extends Settlement {
@@ -222,5 +223,5 @@ function assumptionOf(
 /** "a usual release ratio": what a window of practice takes of a quantity that nobody entered. */
 function usual(id: string, { registry = builtIn }: Player): string {
   const title = registry.find(id)?.title ?? id;
-  return `a usual ${/^[A-Z][a-z]/.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title}`;
+  return `a usual ${lowerFirst(title)}`;
 }

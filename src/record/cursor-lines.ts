@@ -23,7 +23,8 @@ const properties = /(?:[&!][^\s,[\]{}]*[ \t]+)*/y;
 
 export function walkLines(walk: Walk): void {
   const { text } = walk;
-  for (let at = 0; ;) {
+  // A byte order mark before the first key is no part of it (YAML 1.2.2, 5.2).
+  for (let at = text.startsWith('\ufeff') ? 1 : 0; ;) {
     const feed = text.indexOf('\n', walkLine(walk, at));
     if (feed === -1) return;
     at = feed + 1;

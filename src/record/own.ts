@@ -116,6 +116,7 @@ const relation = /^(.*?)(≈|~=?|=)(.*)(±|\+-)(.*)$/su;
 function readRelation(pair: Pair, reader: Reader): OwnRelation | undefined {
   if (pair.value.kind !== 'map') return undefined;
   const says = wordAt(pair.value, 'says');
+  const isNamed = isNameOf(pair, reader);
   if (says === undefined) {
     missing('says', 'the equation, as in `left ≈ right ± u`', pair, reader);
     return undefined;
@@ -130,6 +131,7 @@ function readRelation(pair: Pair, reader: Reader): OwnRelation | undefined {
     });
     return undefined;
   }
+  if (!isNamed) return undefined;
   const [, left = '', like = '', right = '', spread = '', u = ''] = parts;
   let at = 0;
   const take = (part: string): Located<string> => {
@@ -160,26 +162,32 @@ function within({ value, span }: Located<string>, start: number, end: number): L
 }
 
 const severities = ['error', 'warning', 'information', 'hint'] as const;
-export const checkName = /^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/;
+/** Of a check or a relation. */
+export const ownName = /^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/;
+
+function isNameOf({ key, keySpan }: Pair, { problems }: Reader): boolean {
+  if (ownName.test(key)) return true;
+  problems.push({
+    code: 'unknown-word',
+    span: keySpan,
+    found: quote(key),
+    expected: 'a name in small letters, with hyphens between its words',
+  });
+  return false;
+}
 
 function readCheck(pair: Pair, reader: Reader): OwnCheck | undefined {
   if (pair.value.kind !== 'map') return undefined;
   const { key, keySpan, value } = pair;
   const [when, message] = [wordAt(value, 'when'), wordAt(value, 'message')];
-  if (!checkName.test(key))
-    reader.problems.push({
-      code: 'unknown-word',
-      span: keySpan,
-      found: quote(key),
-      expected: 'a name in small letters, with hyphens between its words',
-    });
+  const isNamed = isNameOf(pair, reader);
   if (when === undefined) missing('when', 'the condition that raises the finding', pair, reader);
   const isEmptyMessage = message?.value.trim() === '';
   if (message === undefined || isEmptyMessage) {
     const place = isEmptyMessage ? { ...pair, keySpan: valueAt(value, 'message')!.span } : pair;
     missing('message', 'what the finding says', place, reader);
   }
-  if (when === undefined || message === undefined || isEmptyMessage || !checkName.test(key)) return undefined;
+  if (when === undefined || message === undefined || isEmptyMessage || !isNamed) return undefined;
   const written = wordAt(value, 'severity')?.value;
   return {
     name: { value: key, span: keySpan },

@@ -28,4 +28,18 @@ hand: lefft # since school`,
 hand: left # since school`,
     );
   });
+
+  it('marks names of checks and relations by one rule', () => {
+    assertMarked('unknown-word', {
+      'swingwright.yaml': `swingwright: 1
+relations:
+  R 11: { says: delivery.face ≈ delivery.path ± 1 deg }
+# ^^^^ error[unknown-word]
+  r-11: { says: delivery.face ≈ delivery.path ± 1 deg }
+checks:
+  A b: { when: delivery.face > 1 deg, message: Open. }
+# ^^^ error[unknown-word]
+  a-b: { when: delivery.face > 1 deg, message: Open. }`,
+    });
+  });
 });

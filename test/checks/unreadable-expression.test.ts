@@ -48,4 +48,15 @@ book:
         'faults: 1\nbook:\n  early-lift:\n    evidence: checkpoints.impact.head_height > 4 cm',
     });
   });
+
+  it('marks a brace in a message that nothing closes', () => {
+    assertMarked('unreadable-expression', {
+      'swingwright.yaml': `swingwright: 1
+checks:
+  open: { when: delivery.face > 1 deg, message: "Face {delivery.face and {delivery.path}." }
+#                                                     ^^^^^^^^^^^^^^^^^^ error[unreadable-expression]
+  shut: { when: delivery.face < 1 deg, message: "Face {delivery.face" }
+#                                                     ^^^^^^^^^^^^^^ error[unreadable-expression]`,
+    });
+  });
 });

@@ -13,11 +13,11 @@ const files = {
   [`${folder}x%3A%20y.student.yaml`]: `student: 1\nname: T\nhand: right\nbag:\n${odd.map((name) => `  ${JSON.stringify(name)}: { kind: iron }\n`).join('')}`,
   [`${folder}o.faults.yaml`]: `faults: 1\nbook:\n${odd.map((name) => `  ${JSON.stringify(name)}: { title: T, evidence: delivery.path > 1 deg }\n`).join('')}`,
   [`${folder}swingwright.yaml`]:
-    'swingwright: 1\nmethods: { "cam # 2": { uncertainty: { angle: 1 deg } }, wand: { uncertainty: { angle: 1 deg } } }\n',
+    'swingwright: 1\nmethods: { "cam # 2": { uncertainty: { angle: 1 deg } }, wand: { uncertainty: { angle: 1 deg } } }\nquantities: { delivery.wand: { like: delivery.path, title: Wand A } }\n',
 };
 const head = 'swing: 1\nstudent: "./x: y.student.yaml"\nfaults_from: o.faults.yaml\n';
 
-function after(source: string): { readonly labels: readonly string[]; readonly texts: readonly string[] } {
+function after(source: string): Record<'labels' | 'texts' | 'details', readonly string[]> {
   const { text, offset } = marked(source);
   const uri = `${folder}n.swing.yaml`;
   const analysis = analyse(uri, snapshotWith({ ...files, [uri]: text }));
@@ -30,7 +30,11 @@ function after(source: string): { readonly labels: readonly string[]; readonly t
     snippets: true,
     asksAgain: true,
   });
-  return { labels: items.map(({ label }) => label), texts: items.map((item) => written(text, item)) };
+  return {
+    labels: items.map(({ label }) => label),
+    texts: items.map((item) => written(text, item)),
+    details: items.flatMap(({ detail }) => detail ?? []),
+  };
 }
 
 function wrongIn(text: string): readonly string[] {
@@ -60,6 +64,10 @@ describe('odd names', () => {
     const { labels, texts } = after('swing: 1\nstudent: $0\n');
     assert.deepEqual(labels, ['./x: y.student.yaml']);
     assert.deepEqual(texts.flatMap(wrongIn), []);
+  });
+
+  it('of own quantities keep their capitals but the first', () => {
+    assert.ok(after(`${head}delivery:\n  wand: 2 $0\n`).details.includes('unit of wand A'));
   });
 
   it('of methods that are refused are not proposed', () => {

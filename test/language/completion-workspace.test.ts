@@ -1,6 +1,9 @@
 // Proposals in the workspace file know its sections, also where the text is half typed.
 import assert from 'node:assert/strict';
-import { proposed, written } from './proposals.ts';
+import { analyse } from '../../src/analysis/analyse.ts';
+import { marked } from '../marked.ts';
+import { practice, snapshotWith } from '../samples.ts';
+import { itemsAt, proposed, written } from './proposals.ts';
 
 const own = 'swingwright: 1\nquantities: { delivery.wobble: { like: delivery.path } }\n';
 
@@ -116,6 +119,41 @@ describe('proposals in the workspace file', () => {
     assert.deepEqual(labels('checks: { far: { message: "It says $0" } }'), []);
     const closed = proposed('swingwright.yaml', 'swingwright: 1\nchecks:\n  far:\n    message: Found {$0}\n');
     assert.match(written(closed.text, closed.items[0]!), /message: Found \{[\w.]+\}\n/);
+  });
+
+  it('are codes that can be accepted in a comment, those of its line first, own ones among them', () => {
+    const files = {
+      [`${practice}swingwright.yaml`]:
+        'swingwright: 1\nchecks: { steep: { when: delivery.attack < -10 deg, message: Steep. } }\n',
+    };
+    const codes = (source: string): readonly string[] => {
+      const { text, offset } = marked(source);
+      const uri = `${practice}a.swing.yaml`;
+      return itemsAt(analyse(uri, snapshotWith({ ...files, [uri]: text })), offset).map(({ label }) => label);
+    };
+    const attack = '  attack: 15 deg down';
+    for (const source of [
+      `swing: 1\ndelivery:\n${attack} # accept[$0\n`,
+      `swing: 1\ndelivery:\n  # accept[$0\n\n  # steep\n${attack}\n`,
+      `swing: 1\ndelivery:\n${attack} # accept[bare-number, $0]\n`,
+    ]) {
+      const found = codes(source);
+      assert.deepEqual([...found.slice(0, 2)].sort(), ['outside-practice', 'own/steep'], source);
+      assert.ok(!found.includes('duplicate-key') && !found.includes('yaml-syntax'), source);
+      assert.ok(found.includes('agreement-not-judged'), source);
+    }
+    assert.deepEqual(
+      codes(`swing: 1\ndelivery:\n${attack} # accept[own/st$0\n`).filter((code) => code.startsWith('own/')),
+      ['own/steep'],
+    );
+  });
+
+  it('are none behind the end of the document, and know the first key behind a byte order mark', () => {
+    for (const end of ['...\n$0', '---\n$0', '...\n\n  $0', '---\nswing: 1\n$0'])
+      assert.deepEqual(proposed('a.swing.yaml', `swing: 1\n${end}`).items, [], end);
+    assert.ok(proposed('a.swing.yaml', '# a\n---\n$0').items.length > 0);
+    const marks = proposed('a.swing.yaml', '\ufeffswing: 1\n$0').items.map(({ label }) => label);
+    assert.ok(marks.includes('date') && !marks.includes('swing'));
   });
 
   it('are the codes of own checks below `severities`', () => {

@@ -72,6 +72,23 @@ conditions: {}
     for (const [source, expected] of cases) assert.equal(after(source!), expected);
   });
 
+  it('is a measurement that waits for its number, as a form leaves it', () => {
+    const cases = [
+      ['$0delivery:\n  path:  deg right by 3d camera\n', 'delivery:\n  path: ‸ deg right by 3d camera\n'],
+      ['$0delivery:\n  path: right\n', 'delivery:\n  path: ‸ right\n'],
+      ['$0delivery: { path: { value: deg right } }\n', 'delivery: { path: { value: ‸ deg right } }\n'],
+      [
+        '$0checkpoints:\n  impact:\n    lead_pressure: " %"\n',
+        'checkpoints:\n  impact:\n    lead_pressure: "‸ %"\n',
+      ],
+    ];
+    for (const [source, expected] of cases) assert.equal(after(source!), expected);
+    assert.deepEqual(
+      round('swing: 1\nshots: far.csv\ndelivery: { path: 2 deg right }\nflight: { shape: draw }\n'),
+      [],
+    );
+  });
+
   it('goes on from the cursor, on its line too, and then from the top', () => {
     const flow = (cursor: string): string => `strike: { across: ${cursor}, height: }\ndelivery:\n  path: \n`;
     assert.match(after(flow('$0'))!, /height: ‸ }/);

@@ -147,14 +147,15 @@ describe('the server asked for reviews', () => {
         context: { diagnostics: [] },
       });
       const mend = actions.find(({ title }) => title.startsWith('Write'));
-      assert.equal(mend?.title, 'Write `renamed: 1.swing.yaml`');
+      // Without `./` what stands before the colon would be read as a scheme.
+      assert.equal(mend?.title, 'Write `./renamed: 1.swing.yaml`');
       const [change] = mend.edit?.documentChanges ?? [];
       assert.ok(change !== undefined && 'edits' in change);
       const [edit] = change.edits as readonly TextEdit[];
       assert.ok(edit !== undefined);
       const document = TextDocument.create(uri, 'yaml', 1, text);
       const after = TextDocument.applyEdits(document, [edit]);
-      assert.equal(after, review.replace('a.swing.yaml', '"renamed: 1.swing.yaml"'));
+      assert.equal(after, review.replace('a.swing.yaml', '"./renamed: 1.swing.yaml"'));
     }
   });
 

@@ -59,7 +59,7 @@ describe('the review of a record on two branches', function () {
     uri = await writeFile(inTestFolder(`review-story-${(tries += 1)}`, 'a.swing.yaml'), record);
     git('init', '-q', '-b', 'main');
     program('git-setup');
-    commit('Write the lesson');
+    await commit('Write the lesson');
     const document = await vscode.workspace.openTextDocument(uri);
     await vscode.window.showTextDocument(document);
 
@@ -75,7 +75,7 @@ describe('the review of a record on two branches', function () {
     await say('Which five?');
     await stage.click(button('Add Remark'));
     await until(async () => (await labels()).includes('delivery.path · open'));
-    commit('Remark');
+    await commit('Remark');
 
     // The coach has the remarks so far, and answers while the analyst goes on.
     git('switch', '-q', 'main');
@@ -87,7 +87,7 @@ describe('the review of a record on two branches', function () {
     await stage.click(button('Reply', thread('delivery.face')));
     await until(async () => (await labels()).includes('delivery.face · answered'));
     await change(document, '3.5 deg down', '4 deg down');
-    commit('Answer');
+    await commit('Answer');
 
     git('switch', '-q', 'analyst');
     await until(() => document.getText() === record);
@@ -96,7 +96,7 @@ describe('the review of a record on two branches', function () {
     await stage.click(sign('Settle', 'delivery.path'));
     await until(async () => (await labels()).join() === 'delivery.face · open');
     await change(document, '2 deg right by radar', '2.5 deg right by radar');
-    commit('Settle');
+    await commit('Settle');
 
     git('switch', '-q', 'main');
     git('merge', '-q', '-m', 'Both', 'analyst');
@@ -124,7 +124,7 @@ describe('the review of a record on two branches', function () {
     );
     await stage.press('Enter');
     await statusSays(/signed off by Jon/);
-    commit('Sign off');
+    await commit('Sign off');
     await change(document, '2 deg right by camera', '2.2 deg right by camera');
     await statusSays(/sign-off void/);
     await until(() =>
@@ -168,7 +168,9 @@ function environment(): NodeJS.ProcessEnv {
   };
 }
 
-function commit(message: string): void {
+/** What the editor shows may not lie on the disk yet. */
+async function commit(message: string): Promise<void> {
+  await until(() => vscode.workspace.textDocuments.every(({ isDirty }) => !isDirty));
   git('add', '--all');
   git('commit', '-q', '-m', message);
 }

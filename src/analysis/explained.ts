@@ -3,6 +3,7 @@ import { titleWithin } from '../checks/agreement.ts';
 import { showValue } from '../measure/show.ts';
 import type { JudgedReading } from '../model/agreement-result.ts';
 import { explainFrom, type ExplainedStep, type QuantityExplanation, type Without } from '../model/explain.ts';
+import { othersSay } from '../model/others-say.ts';
 import { findRule } from '../model/rules.ts';
 import type { Contributor } from '../model/shares.ts';
 import type { OwnModel } from '../model/own-model.ts';
@@ -44,7 +45,9 @@ export function explainedOf({ account, subject: { registry } }: Analysis, id: st
   const fitted = outcome && explainFrom(outcome, id, situation);
   const readings = agreement.entries
     .filter((entry) => entry.id === id)
-    .map((entry, _, { length }) => (length > 1 ? entry : plainlyImplied(entry, derivation.expected.get(id))));
+    .map((entry, _, { length }) =>
+      entry.verdict === 'unchecked' ? entry : { ...entry, ...othersSay(entry, length, derivation) },
+    );
   const isOfFit = fitted !== undefined && (value.kind === 'entered' || value.value === fitted.value);
   const from = isOfFit ? fitted : plainly(value, derivation.values, fitted, situation.own);
   const shares = from.shares.map((one) => ({
@@ -74,12 +77,6 @@ export function verdictOn(reading: JudgedReading, quantity: Quantity): string {
       : 'Unchecked: the other entries say too little about it to call it right or wrong.';
   const others = implied === null ? '' : `: the others say ${showValue(quantity, implied, uImplied)}`;
   return `${verdict === 'fits' ? 'Checked, and it fits' : 'Does not fit'}${others}.`;
-}
-
-/** The one number for what the others make of an entry, also where plain arithmetic gives it. */
-function plainlyImplied(entry: JudgedReading, expected: Value | undefined): JudgedReading {
-  if (entry.verdict === 'unchecked' || expected === undefined) return entry;
-  return { ...entry, implied: expected.value, uImplied: expected.u };
 }
 
 interface Plain extends Pick<QuantityExplanation, 'value' | 'steps' | 'shares' | 'without'> {

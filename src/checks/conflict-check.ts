@@ -1,5 +1,6 @@
 // Makes a check out of the conflicts that the agreement found under one code: one finding each, on the entry that fits worst.
 import { doubtfulFactor } from '../model/combine.ts';
+import { othersSay } from '../model/others-say.ts';
 import type { Agreement, Conflict, ReadingRef } from '../model/agreement-result.ts';
 import type { Span } from '../measure/measure.ts';
 import type { Entry, Reading } from '../record/document.ts';
@@ -103,9 +104,9 @@ function referenceTo({ id }: Entry, { document }: Subject): Span {
 /** "Attack 1.0 deg down does not fit: shaft lean and low point together say 4.6 deg down ± 0.9 deg." */
 function sentenceOf(conflict: Conflict, quantity: Quantity, subject: Subject): string {
   const { id, value, rivals, outvotedBy } = conflict;
-  const isAlone = (placedEntry(subject, id)?.entry.readings.length ?? 1) === 1;
-  const plain = isAlone ? subject.derivation?.expected.get(id) : undefined;
-  const implied = subject.show(quantity, plain?.value ?? conflict.implied, plain?.u ?? conflict.uImplied);
+  const readings = placedEntry(subject, id)?.entry.readings.length ?? 1;
+  const others = othersSay(conflict, readings, subject.derivation);
+  const implied = subject.show(quantity, others.implied ?? conflict.implied, others.uImplied);
   const own = outvotedBy.includes(id) ? [`the other ${lowerFirst(quantity.title)}`] : [];
   const voters = [
     ...own,

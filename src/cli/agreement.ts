@@ -3,6 +3,7 @@ import type { Analysis } from '../analysis/result.ts';
 import { showValue } from '../measure/show.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
 import type { JudgedReading } from '../model/agreement-result.ts';
+import { othersSay } from '../model/others-say.ts';
 import { relationNamed } from '../model/own-model.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
@@ -69,11 +70,10 @@ export function agreementRows({ agreement, derivation, subject }: Analysis): rea
   return [
     `  ${entries.length} ${entries.length === 1 ? 'entry' : 'entries'}, ${checked} checked; ${verdict}`,
     ...judged(off, subject.registry).map(({ quantity, entry }) => {
-      const isAlone = entries.filter(({ id }) => id === entry.id).length === 1;
-      const plain = isAlone ? derivation?.expected.get(entry.id) : undefined;
-      const value = plain?.value ?? entry.implied;
-      const implied = value === null ? '' : showValue(quantity, value, plain?.u ?? entry.uImplied);
-      return `  ${entry.id} ${showValue(quantity, entry.value, entry.u)} does not fit; the others say ${implied}`;
+      const readings = entries.filter(({ id }) => id === entry.id).length;
+      const { implied, uImplied } = othersSay(entry, readings, derivation);
+      const others = implied === null ? '' : showValue(quantity, implied, uImplied);
+      return `  ${entry.id} ${showValue(quantity, entry.value, entry.u)} does not fit; the others say ${others}`;
     }),
   ];
 }

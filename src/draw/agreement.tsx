@@ -5,6 +5,7 @@ import { titleWithin } from '../checks/agreement.ts';
 import { upperFirst } from '../measure/quote.ts';
 import { showValue } from '../measure/show.ts';
 import type { JudgedReading } from '../model/agreement-result.ts';
+import { othersSay } from '../model/others-say.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
 import { fixed, lineThrough } from './geometry.ts';
@@ -37,7 +38,11 @@ export function Agreement({
   readonly theme: Theme;
 }): Picture {
   const { agreement, subject } = analysis;
-  const rows = (agreement?.entries ?? []).flatMap((entry) => rowsOf(entry, subject.registry));
+  const entries = agreement?.entries ?? [];
+  const rows = entries.flatMap((entry) => {
+    const readings = entries.filter(({ id }) => id === entry.id).length;
+    return rowsOf({ ...entry, ...othersSay(entry, readings, analysis.derivation) }, subject.registry);
+  });
   const checked = rows
     .filter(({ entry }) => entry.verdict !== 'unchecked' && entry.w !== null)
     .sort((a, b) => Math.abs(b.entry.w!) - Math.abs(a.entry.w!));

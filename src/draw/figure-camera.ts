@@ -22,3 +22,18 @@ export function cameraOf(view: View, { origin, scale, hand }: Lens): Camera {
     farness: ({ x, y }) => (view === 'face_on' ? sign * y : x),
   };
 }
+
+/** The same turned round about a vertical through its origin: who plays the other way round, as in a mirror. */
+export function mirrored({ see, turn, farness }: Camera, { x: about }: Place): Camera {
+  return {
+    see: (at) => {
+      const { x, y } = see(at);
+      return { x: 2 * about - x, y };
+    },
+    turn: (direction) => {
+      const { x, y } = turn(direction);
+      return { x: 0 - x, y };
+    },
+    farness,
+  };
+}

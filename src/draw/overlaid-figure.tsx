@@ -7,7 +7,7 @@ import { poseKeys, type PoseKey } from '../physics/pose-readings.ts';
 import { vector } from '../physics/vector.ts';
 import type { Checkpoint } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
-import { cameraOf } from './figure-camera.ts';
+import { cameraOf, mirrored } from './figure-camera.ts';
 import { Ground, ScaleBar, unitsForStature } from './figure-scene.tsx';
 import type { Camera } from './figure-shape.ts';
 import { checkpointTitle, misfitWords, seenValues } from './figure-words.ts';
@@ -65,7 +65,11 @@ export function OverlaidFigure({
   const scale = unitsForStature / b.stature;
   const ground = above + scale * Math.max(...[a, b].map(highestOf));
   const origin = { x: width * (hand === 'left' ? 1 - ballShare : ballShare), y: ground };
-  const camera = cameraOf(view, { origin, scale, hand });
+  const cameraFor = (one: Stand): Camera => {
+    const own = cameraOf(view, { origin, scale, hand: one.hand });
+    return one.hand === hand ? own : mirrored(own, origin);
+  };
+  const cameras = { a: cameraFor(a), b: cameraFor(b) };
   const name = `overlaid-${view.replaceAll('_', '-')}-${checkpoint.replaceAll('_', '-')}`;
   const rows = differing(a, b, view).map((key) => rowOf(key, a, b, second.subject.registry));
   const title = titleOf(checkpoint, view);
@@ -102,8 +106,8 @@ export function OverlaidFigure({
         </text>
       )}
       <Ground y={ground} from={8} to={width - 8} theme={theme} />
-      <SolidBody {...{ view, camera, theme }} stand={b} />
-      <DashedBody {...{ name, view, camera, theme }} stand={a} />
+      <SolidBody {...{ view, theme }} stand={b} camera={cameras.b} />
+      <DashedBody {...{ name, view, theme }} stand={a} camera={cameras.a} />
       <circle
         cx={fixed(origin.x)}
         cy={fixed(origin.y - ruleBall.radius * scale)}
@@ -112,7 +116,7 @@ export function OverlaidFigure({
         stroke={theme.ink}
         stroke-width="1.4"
       />
-      <HeadLetters {...{ a, b, camera, theme }} />
+      <HeadLetters {...{ a, b, cameras, theme }} />
       <ScaleBar at={{ x: hand === 'left' ? width - 90 : 12, y: ground + 24 }} scale={scale} theme={theme} />
       <g data-part="numbers">
         {rows.map((row, i) => (
@@ -128,22 +132,23 @@ export function OverlaidFigure({
 function HeadLetters({
   a,
   b,
-  camera,
+  cameras,
   theme,
 }: {
   readonly a: Stand;
   readonly b: Stand;
-  readonly camera: Camera;
+  readonly cameras: Readonly<Record<'a' | 'b', Camera>>;
   readonly theme: Theme;
 }): Picture {
-  const [atA, atB] = [a, b].map(({ pose }) => camera.see(middleOfHead(pose.skeleton.joints)));
-  const outward = atA!.x <= atB!.x ? -1 : 1;
+  const atA = cameras.a.see(middleOfHead(a.pose.skeleton.joints));
+  const atB = cameras.b.see(middleOfHead(b.pose.skeleton.joints));
+  const outward = atA.x <= atB.x ? -1 : 1;
   return (
     <g data-part="letters">
       {(
         [
-          ['A', atA!, outward],
-          ['B', atB!, -outward],
+          ['A', atA, outward],
+          ['B', atB, -outward],
         ] as const
       ).map(([side, at, away]) => (
         <Letter key={side} side={side} at={{ x: at.x + away * 36, y: at.y - 10 }} theme={theme} />

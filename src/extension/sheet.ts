@@ -117,7 +117,7 @@ function openSheet(
         checkpoint = message.checkpoint;
         return void refresh();
       case 'go':
-        return void goTo(uri, message.range);
+        return void goTo(uri, message);
       case 'why':
         return void vscode.commands.executeCommand(whyCommand, uri.toString(), message.id);
       case 'whatIf':
@@ -174,12 +174,16 @@ function sendCursor(uri: vscode.Uri, send: (message: ToSheet) => void): void {
 }
 
 /** Where the record is shown already, if it is. */
-async function goTo(uri: vscode.Uri, range: (FromSheet & { readonly kind: 'go' })['range']): Promise<void> {
+async function goTo(
+  uri: vscode.Uri,
+  { range: { start }, focus }: FromSheet & { readonly kind: 'go' },
+): Promise<void> {
   const shown = vscode.window.visibleTextEditors.find(
     ({ document }) => document.uri.toString() === uri.toString(),
   );
   await vscode.window.showTextDocument(uri, {
-    selection: rangeOf(range),
+    selection: rangeOf({ start, end: start }),
+    preserveFocus: !focus,
     viewColumn: shown?.viewColumn ?? vscode.ViewColumn.One,
   });
 }

@@ -7,7 +7,8 @@ export interface Linked {
   readonly things: Readonly<Record<string, Thing>>;
   /** The id at the cursor. */
   readonly lit: string | undefined;
-  readonly choose: (id: string) => void;
+  /** Who points stays in the sheet, so that its keys go on working; who comes by key goes to the text. */
+  readonly choose: (id: string, by: 'pointer' | 'key') => void;
 }
 
 /** `below` says whether what is drawn is listed below it; around a figure the page does so itself. */
@@ -45,7 +46,7 @@ function Drawn({
       ref={place}
       onClick={({ target }) => {
         const id = target instanceof Element ? target.closest('[data-id]')?.getAttribute('data-id') : null;
-        if (id && id in things) choose(id);
+        if (id && id in things) choose(id, 'pointer');
       }}
     >
       <Svg svg={svg} title={title} />
@@ -99,7 +100,7 @@ export function Things({
               class={range === null ? 'computed' : 'entered'}
               aria-current={id === lit ? 'true' : undefined}
               title={range === null ? 'Computed: show why it is so' : 'Entered: go to it'}
-              onClick={() => choose(id)}
+              onClick={({ detail }) => choose(id, detail === 0 ? 'key' : 'pointer')}
             >
               {where === 'said' && at !== '' ? `${title} ${at}` : title} <span>{number}</span>
             </button>

@@ -19,8 +19,8 @@ export type FromSheet =
   /** `checkpoint` is the one whose figures are shown, or null for the first. */
   | { readonly kind: 'ready'; readonly checkpoint: string | null }
   | { readonly kind: 'checkpoint'; readonly checkpoint: string | null }
-  /** Put the cursor there. */
-  | { readonly kind: 'go'; readonly range: TextRange }
+  /** Put the cursor there; with `focus` what is typed next goes there too. */
+  | { readonly kind: 'go'; readonly range: TextRange; readonly focus: boolean }
   /** Say why this quantity is what it is. */
   | { readonly kind: 'why'; readonly id: string }
   | { readonly kind: 'whatIf'; readonly moves: readonly Move[] }

@@ -110,14 +110,14 @@ function Page(): JSX.Element {
   const linked: Linked = {
     things: sheet.things,
     lit,
-    choose: (id) => {
+    choose: (id, by) => {
       const range = sheet.things[id]?.range;
-      say(range ? { kind: 'go', range } : { kind: 'why', id });
+      say(range ? { kind: 'go', range, focus: by === 'key' } : { kind: 'why', id });
     },
   };
   return (
     <>
-      <Overview sheet={sheet} go={(range) => say({ kind: 'go', range })} />
+      <Overview sheet={sheet} go={(range) => say({ kind: 'go', range, focus: true })} />
       <Tabs label="Sheet" tabs={tabs} chosen={state.tab} choose={(tab) => change({ tab })}>
         {state.tab === 'swing' ? (
           <Swing

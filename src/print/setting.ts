@@ -1,5 +1,6 @@
 // What every part of a printed page is set with: letters, sizes, colours, margins; knows no part.
 import type { Content } from '../draw/handout/content.tsx';
+import { widthOf } from '../draw/lettering.ts';
 import { themes } from '../draw/theme.ts';
 import { printed } from './letters.ts';
 import type { Role } from 'pdfmake/js/Renderer.js';
@@ -17,8 +18,32 @@ export interface Setting {
   readonly content: Content;
 }
 
+/** In letters of size 1: as wide as nothing is that has a place to break at, and still narrower than the narrowest column; judgement. */
+const widestWord = 12;
+
 export function line(text: string, style: Block = {}): Block {
-  return { text: printed(text), ...style };
+  const pieces = piecesOf(printed(text));
+  if (pieces.length === 1 && !pieces[0]!.isLong) return { text: pieces[0]!.text, ...style };
+  return {
+    text: pieces.map((piece) => ({
+      ...style,
+      text: piece.text,
+      ...(piece.isLong ? { wordBreak: 'break-all' } : {}),
+    })),
+    ...style,
+  };
+}
+
+/** A column is no narrower than the longest word in it, so words that no column has room for stand apart and are broken anywhere. */
+function piecesOf(text: string): readonly { readonly text: string; readonly isLong: boolean }[] {
+  const pieces: { text: string; isLong: boolean }[] = [];
+  for (const word of text.split(/(?<= )/)) {
+    const isLong = widthOf(word, 1) > widestWord;
+    const last = pieces.at(-1);
+    if (last?.isLong === isLong) last.text += word;
+    else pieces.push({ text: word, isLong });
+  }
+  return pieces.length === 0 ? [{ text: '', isLong: false }] : pieces;
 }
 
 export function heading(text: string, { points }: Setting, style: Block = {}): Block {

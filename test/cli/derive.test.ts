@@ -222,7 +222,7 @@ goals: [${goals}]
       const outOf = (name: string): string => swingwright(['derive', name], folder).out;
       assert.match(
         outOf('two.swing.yaml'),
-        /in the middle delivery\.face_to_path .*, delivery\.path .*, delivery\.face /,
+        /their middles go together: delivery\.face_to_path .*, delivery\.path .*, delivery\.face /,
       );
       assert.match(
         outOf('one.swing.yaml'),

@@ -60,7 +60,7 @@ describe('swingwright review', () => {
         };
         const ida = ['--author', 'Ida'];
         refused(
-          /no entry `delivery\.fase`; perhaps `delivery\.face`/,
+          /no entry `delivery\.fase`; expected one that it has, perhaps `delivery\.face`/,
           1,
           name,
           '--about',

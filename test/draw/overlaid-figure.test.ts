@@ -97,6 +97,41 @@ describe('two players laid over one another', () => {
     assert.doesNotMatch(svg, /mirror/);
   });
 
+  it('stay on both pictures whichever way each of them plays', () => {
+    const bent = (hand: string, bend: number): Analysis =>
+      analysed(
+        `swing: 1\nstudent: mira.student.yaml\ncheckpoints: { address: { forward_bend: ${bend} deg forward, stance_width: ${bend} cm } }\n`,
+        { files: { 'mira.student.yaml': student.replace('hand: right', `hand: ${hand}`) } },
+      );
+    for (const [a, b] of [
+      [bent('right', 34), bent('left', 40)],
+      [bent('left', 34), bent('right', 40)],
+      [bent('left', 34), bent('left', 40)],
+    ] as const) {
+      const all = overlaidViews({ first: a, second: b });
+      assert.deepEqual(
+        all.map(({ title }) => title),
+        ['Address, face-on', 'Address, down the line'],
+      );
+      for (const at of all) {
+        const picture = svgOf(OverlaidFigure({ first: a, second: b, theme, ...at }));
+        const { width, height } = sizeOf(picture);
+        for (const side of ['A', 'B']) {
+          const d = [...part(picture, `data-side="${side}"`).matchAll(/ d="([^"]+)"/g)].map(
+            ([, path]) => path!,
+          );
+          const numbers = d.flatMap((path) => path.match(/-?[\d.]+/g)!.map(Number));
+          assert.ok(numbers.length > 100);
+          for (const [i, one] of numbers.entries())
+            assert.ok(one >= 0 && one <= (i % 2 === 0 ? width : height), `${at.title}, ${side}: ${one}`);
+        }
+        const letters = part(picture, 'data-part="letters"');
+        for (const [, x] of letters.matchAll(/ (?:c?x)="(-?[\d.]+)"/g))
+          assert.ok(Number(x) > 0 && Number(x) < width, letters);
+      }
+    }
+  });
+
   it('are drawn where both records have entries and a view shows what differs', () => {
     assert.deepEqual(
       overlaidViews({ first, second }).map(({ title }) => title),

@@ -167,6 +167,29 @@ describe('a handout as PDF', function () {
     }
   });
 
+  it('breaks a word that no column has room for, and keeps the picture beside it', async () => {
+    const word = 'Übergewichtsverlagerung'.repeat(20);
+    const files = {
+      ...lesson,
+      'lesson.swing.yaml': `${lesson['lesson.swing.yaml']}delivery: { club_speed: 38 m/s, face: 1 deg right, path: 4 deg right }\n`,
+      'house.faults.yaml': lesson['house.faults.yaml']!.replace('The weight stays behind.', word)
+        .replace('title: Hangs back', `title: ${word}`)
+        .replace('light on the trail heel', word)
+        .replace('Half swings on one leg.', `Half ${word}`),
+    };
+    for (const [audience, pages] of [
+      ['student', 1],
+      ['file', 2],
+    ] as const) {
+      const found = await read((await handoutPdf(handoutOfFiles(files), audience)).bytes);
+      assert.equal(found.pages, pages);
+      assert.ok(found.right <= 595.28 - 40 + 0.5, `text reaches ${found.right} points`);
+      assert.match(found.words, /Where the ball goes/);
+      const letters = found.words.replace(/\s/g, '');
+      assert.ok(letters.includes(`${word.slice(0, 209)}…`), audience);
+    }
+  });
+
   it('sets cautions in letters that can be read, however small all else has to be', () => {
     const sheets = handoutSheets(contentOf(handoutOfFiles(lesson), 'student'), 0.7, 0.7);
     const found: number[] = [];

@@ -2,7 +2,9 @@
 import type { WhatIf } from '../analysis/what-if.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { movedWords, spreadOf, standingWords } from '../checks/forecast-words.ts';
+import { middlesOf, notAllTogether } from '../checks/window-words.ts';
 import { standingNumber } from '../judgement/standing-number.ts';
+import { lowerFirst, upperFirst } from '../measure/quote.ts';
 import { showValue, showWindow } from '../measure/show.ts';
 import type { Value } from '../model/value.ts';
 import type { Quantity } from '../registry/quantity.ts';
@@ -34,6 +36,8 @@ const foremost = [
   'flight.carry',
   'flight.finish',
 ];
+
+const outOfReach = 'out of reach';
 
 export function rowsOf(analysis: Analysis, found: WhatIf): readonly WhatIfRow[] {
   return [
@@ -91,24 +95,25 @@ function enteredBeside(now: string, quantity: Quantity, value: Value | undefined
 }
 
 function windowRows({ subject }: Analysis, { windows }: WhatIf): readonly WhatIfRow[] {
-  return windows.flatMap(({ id, now, then }): WhatIfRow[] => {
+  const known = windows.flatMap(({ id, now, then }) => {
     const quantity = subject.registry.find(id);
-    if (quantity === undefined) return [];
-    const [before, after] = [now, then].map((window) =>
-      window === undefined ? 'out of reach' : showWindow(quantity, window.min, window.max),
-    );
-    return [
-      {
-        group: 'Windows for the goal',
-        title: quantity.title,
-        now: before!,
-        entered: '',
-        then: after!,
-        spread: '',
-        moved: '',
-      },
-    ];
+    return quantity === undefined ? [] : [{ quantity, now, then }];
   });
+  const row = (title: string, now: string, then: string): WhatIfRow => {
+    return { group: 'Windows for the goal', title, now, entered: '', then, spread: '', moved: '' };
+  };
+  const rows = known.map(({ quantity, now, then }) => {
+    const [before, after] = [now, then].map((window) =>
+      window === undefined ? outOfReach : showWindow(quantity, window.min, window.max),
+    );
+    return row(quantity.title, before!, after!);
+  });
+  if (rows.length < 2) return rows;
+  const [before, after] = (['now', 'then'] as const).map((when) => {
+    const reached = known.flatMap((one) => (one[when] ? [{ ...one[when], quantity: one.quantity }] : []));
+    return reached.length === 0 ? outOfReach : middlesOf(reached, ({ title }) => lowerFirst(title));
+  });
+  return [...rows, row(upperFirst(notAllTogether), before!, after!)];
 }
 
 function goalRows({ goals }: WhatIf): readonly WhatIfRow[] {

@@ -1,7 +1,7 @@
 // A comparison in words, the same on the command line, on a page and in an editor; compares nothing.
 import { nameWithin } from '../checks/agreement.ts';
 import { verdictWords } from '../checks/verdict-words.ts';
-import { showSize, showSpread, showValue, showWindow } from '../measure/show.ts';
+import { inPoints, showSize, showSpread, showValue, showWindow } from '../measure/show.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Standing } from '../judgement/goal-standing.ts';
 import { percent } from '../checks/verdict-words.ts';
@@ -40,7 +40,7 @@ export function figureWords(quantity: Quantity, figure: Figure | undefined): str
 export function changeWords(quantity: Quantity, { value, u, isTurned }: Difference): string {
   if (value === undefined) return '–';
   const words = isTurned ? `${showSize(quantity, value, u)} apart` : differenceWords(quantity, value, u);
-  return u === undefined || value === 0 ? words : `${words} ± ${showSpread(quantity, u)}`;
+  return u === undefined || value === 0 ? words : `${words} ± ${inPoints(showSpread(quantity, u))}`;
 }
 
 /** How many standard uncertainties the difference is, "7.1 u". */

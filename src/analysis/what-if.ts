@@ -9,7 +9,7 @@ import { judge, type Beholder, type FaultVerdict } from '../judgement/verdict.ts
 import type { StatedVerdict } from '../judgement/judgement.ts';
 import type { Account } from '../model/account.ts';
 import { reachOf } from '../model/intervention.ts';
-import { windowsForGoal, type Interval, type WindowId } from '../model/windows.ts';
+import { windowsForGoal, type GoalWindow, type WindowId } from '../model/windows.ts';
 import type { Value } from '../model/value.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { foreseerOf, goalsOf, placedWanted } from './plan.ts';
@@ -30,8 +30,8 @@ export interface WhatIf {
   /** What each goal asks for, at the speed and loft of now and of then. */
   readonly windows: readonly {
     readonly id: WindowId;
-    readonly now: Interval | undefined;
-    readonly then: Interval | undefined;
+    readonly now: GoalWindow | undefined;
+    readonly then: GoalWindow | undefined;
   }[];
   /** The record as it would be, for pictures; what the present flight and its shots say is not in it. */
   readonly then: Analysis;

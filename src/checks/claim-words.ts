@@ -1,17 +1,17 @@
 // Beliefs of a fault book, what physics and history say of them, in words; the same in findings, hovers and on the command line.
 import type { Claim, Said } from '../judgement/claims.ts';
 import type { DirectionWord, Notation } from '../measure/measure.ts';
-import { showValue } from '../measure/show.ts';
+import { inPoints, showValue } from '../measure/show.ts';
 import { toSI } from '../measure/units.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { nameWithin } from './agreement.ts';
 
-/** "1.0 deg backward ± 0.3 deg", "2.0 m/s less": how far a quantity goes, and which way. */
+/** "1.0 deg backward ± 0.3 deg", "2.0 m/s less", "5 points more": how far a quantity goes, and which way. */
 export function showDifference(quantity: Quantity, amount: number, u: number | null = null): string {
   const own = quantity.directions.filter(({ bearing }) => bearing === undefined);
   const notation: Notation = { ...quantity, directions: own.length > 0 ? own : moreOrLess };
   const zero = quantity.dimension === 'temperature' ? toSI(0, quantity.unit) : 0;
-  return showValue(notation, amount + zero, u);
+  return inPoints(showValue(notation, amount + zero, u));
 }
 
 const moreOrLess: readonly DirectionWord[] = [

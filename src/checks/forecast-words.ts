@@ -2,7 +2,7 @@
 import { withArticle } from '../measure/article.ts';
 import type { Outlook, Prediction } from '../judgement/prediction.ts';
 import type { Standing } from '../judgement/goal-standing.ts';
-import { showSpread, showValue, showWindow } from '../measure/show.ts';
+import { inPoints, showSpread, showValue, showWindow } from '../measure/show.ts';
 import type { FaceNeed } from '../judgement/face-need.ts';
 import type { GoalForecast } from '../judgement/forecast.ts';
 import type { SpeedNeed } from '../judgement/speed-need.ts';
@@ -66,7 +66,7 @@ export function spreadOf(quantity: Outlook['quantity'], value: number, u: number
 
 export function movedWords(quantity: Outlook['quantity'], difference: number, u: number | null): string {
   const hasSides = quantity.directions.some(({ bearing }) => bearing === undefined);
-  const shown = showValue(quantity, hasSides ? difference : Math.abs(difference), u);
+  const shown = inPoints(showValue(quantity, hasSides ? difference : Math.abs(difference), u));
   return hasSides ? shown : `${shown} ${difference < 0 ? 'less' : 'more'}`;
 }
 

@@ -7,6 +7,7 @@ import { differenceFromSI, fromSI } from '../measure/units.ts';
 import type { Interval } from '../model/windows.ts';
 import { unseenWith } from '../judgement/face-need.ts';
 import { withClub } from '../checks/forecast-words.ts';
+import { togetherWords } from '../checks/window-words.ts';
 import type { Goal } from '../record/document.ts';
 import { tidy } from './shots.ts';
 
@@ -39,12 +40,10 @@ export function windowRows(analysis: Analysis): string[] {
             `    beyond what is seen${withClub(situation.clubKind)}: ${quantity.id} ${showWindow(quantity, seen.min, seen.max)}`,
           ];
     });
-    // Alone, such a window stands for itself.
-    if (windows.length === 1) return [`${name} asks for ${asked.join('')}`, ...unseen];
-    const middle = windows.map(({ quantity, middle }) => `${quantity.id} ${showValue(quantity, middle)}`);
+    const together = togetherWords(windows, ({ id }) => id);
     return [
       `${name} asks for ${asked.join(', ')}`,
-      `    each holds for some values of the others, not for all of them; their middles go together: ${middle.join(', ')}`,
+      ...(together === undefined ? [] : [`    ${together}`]),
       ...unseen,
     ];
   });

@@ -2,6 +2,7 @@
 import { healthCodes, loadsWords } from '../analysis/cautions.ts';
 import { changeWords, shotsWords, sizesExplained, summaryOf } from '../analysis/comparison-words.ts';
 import type { Comparison } from '../analysis/comparison.ts';
+import { counted } from '../analysis/outcome-words.ts';
 import type { RecordAnalysis } from '../analysis/compare.ts';
 import { nameWithin } from '../checks/agreement.ts';
 import { OverlaidAbove } from './overlaid-above.tsx';
@@ -37,6 +38,7 @@ export function comparisonPage(first: ComparedRecord, second: ComparedRecord, wh
     ...whole,
     findings: whole.findings.filter(({ finding }) => !healthCodes.has(finding.code)),
   };
+  const unshown = whole.findings.length - comparison.findings.length;
   const loads = loadsWords([first.analysis, second.analysis]);
   const { entries, computed, predicted, held, shots, isSame } = comparison;
   const [large, small] = [
@@ -50,7 +52,7 @@ export function comparisonPage(first: ComparedRecord, second: ComparedRecord, wh
       <>
         <h1>What changed</h1>
         <Sides first={first} second={second} />
-        {summaryOf(comparison).map((sentence, i) => (
+        {[...summaryOf(comparison), ...unshownWords(unshown)].map((sentence, i) => (
           <p key={i} class="lead">
             {sentence}
           </p>
@@ -137,4 +139,12 @@ export function comparisonPage(first: ComparedRecord, second: ComparedRecord, wh
       </>
     ),
   });
+}
+
+/** The page counts fewer findings than the command line does, and says why. */
+function unshownWords(count: number): readonly string[] {
+  if (count === 0) return [];
+  return [
+    `${counted(count, 'finding')} about health ${count === 1 ? 'differs and is' : 'differ and are'} not shown here.`,
+  ];
 }

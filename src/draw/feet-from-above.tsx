@@ -44,6 +44,9 @@ const sole: readonly (readonly [along: number, inside: number, outside: number])
   [1, 0.05, 0.045],
 ];
 
+const flareKeys = { lead: 'lead_foot_flare', trail: 'trail_foot_flare' } as const;
+
+/** Dotted where the stance width alone is known: it says where the heels are, and neither how the feet turn nor where the ball lies. */
 export function FeetFromAbove({
   stand,
   plan,
@@ -72,12 +75,14 @@ export function FeetFromAbove({
           <g
             key={side}
             data-part={`${side}-sole`}
-            data-id={values.get(side === 'lead' ? 'lead_foot_flare' : 'trail_foot_flare')?.id}
+            data-id={values.get(flareKeys[side])?.id}
             data-angle={fixed(flareOf(stand, side))}
           >
             <Sole
               {...{ stand, side, plan, theme }}
-              anchor={anchors[side === 'lead' ? 'leadFoot' : 'trailFoot']}
+              anchor={
+                values.has(flareKeys[side]) ? anchors[side === 'lead' ? 'leadFoot' : 'trailFoot'] : 'guessed'
+              }
             />
             {side === 'lead' && edges && (
               <path
@@ -106,7 +111,7 @@ export function FeetFromAbove({
         cy={fixed(ball.y)}
         r={fixed(Math.max(3, 0.0214 * plan.scale))}
         fill={theme.paper}
-        stroke={theme.ink}
+        {...(values.has('ball_position') ? { stroke: theme.ink } : lineStyle('guessed', theme))}
         stroke-width="1.4"
         data-part="ball-from-above"
       />

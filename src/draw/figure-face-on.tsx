@@ -19,6 +19,7 @@ import {
   labelOf,
   misfitWords,
   missingOf,
+  missingOfStance,
   placelessValues,
   seenValues,
 } from './figure-words.ts';
@@ -70,6 +71,7 @@ export function FigureFaceOn({
   ];
   const missing = [
     ...missingOf(stand, 'face_on', registry),
+    ...missingOfStance(stand, registry),
     ...(pressure ? [] : ['pressure in the lead foot']),
   ];
   const misfits = misfitWords(stand, 'face_on', analysis);

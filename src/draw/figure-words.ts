@@ -46,6 +46,17 @@ export function labelOf(
   };
 }
 
+/** What the feet from above are hardly told without, at address alone. */
+export function missingOfStance({ values, checkpoint }: Stand, registry: Registry): readonly string[] {
+  if (checkpoint !== 'address') return [];
+  return (['stance_width', 'ball_position', 'lead_foot_flare', 'trail_foot_flare'] as const).flatMap(
+    (key) => {
+      const title = values.has(key) ? undefined : registry.find(`checkpoints.address.${key}`)?.title;
+      return title === undefined ? [] : [lowerFirst(title)];
+    },
+  );
+}
+
 /** "Pelvis: 150.0 cm ahead could not be drawn, 61.2 cm ahead was." */
 export function misfitWords(
   { pose, values, hand }: Stand,

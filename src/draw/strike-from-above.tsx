@@ -1,11 +1,14 @@
 // The strike seen from above: target line, path, face, start and curve, and the windows of face to path; draws what is known and says what is not.
 import type { Analysis } from '../analysis/result.ts';
 import { flightWindowsOf, goalWindowsOf } from '../analysis/windows.ts';
-import type { Interval, WindowId } from '../model/windows.ts';
+import { togetherWords } from '../checks/window-words.ts';
+import { lowerFirst } from '../measure/quote.ts';
+import type { GoalWindow, Interval, WindowId } from '../model/windows.ts';
 import type { Value } from '../model/value.ts';
 import { fixed, lineThrough, ringSector, toward, type Place } from './geometry.ts';
 import { IntervalRows, rowsHeight, type IntervalRow } from './interval-rows.tsx';
 import { kindOf, rowOf, valueOf, windowRow, wordsOf } from './known.ts';
+import { wrapped } from './lettering.ts';
 import { Callouts, Lines, linesHeight, notKnown, type Callout } from './label.tsx';
 import { areaStyle, Frame, lineStyle, type Picture } from './picture.tsx';
 import { Feet, Protractor } from './strike-ground.tsx';
@@ -54,12 +57,18 @@ export function StrikeFromAbove({
     [...(path ? [] : ['path']), ...(face ? [] : ['face']), ...(start ? [] : ['start of the ball'])],
     width - rowsAt.x - 16,
   );
-  const height = Math.max(field.height, 20 + rowsHeight(rows) + 20 + linesHeight(missing) + 8);
+  const together = togetherIn(analysis);
+  const notes = together === undefined ? [] : wrapped(together, width - rowsAt.x - 16, 11, 4);
+  const below = [...notes, ...missing];
+  const height = Math.max(field.height, 20 + rowsHeight(rows) + 20 + linesHeight(below) + 8);
   return (
     <Frame
       name={name}
       title="The strike from above"
-      words={wordsOf(rows, missingOf(path, face, start))}
+      words={[
+        wordsOf(rows, missingOf(path, face, start)),
+        ...(together === undefined ? [] : [`${together}.`]),
+      ].join(' ')}
       width={width}
       height={height}
       theme={theme}
@@ -113,7 +122,7 @@ export function StrikeFromAbove({
         picture={name}
         theme={theme}
       />
-      <Lines lines={missing} x={rowsAt.x} y={height - linesHeight(missing) + 4} theme={theme} />
+      <Lines lines={below} x={rowsAt.x} y={height - linesHeight(below) + 4} theme={theme} />
     </Frame>
   );
 }
@@ -168,10 +177,20 @@ function bandsOf(analysis: Analysis, { value: path }: Value): readonly Band[] {
   ];
 }
 
-function goalWindows(analysis: Analysis): ReadonlyMap<WindowId, Interval> | undefined {
+function goalWindows(analysis: Analysis): ReadonlyMap<WindowId, GoalWindow> | undefined {
   const { document } = analysis;
   if (document.kind !== 'swing' || document.goals[0] === undefined) return undefined;
   return goalWindowsOf(analysis, document.goals[0]);
+}
+
+/** A swing within each of the windows is not yet the goal. */
+function togetherIn(analysis: Analysis): string | undefined {
+  const windows = [...(goalWindows(analysis) ?? [])].flatMap(([id, window]) => {
+    const quantity = analysis.subject.registry.find(id);
+    return quantity === undefined ? [] : [{ ...window, quantity }];
+  });
+  const words = togetherWords(windows, ({ title }) => lowerFirst(title));
+  return words === undefined ? undefined : `Of what the goal asks, ${words}`;
 }
 
 function calloutOf(text: string, direction: number, radius: number): Callout {

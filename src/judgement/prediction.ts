@@ -7,7 +7,7 @@ import type { Quantity } from '../registry/quantity.ts';
 import type { Belief } from './belief.ts';
 import { believedEffects } from './believed-effects.ts';
 import { changeOf, changesOf, type Foreseer, type Made } from './foreseer.ts';
-import { beliefAsItStands, standsFor } from './standing-number.ts';
+import { beliefAsItStands, startsFrom } from './standing-number.ts';
 
 export type Origin = 'model' | 'belief';
 
@@ -85,7 +85,7 @@ function isBelieved({ difference }: Effect, before: Effect | undefined): boolean
 /** From the number that stands for it in the record, by as far as it moves; a formula of the workspace's own is kept to the letter. */
 function asItStands(effect: Effect, account: Account): Effect {
   if (account.situation.own?.rules.some(({ outputs }) => outputs.includes(effect.id)) === true) return effect;
-  const now = standsFor(effect.id, account);
+  const now = startsFrom(effect.id, account);
   if (now === undefined || effect.value === null || effect.difference === null) return effect;
   return { ...effect, value: now + effect.difference };
 }

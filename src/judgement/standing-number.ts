@@ -1,4 +1,4 @@
-// The number that stands for a quantity nobody entered, so that goals and predictions start from what hints and hovers show; predicts nothing.
+// The number from which goals and predictions start: as hints and hovers show it where nobody entered one, else what all entries together say; predicts nothing.
 import type { Account } from '../model/account.ts';
 import { hasEntryBefore } from '../model/entry-before.ts';
 import { intervene } from '../model/intervention.ts';
@@ -11,6 +11,16 @@ import { beliefOf, type Belief } from './belief.ts';
 export function standsFor(id: string, { derivation }: Account): number | undefined {
   const value = derivation.values.get(id);
   return value === undefined || value.kind === 'entered' || value.u === null ? undefined : value.value;
+}
+
+/** From where a prediction moves it: SI, as this player sees left and right; what all entries together say, of what was entered too. */
+export function startsFrom(id: string, account: Account): number | undefined {
+  const entry = account.derivation.values.get(id);
+  return (
+    standsFor(id, account) ??
+    account.agreement.posterior.get(id)?.value ??
+    (entry === undefined || entry.u === null ? undefined : entry.value)
+  );
 }
 
 /**
@@ -34,6 +44,22 @@ export function beliefAsItStands(account: Account, hand: 'left' | 'right' | unde
       return { means: standing, covariance };
     },
   };
+}
+
+/**
+ * What all entries together say of one quantity, from where predictions move it and goals are held against it: SI, as this player sees
+ * left and right, which are told apart in the record itself even while the hand is not known. Where the fit says nothing of it, what was
+ * entered or derived, with no uncertainty where that is not known.
+ */
+export function standingNumber(
+  id: string,
+  account: Account,
+): { readonly value: number; readonly u: number | null } | undefined {
+  const { hand = 'right' } = account.situation;
+  const { means, covariance } = beliefAsItStands(account, hand).of([id]);
+  return Number.isNaN(means[0]!)
+    ? account.derivation.values.get(id)
+    : { value: mirroredNumber(id, means[0]!, account.situation), u: Math.sqrt(covariance[0]!) };
 }
 
 /** What is known only there, and rests on anything entered; nothing of a side while the hand is not known. */

@@ -2,14 +2,15 @@
 import { leversOf, whatIfOf, type Setting, type WhatIf } from '../analysis/what-if.ts';
 import { goalsOf, mostChangesIn } from '../analysis/plan.ts';
 import type { Analysis } from '../analysis/result.ts';
-import { movedWords, spreadOf, standingWords } from '../checks/forecast-words.ts';
 import { cautionsOf } from '../checks/plan-loads-injury.ts';
 import { svgOf } from '../draw/picture.tsx';
 import { pictures, sheetsOf } from '../draw/pictures.tsx';
 import { cssTheme } from '../draw/theme.ts';
-import { showValue, showWindow } from '../measure/show.ts';
+import { standingNumber } from '../judgement/standing-number.ts';
+import { showValue } from '../measure/show.ts';
 import { findUnit, fromSI, toSI } from '../measure/units.ts';
 import type { Quantity } from '../registry/quantity.ts';
+import { rowsOf, type WhatIfRow } from './what-if-rows.ts';
 
 /** What is moved: a number in the unit of its lever. */
 export interface Move {
@@ -54,37 +55,12 @@ export interface Reason {
   readonly cautions: readonly string[];
 }
 
-export interface WhatIfRow {
-  readonly group: 'Swing and flight' | 'Windows for the goal' | 'Goals' | 'Faults';
-  readonly title: string;
-  readonly now: string;
-  /** The same as now where nothing moves. */
-  readonly then: string;
-  /** Where 95 of 100 such values lie, or how the chance changes. */
-  readonly spread: string;
-  /** How far it moves; empty where it does not. */
-  readonly moved: string;
-}
-
 export interface WhatIfPicture {
   readonly name: string;
   readonly title: string;
   readonly now: string;
   readonly then: string;
 }
-
-const foremost = [
-  'delivery.low_point.ahead',
-  'delivery.attack',
-  'delivery.path',
-  'delivery.face',
-  'delivery.face_to_path',
-  'flight.start',
-  'flight.launch_angle',
-  'flight.curve',
-  'flight.carry',
-  'flight.finish',
-];
 
 /** Sections of pictures that follow a change of the delivery. */
 const followed = ['strike', 'flight'];
@@ -99,12 +75,7 @@ export function whatIf(analysis: Analysis, moves: readonly Move[]): WhatIfAnswer
     mostMoves: mostChangesIn(analysis.subject),
     reasons: reasonsOf(analysis),
     cautions: [...new Set(found.made.flatMap(({ quantity }) => cautionsIn(analysis, quantity.id, [])))],
-    rows: [
-      ...numberRows(analysis, found),
-      ...windowRows(analysis, found),
-      ...goalRows(found),
-      ...faultRows(found),
-    ],
+    rows: rowsOf(analysis, found),
     pictures: picturesOf(analysis, found),
     without: found.prediction.without.map((id) => analysis.subject.registry.find(id)?.title ?? id),
   };
@@ -124,7 +95,7 @@ export function unitOf({ shown, unit }: Quantity): string {
 
 /** The window of practice, wide enough for where it is now; in steps that a hand can tell apart. */
 function leverOf({ subject, account }: Analysis, quantity: Quantity): Lever {
-  const { value, u } = account!.derivation.values.get(quantity.id)!;
+  const { value, u } = standingNumber(quantity.id, account!)!;
   const unit = unitOf(quantity);
   const kind = subject.club?.kind?.value;
   const { min, max } =
@@ -186,100 +157,6 @@ function reasonsOf(analysis: Analysis): readonly Reason[] {
     ...reason,
     cautions: cautionsIn(analysis, '', [reason.name]),
   }));
-}
-
-function numberRows(
-  { subject, derivation }: Analysis,
-  { prediction, made, goals }: WhatIf,
-): readonly WhatIfRow[] {
-  const set = new Map(made.map((one) => [one.quantity.id, one]));
-  const ids = new Set([...foremost, ...goals.map(({ now }) => now.wanted.quantity.id)]);
-  return [...ids].flatMap((id): WhatIfRow[] => {
-    const quantity = subject.registry.find(id);
-    const [now, outlook, own] = [derivation?.values.get(id), prediction.outlooks.get(id), set.get(id)];
-    if (quantity === undefined || (now === undefined && outlook === undefined)) return [];
-    const before = now === undefined ? 'not measured' : showValue(quantity, now.value, now.u);
-    const row = { group: 'Swing and flight', title: quantity.title, now: before } as const;
-    if (own !== undefined)
-      return [
-        {
-          ...row,
-          then: showValue(quantity, own.to, own.u),
-          spread: spreadOf(quantity, own.to, own.u),
-          moved: `${movedWords(quantity, own.to - (now?.value ?? own.to), own.u)}, as set`,
-        },
-      ];
-    if (outlook === undefined) return [{ ...row, then: before, spread: '', moved: '' }];
-    const { value, u, difference, uDifference, origin } = outlook;
-    const isKnown = value !== null && u !== null;
-    return [
-      {
-        ...row,
-        then: isKnown ? showValue(quantity, value, u) : 'not known',
-        spread: isKnown ? spreadOf(quantity, value, u) : '',
-        moved:
-          difference === null
-            ? 'nobody can tell how far'
-            : `${movedWords(quantity, difference, uDifference)}${origin === 'belief' ? ', by belief' : ''}`,
-      },
-    ];
-  });
-}
-
-function windowRows({ subject }: Analysis, { windows }: WhatIf): readonly WhatIfRow[] {
-  return windows.flatMap(({ id, now, then }): WhatIfRow[] => {
-    const quantity = subject.registry.find(id);
-    if (quantity === undefined) return [];
-    const [before, after] = [now, then].map((window) =>
-      window === undefined ? 'out of reach' : showWindow(quantity, window.min, window.max),
-    );
-    return [
-      {
-        group: 'Windows for the goal',
-        title: quantity.title,
-        now: before!,
-        then: after!,
-        spread: '',
-        moved: '',
-      },
-    ];
-  });
-}
-
-function goalRows({ goals }: WhatIf): readonly WhatIfRow[] {
-  return goals.map(({ now, then }): WhatIfRow => {
-    const { wanted } = now;
-    const window =
-      wanted.key === 'contact' ? 'ahead of the ball' : showWindow(wanted.quantity, wanted.min, wanted.max);
-    return {
-      group: 'Goals',
-      title: `${wanted.quantity.title} ${window}`,
-      now: standingWords(now),
-      then: standingWords(then, then.value === now.value ? 'now' : 'then'),
-      spread: '',
-      moved: '',
-    };
-  });
-}
-
-function faultRows({ faults }: WhatIf): readonly WhatIfRow[] {
-  return faults.map(({ now, then }): WhatIfRow => {
-    const at = now.at === undefined ? '' : ` at ${now.at.replaceAll('_', ' ')}`;
-    return {
-      group: 'Faults',
-      title: `${now.fault.title ?? now.fault.id.value}${at}`,
-      now: verdictWords(now),
-      then: verdictWords(then),
-      spread: '',
-      moved: '',
-    };
-  });
-}
-
-function verdictWords({ verdict, probability }: WhatIf['faults'][number]['then']): string {
-  if (probability === undefined) return verdict;
-  const percent = Math.round(100 * probability);
-  return `${verdict} (${percent === 0 ? 'under 1' : percent === 100 ? 'over 99' : percent} %)`;
 }
 
 function picturesOf(analysis: Analysis, { then, made }: WhatIf): readonly WhatIfPicture[] {

@@ -53,14 +53,19 @@ export function showSpread(notation: Notation, u: number): string {
   return Number.isFinite(spread) ? `${fixed(spread, decimals)}${suffix(shown)}` : noValue;
 }
 
-/** "7.0 cm": how large a difference is, in the unit shown, with the decimals of its standard uncertainty `u`; the zero of a temperature has no part in it. */
+/** "7.0 cm", "15 points": how large a difference is, in the unit shown, with the decimals of its standard uncertainty `u`; the zero of a temperature has no part in it. */
 export function showSize(notation: Notation, difference: number, u?: number): string {
   const shown = unitToShow(undefined, notation);
   const usual = usualDecimals(notation, shown);
   const spread = u === undefined ? NaN : differenceFromSI(u, shown);
   const size = Math.abs(differenceFromSI(difference, shown));
   if (!Number.isFinite(size)) return noValue;
-  return `${fixed(size, Math.min(decimalsOf(spread) ?? usual, usual + 3, 15))}${suffix(shown)}`;
+  return inPoints(`${fixed(size, Math.min(decimalsOf(spread) ?? usual, usual + 3, 15))}${suffix(shown)}`);
+}
+
+/** "15 points": what lies between two shares, since 15 % more of 52 % is another number than 67 %. */
+export function inPoints(difference: string): string {
+  return difference.replaceAll(/(?<=\d) %/g, ' points');
 }
 
 /** The other unit that a hover shows beside the quantity's own, if there is a sensible one. */

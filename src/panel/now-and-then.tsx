@@ -1,6 +1,6 @@
 // A table of what is now and what would be then, in groups; says in words what is the same, computes nothing.
 import type { JSX } from 'preact';
-import type { WhatIfRow } from '../language/what-if.ts';
+import type { WhatIfRow } from '../language/what-if-rows.ts';
 
 export function NowAndThen({ rows }: { readonly rows: readonly WhatIfRow[] }): JSX.Element {
   const groups = [...new Set(rows.map(({ group }) => group))];
@@ -23,10 +23,13 @@ export function NowAndThen({ rows }: { readonly rows: readonly WhatIfRow[] }): J
           </tr>
           {rows
             .filter((row) => row.group === group)
-            .map(({ title, now, then, spread, moved }, i) => (
+            .map(({ title, now, entered, then, spread, moved }, i) => (
               <tr key={i} class={then === now ? 'same' : 'moved'}>
                 <th scope="row">{title}</th>
-                <td>{now}</td>
+                <td>
+                  {now}
+                  {entered !== '' && <small>entered {entered}</small>}
+                </td>
                 <td>
                   {then === now && moved === '' ? (
                     'as now'

@@ -89,7 +89,7 @@ export function cardLayout(points: Setting['points']): Block {
 function cardHead(
   { number, title, step, picture }: Card,
   wide: number,
-  { points }: Setting,
+  { points, content: { speech } }: Setting,
 ): readonly Block[] {
   return [
     {
@@ -98,7 +98,14 @@ function cardHead(
       fontSize: points(11.5),
     },
     ...(step === '' ? [] : [line(step, { bold: true, color: ink.goal, fontSize: points(10.5) })]),
-    { ...printedPicture(picture), width: wide, alignment: 'center', margin: [0, points(4), 0, points(2)] },
+    picture === undefined
+      ? line(speech.say('noPicture'), { color: ink.soft, margin: [0, points(4), 0, points(2)] })
+      : {
+          ...printedPicture(picture),
+          width: wide,
+          alignment: 'center',
+          margin: [0, points(4), 0, points(2)],
+        },
   ];
 }
 

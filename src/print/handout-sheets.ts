@@ -96,17 +96,15 @@ function rule(colour: string, thickness: number, above: number): Block {
 
 function seen(set: Setting): readonly Block[] {
   const { points, content } = set;
-  const { speech, saw, misses, doubts, chains, flight } = content;
+  const { speech, saw, sawOtherwise, remarks, doubts, chains, flight } = content;
   const words: Block[] = [
     heading(speech.say('saw'), set),
-    ...(saw.length === 0 ? [line(speech.say('sawNothing'))] : []),
+    ...(sawOtherwise === undefined ? [] : [line(sawOtherwise, { margin: [0, 0, 0, points(3)] })]),
     ...saw.map(({ title, text }) => ({
       text: [line(title, { bold: true }), ...(text === undefined ? [] : ['\n', line(text)])],
       margin: [0, 0, 0, points(5)],
     })),
-    ...[misses, ...doubts].flatMap((text) =>
-      text === undefined ? [] : [line(text, { margin: [0, 0, 0, points(3)] })],
-    ),
+    ...[...remarks, ...doubts].map((text) => line(text, { margin: [0, 0, 0, points(3)] })),
     ...(saw.length === 0 && chains.length === 0 ? [] : [heading(speech.say('causes'), set)]),
     ...(saw.length > 0 && chains.length === 0 ? [line(speech.say('causesNothing'))] : []),
     ...chains.map((chain) => chainOf(chain, set)),

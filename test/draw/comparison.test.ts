@@ -2,13 +2,14 @@
 import assert from 'node:assert/strict';
 import { compareRecords, isRecord } from '../../src/analysis/compare.ts';
 import type { Analysis } from '../../src/analysis/result.ts';
-import { comparisonPage } from '../../src/draw/comparison.tsx';
+import { comparedRecord, comparisonPage } from '../../src/draw/comparison.tsx';
 import { OverlaidAbove } from '../../src/draw/overlaid-above.tsx';
 import { OverlaidFlight } from '../../src/draw/overlaid-flight.tsx';
 import { OverlaidFront } from '../../src/draw/overlaid-front.tsx';
 import { svgOf } from '../../src/draw/picture.tsx';
 import { SizeMark } from '../../src/draw/size-mark.tsx';
 import { themes } from '../../src/draw/theme.ts';
+import { sampleRecords } from '../analysis/handouts.ts';
 import { analysed, student } from '../language/analysed.ts';
 import { angleOf, assertKept, numberAt, part, places } from './drawn.ts';
 
@@ -166,5 +167,28 @@ describe('the page of a comparison', () => {
       for (const other of [nothing, absurd, second])
         assert.doesNotMatch(pageFor(one, other), /NaN|Infinity|undefined/);
     assert.match(pageFor(first, first), /Nothing differs/);
+  });
+});
+
+describe('a page of two lessons with findings about health', () => {
+  const lessonOf = (day: string): Parameters<typeof comparedRecord>[1] => {
+    const [, found] = sampleRecords.find(([path]) => path.startsWith(`runa/${day}`)) ?? [];
+    assert.ok(found && isRecord(found), day);
+    return found;
+  };
+  const pageOf = (a: string, b: string): string => {
+    const [one, other] = [lessonOf(a), lessonOf(b)];
+    return comparisonPage(comparedRecord('a', one), comparedRecord('b', other), compareRecords(one, other));
+  };
+
+  it('says how many it does not show, and nothing of what they say', () => {
+    const page = pageOf('2026-08-03', '2026-08-24');
+    assert.match(page, /3 findings gone/);
+    assert.match(page, /2 findings about health differ and are not shown here\./);
+    assert.doesNotMatch(pageOf('2026-08-03', '2026-08-03'), /about health/);
+  });
+
+  it('tells differences of shares in points', () => {
+    assert.match(pageOf('2026-08-03', '2026-08-24'), /points more ± \d+(\.\d)? points/);
   });
 });

@@ -155,6 +155,22 @@ describe('the figure face-on', () => {
     );
   });
 
+  it('dots the ball and the turn of the feet where the stance width alone is known, and says so', () => {
+    const wide = drawn(
+      name,
+      analysed('swing: 1\ncheckpoints: { address: { stance_width: 44 cm } }\n'),
+      'address',
+    );
+    const isDotted = (svg: string, of: string): boolean =>
+      part(svg, `data-part="${of}"`).includes('stroke-dasharray="1 3.5"');
+    for (const of of ['ball-from-above', 'lead-sole', 'trail-sole']) {
+      assert.ok(isDotted(wide, of), of);
+      assert.ok(!isDotted(address!, of), of);
+    }
+    assert.match(wide, /Not known: [^.<]*ball position, [^.<]*flare[^.<]*flare/);
+    assert.doesNotMatch(address!, /Not known: [^.<]*(ball position|flare)/);
+  });
+
   it('says in words what it shows', () => {
     const [, words] = /<desc[^>]*>([^]*?)<\/desc>/.exec(impact!)!;
     assert.ok(words!.includes('Hands: 8 cm ahead ± 3 cm.'));

@@ -52,6 +52,18 @@ describe('the strike from above', () => {
     assert.ok(part(svg, 'data-window="goal"').includes('hatch-goal'));
   });
 
+  it('says that not every number in a window goes with every one in the others, below them and to who cannot see', () => {
+    const plain = svg.replaceAll(/<[^>]+>/g, ' ').replaceAll(/\s+/g, ' ');
+    const words =
+      /Of what the goal asks, each holds for some values of the others, not for all of them; their middles go together: .*club path \d/g;
+    assert.ok(words.test(plain), plain);
+    const drawnLines = [...svg.matchAll(/<text[^>]*>([^<]+)<\/text>/g)].map(([, text]) => text).join(' ');
+    assert.match(drawnLines, /not for all of them; their middles go together: .*club path \d/);
+    const alone = analysed(record.replace('start: 1 deg right, ', ''), { files });
+    assert.equal(goalWindowsOf(alone, goals(alone)[0]!).size, 1);
+    assert.doesNotMatch(drawn(name, alone), /not for all/);
+  });
+
   it('draws the windows of face to path from the path on', () => {
     const goal = part(svg, 'data-window="goal"');
     const [, x, y] = / d="M ([\d.]+) ([\d.]+)/.exec(goal)!.map(Number);

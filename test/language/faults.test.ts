@@ -57,7 +57,7 @@ describe('a hover on a stated fault', () => {
       table,
       `| Tends to change | Belief | Physics |
 | --- | --- | --- |
-| shaft lean at impact, when pressure in the lead foot at impact changes by 5 % less | 1\\.0 deg backward | no say: the model of this record does not reach it |`,
+| shaft lean at impact, when pressure in the lead foot at impact changes by 5 points less | 1\\.0 deg backward | no say: the model of this record does not reach it |`,
     );
     assert.ok(lines.includes('Explains the miss `high`.'));
     assert.ok(lines.includes('A fault from `house.faults.yaml`.'));

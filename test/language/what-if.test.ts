@@ -1,8 +1,13 @@
 // What if: sliders within the windows of practice, and what follows from a change is what a plan of that change would be told.
 import assert from 'node:assert/strict';
+import { analyse } from '../../src/analysis/analyse.ts';
+import type { Analysis } from '../../src/analysis/result.ts';
 import { forecastOf } from '../../src/analysis/plan.ts';
 import { outlookWords } from '../../src/checks/forecast-words.ts';
 import { whatIf, type Move, type WhatIfAnswer } from '../../src/language/what-if.ts';
+import { standingNumber } from '../../src/judgement/standing-number.ts';
+import type { Quantity } from '../../src/registry/quantity.ts';
+import { practice, snapshotWith, yamlSamples } from '../samples.ts';
 import { analysed } from './analysed.ts';
 import { planFiles, planRecord } from './plan-record.ts';
 
@@ -20,7 +25,68 @@ function row({ rows }: WhatIfAnswer, title: string): WhatIfAnswer['rows'][number
   return found;
 }
 
+/** The number of a cell with its sign, and half of its last digit; where its spread ends in zeros, of the last digit before them. */
+function shownIn(words: string, { directions }: Quantity): { value: number; half: number } | undefined {
+  const [, number, decimals = '', rest] = /^(-?\d+(?:\.(\d+))?)(.*)$/.exec(words) ?? [];
+  if (number === undefined) return undefined;
+  const word = rest!.split(' ± ')[0]!.trim().split(' ').at(-1);
+  const side = directions.find((one) => one.bearing === undefined && one.word === word)?.sign;
+  const sign = side ?? (/ less\b/.test(words) ? -1 : 1);
+  const zeros = / ± \d+?(0*)(?![\d.])/.exec(rest!)?.[1]?.length ?? 0;
+  return { value: sign * Number(number), half: 0.5 * 10 ** (zeros - decimals.length) };
+}
+
+/** Every sample record that the model has something to go by of, with a few moves of it, each far. */
+function* movedSamples(): Generator<{ path: string; analysis: Analysis; answer: WhatIfAnswer }> {
+  for (const [path] of yamlSamples) {
+    const analysis = analyse(practice + path, snapshotWith({}));
+    const levers = whatIf(analysis, [])?.levers ?? [];
+    const ends = [levers[0], ...levers.filter(({ id }) => /delivery\.(path|face|attack)$/.test(id))];
+    const moves = ends.flatMap((lever): Move[] => (lever ? [{ id: lever.id, value: lever.max }] : []));
+    for (const some of [...moves.map((move) => [move]), moves.slice(1)]) {
+      const answer = whatIf(analysis, some);
+      if (answer) yield { path: `${path} ${some.map(({ id }) => id).join(', ')}`, analysis, answer };
+    }
+  }
+}
+
 describe('what if', () => {
+  it('moves each number of the samples from now to then, to the digits shown', () => {
+    let count = 0;
+    for (const { path, analysis, answer } of movedSamples())
+      for (const { group, title, now, then, moved } of answer.rows) {
+        if (group !== 'Swing and flight' || moved === '') continue;
+        const quantity = analysis.subject.registry.quantities.find((one) => one.title === title)!;
+        const [a, b, c] = [now, then, moved].map((words) => shownIn(words, quantity));
+        if (!a || !b || !c) continue;
+        count += 1;
+        const off = Math.abs(b.value - a.value - c.value);
+        assert.ok(off <= a.half + b.half + c.half + 1e-9, `${path}: ${title} ${now} → ${then}, ${moved}`);
+      }
+    assert.ok(count > 100, `${count}`);
+  });
+
+  it('says of now what the goals are held against, and of the entry what it says where that is another number', () => {
+    let entries = 0;
+    for (const { path, analysis, answer } of movedSamples()) {
+      for (const { now } of forecastOf(analysis.subject, analysis.account)!.goals) {
+        if (now.value === undefined) continue;
+        const { id } = now.wanted.quantity;
+        const standing = standingNumber(id, analysis.account!)!;
+        assert.ok(Math.abs(standing.value - now.value) < 1e-9, `${path} ${id}`);
+        assert.ok(Math.abs(standing.u! - now.u!) < 1e-9, `${path} ${id}`);
+      }
+      entries += answer.rows.filter(({ entered }) => entered !== '').length;
+    }
+    assert.ok(entries > 10);
+    const path = 'tove/2026-04-18-seven-iron.swing.yaml';
+    const rows = whatIf(analyse(practice + path, snapshotWith({})), [])!.rows;
+    const curve = rows.find(({ title }) => title === 'Curve')!;
+    assert.match(curve.entered, /^1 m left/);
+    const goal = rows.find(({ group, title }) => group === 'Goals' && title.startsWith('Curve'))!;
+    assert.ok(goal.now.startsWith(curve.now), `${goal.now} against ${curve.now}`);
+  });
+
   it('offers what a player can change and has a number, what a fault asks to change first', () => {
     const { levers } = asked(record);
     assert.equal(levers[0]!.id, 'checkpoints.address.stance_width');
@@ -95,9 +161,13 @@ describe('what if', () => {
       asked(text, moves).rows.filter(({ group }) => group === 'Windows for the goal');
     const slower = windows(record, [{ id: 'delivery.club_speed', value: 30 }]);
     const entered = windows(record.replace('club_speed: 41 m/s', 'club_speed: 30 m/s'));
-    assert.equal(slower.length, 3);
+    assert.equal(slower.length, 4);
+    assert.match(slower[3]!.title, /^Each holds for some values of the others, not for all of them/);
+    for (const words of [slower[3]!.now, slower[3]!.then])
+      assert.match(words, /^face to path .*, club path .*, face dir/);
     for (const [i, { now, then }] of slower.entries()) {
-      assert.notEqual(then, now);
+      // Of a goal to both sides alike the middle is straight at any speed.
+      if (i < 3) assert.notEqual(then, now);
       assert.equal(then, entered[i]!.now);
     }
   });

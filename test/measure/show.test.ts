@@ -94,6 +94,11 @@ describe('the size of a difference', () => {
     assert.equal(showSize(offset, NaN, 0.01), 'no value');
   });
 
+  it('is in points between two shares', () => {
+    assert.equal(showSize(share, 0.15), '15 points');
+    assert.equal(showSize(share, -0.15, 0.012), '15.0 points');
+  });
+
   it('knows no zero of a temperature', () => {
     assert.equal(showSize(temperature, 2, 1.4), '2.0 °C');
   });

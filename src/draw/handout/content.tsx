@@ -1,14 +1,14 @@
 // What stands on a handout, part by part, in words of its language and with its pictures; one for page and print, which only set it.
 import type { Gap, Handout, HandoutChange } from '../../analysis/handout.ts';
-import { mirroredNumber } from '../../model/mirror.ts';
-import type { Fault } from '../../record/document.ts';
 import type { Picture } from '../picture.tsx';
 import type { Theme } from '../theme.ts';
 import { ChangePicture } from './change-picture.tsx';
 import { flightPicture } from './flight-picture.tsx';
 import { impossibleOf, measuredOf, type Measured } from './measured.tsx';
 import { sectionsForFile, type Table } from './file-tables.ts';
-import { shortened, most } from './shortened.ts';
+import { isPossible } from './possible.ts';
+import { isStanding, seenIn, titleOf, type Seen } from './seen.ts';
+import { most, shortened, someOf } from './shortened.ts';
 import { speechIn, type Speech } from './speech.ts';
 
 export type Audience = 'student' | 'file';
@@ -21,24 +21,21 @@ export interface Card {
   readonly title: string;
   readonly step: string;
   readonly why: string | undefined;
-  readonly picture: Drawing;
+  /** Undefined where no swing can be so. */
+  readonly picture: Drawing | undefined;
   readonly feel: string | undefined;
   readonly drills: readonly string[];
 }
 
-export interface Content {
+export interface Content extends Seen {
   readonly speech: Speech;
   readonly audience: Audience;
   readonly title: string;
   /** Day, club. */
   readonly facts: readonly string[];
   readonly wish: readonly string[];
-  readonly saw: readonly { readonly title: string; readonly text: string | undefined }[];
-  readonly misses: string | undefined;
   /** Numbers of the lesson that cannot all be right, and those that no swing can have. */
   readonly doubts: readonly string[];
-  /** From cause to miss, each a few words. */
-  readonly chains: readonly (readonly string[])[];
   readonly flight: Drawing | undefined;
   readonly changesTitle: string;
   readonly cards: readonly Card[];
@@ -69,10 +66,8 @@ export function contentOf(handout: Handout, audience: Audience): Content {
       ...(audience === 'file' ? [say('file')] : []),
     ],
     wish: wishesOf(handout, speech),
-    saw: sawOf(handout, speech),
-    misses: missesOf(handout, speech),
+    ...seenIn(handout, speech),
     doubts: [...doubtsOf(handout, speech), ...(measured === undefined ? impossibleOf(handout, speech) : [])],
-    chains: chainsOf(handout, speech),
     flight: hasFlight ? (theme) => flightPicture(handout, speech, theme)! : undefined,
     changesTitle: say((['noChange', 'oneChange', 'twoChanges', 'threeChanges'] as const)[cards.length]!),
     cards,
@@ -95,33 +90,6 @@ function isDrawn(handout: Handout, speech: Speech): boolean {
   return flightPicture(handout, speech, nothing as unknown as Theme) !== null;
 }
 
-function titleOf({ title, id }: Fault): string {
-  return shortened(title ?? id.value, most.title);
-}
-
-/** What the numbers speak against is between coach and record; a student is told what stands. */
-function standing({ verdicts }: Handout) {
-  return (verdicts?.stated ?? []).filter(({ verdict }) => verdict !== 'contradicted');
-}
-
-function sawOf(handout: Handout, { checkpoint }: Speech): Content['saw'] {
-  return standing(handout)
-    .slice(0, most.faults)
-    .map(({ fault, at }) => ({
-      title: at === undefined ? titleOf(fault) : `${titleOf(fault)} (${checkpoint(at)})`,
-      text: fault.explanation && shortened(fault.explanation, most.explanation),
-    }));
-}
-
-function missesOf({ analysis }: Handout, { say, word }: Speech): string | undefined {
-  const { document } = analysis;
-  if (document.kind !== 'swing' || document.misses.length === 0) return undefined;
-  const words = document.misses
-    .slice(0, most.misses)
-    .map(({ miss }) => shortened(word('misses', miss.value), most.word));
-  return `${say('misses')}: ${[...new Set(words)].join(', ')}`;
-}
-
 /** Which numbers the others speak against, without blame; what to make of it is for the coach. */
 function doubtsOf({ conflicts, analysis }: Handout, { say, placed }: Speech): readonly string[] {
   const { registry } = analysis.subject;
@@ -130,13 +98,7 @@ function doubtsOf({ conflicts, analysis }: Handout, { say, placed }: Speech): re
     return quantity === undefined ? [] : [shortened(placed(quantity), most.title)];
   });
   if (names.length === 0) return [];
-  const shown = names.slice(0, most.doubts).join('; ');
-  const rest = names.length - most.doubts;
-  return [
-    say(names.length === 1 ? 'doubt' : 'doubts', {
-      names: rest > 0 ? say('andMore', { names: shown, count: String(rest) }) : shown,
-    }),
-  ];
+  return [say(names.length === 1 ? 'doubt' : 'doubts', { names: someOf(names, most.doubts, say, '; ') })];
 }
 
 /** How much of the plan stands here. */
@@ -147,49 +109,6 @@ function furtherOf({ changes, furtherChanges: rest }: Handout, { say }: Speech):
     shown: String(changes.length),
     rest: String(rest),
   });
-}
-
-/** Fault, what it does to a number, what comes of it; a fault that explains no miss ends with what it does. */
-function chainsOf(handout: Handout, speech: Speech): Content['chains'] {
-  const faults = new Map(standing(handout).map(({ fault }) => [fault.id.value, fault]));
-  const misses = handout.verdicts?.misses ?? [];
-  const chains = misses.flatMap(({ miss, by }) =>
-    by.flatMap(({ fault: id, way }) => {
-      const through = [id, ...way].map((one) => faults.get(one));
-      if (through.some((one) => one === undefined)) return [];
-      const last = through.at(-1)!;
-      const effect = effectTo(last, handout, speech);
-      return [
-        [
-          ...through.map((one) => titleOf(one!)),
-          ...(effect === undefined ? [] : [effect]),
-          speech.word('misses', miss),
-        ],
-      ];
-    }),
-  );
-  const explained = new Set(misses.flatMap(({ by }) => by.flatMap(({ fault, way }) => [fault, ...way])));
-  const others = [...faults.values()]
-    .filter(({ id }) => !explained.has(id.value))
-    .flatMap((fault) => {
-      const effect = effectTo(fault, handout, speech);
-      return effect === undefined ? [] : [[titleOf(fault), effect]];
-    });
-  return [...chains, ...others].slice(0, most.chains);
-}
-
-/** "Low point behind": the first thing that the fault is believed to do, as this player sees left and right. */
-function effectTo(fault: Fault, { analysis }: Handout, { say, title, word }: Speech): string | undefined {
-  const effect = fault.tendsTo.find(({ quantity, sign }) => quantity !== undefined && sign !== undefined);
-  const { quantity, sign } = effect ?? {};
-  if (quantity === undefined || sign === undefined) return undefined;
-  const { registry, student } = analysis.subject;
-  const turned = mirroredNumber(quantity.id, sign, { hand: student?.document.hand?.value, registry });
-  const own = quantity.directions.find(
-    ({ sign: way, bearing }) => bearing === undefined && way === Math.sign(turned),
-  );
-  const way = own === undefined ? say(turned > 0 ? 'more' : 'less') : word('directions', own.word);
-  return say('effect', { name: title(quantity), way });
 }
 
 function wishesOf({ goals, shapes: asked }: Handout, { title, window, word }: Speech): Content['wish'] {
@@ -210,11 +129,15 @@ function wishesOf({ goals, shapes: asked }: Handout, { title, window, word }: Sp
 function cardOf(
   change: HandoutChange,
   number: number,
-  { analysis }: Handout,
+  { analysis, verdicts }: Handout,
   audience: Audience,
   speech: Speech,
 ): Card {
-  const { quantity, now, aim, faults, feel, drills } = change;
+  const { quantity, now, aim, feel, drills } = change;
+  const isDrawable = [now?.value, aim?.from, aim?.to].every(
+    (value) => value === undefined || isPossible(quantity, value),
+  );
+  const faults = change.faults.filter((fault) => isStanding({ verdicts }, fault));
   const { say, placed, round, window } = speech;
   const to = aim && window(quantity, aim.from, aim.to);
   return {
@@ -227,9 +150,11 @@ function cardOf(
           ? say('toOnly', { to })
           : say('fromTo', { from: round(quantity, now.value), to }),
     why: faults.length === 0 ? undefined : faults.slice(0, 2).map(titleOf).join('; '),
-    picture: (theme) => (
-      <ChangePicture {...{ change, analysis, speech, theme }} name={`handout-change-${number}`} />
-    ),
+    picture: isDrawable
+      ? (theme) => (
+          <ChangePicture {...{ change, analysis, speech, theme }} name={`handout-change-${number}`} />
+        )
+      : undefined,
     feel: feel && shortened(feel, most.feel),
     drills: drills.slice(0, audience === 'file' ? 2 : 1).map((drill) => shortened(drill, most.drill)),
   };

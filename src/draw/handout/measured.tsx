@@ -7,8 +7,9 @@ import { fitted } from '../lettering.ts';
 import { Frame, type Picture } from '../picture.tsx';
 import type { Theme } from '../theme.ts';
 import { FigureChange } from './figure-change.tsx';
+import { isPossible } from './possible.ts';
 import { shapeOf, type Shape } from './shape-of.ts';
-import { most, shortened } from './shortened.ts';
+import { most, shortened, someOf } from './shortened.ts';
 import type { Speech } from './speech.ts';
 import type { TextKey } from './texts.ts';
 import { ArcAndGround, enlargementOf, PathAndFace } from './strike-change.tsx';
@@ -56,7 +57,7 @@ export function impossibleOf({ analysis }: Handout, speech: Speech): readonly st
   const { impossible } = entered(analysis, speech);
   return impossible.length === 0
     ? []
-    : [speech.say('impossible', { names: impossible.slice(0, most.parts).join(', ') })];
+    : [speech.say('impossible', { names: someOf(impossible, most.parts, speech.say) })];
 }
 
 function sentenceOf({ name: title, number }: Entered): string {
@@ -83,8 +84,7 @@ function entered(
     if (readings.length === 0 || !/^(checkpoints|delivery|ground|strike|flight)\./.test(id)) continue;
     const value = valueOf(analysis, id)?.value;
     const name = shortened(placed(quantity), most.title);
-    const { min, max } = quantity.bounds;
-    if (value === undefined || !(value >= min && value <= max)) impossible.push(name);
+    if (value === undefined || !isPossible(quantity, value)) impossible.push(name);
     else shown.push({ quantity, name, number: round(quantity, value) });
   }
   return { shown, impossible };

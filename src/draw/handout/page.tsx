@@ -118,7 +118,8 @@ function lettersOfSheet({
   title,
   wish,
   saw,
-  misses,
+  sawOtherwise,
+  remarks,
   doubts,
   chains,
   cards,
@@ -130,17 +131,28 @@ function lettersOfSheet({
   const cardLetters = cards.map(
     ({ title: name, step, feel, drills, why }) => [name, step, feel, ...drills, why].join('').length,
   );
-  const rest = [title, ...wish, ...saw.flatMap((one) => [one.title, one.text]), misses, ...doubts]
+  const rest = [
+    title,
+    ...wish,
+    ...saw.flatMap((one) => [one.title, one.text]),
+    sawOtherwise,
+    ...remarks,
+    ...doubts,
+  ]
     .concat(chains.flat(), measureNext, gaps, further, measured?.lines ?? [], measured?.fuller ?? [])
     .join('').length;
   return rest + cards.length * Math.max(0, ...cardLetters);
 }
 
-function Saw({ content: { speech, saw, misses, doubts } }: { readonly content: Content }): Picture {
+function Saw({
+  content: { speech, saw, sawOtherwise, remarks, doubts },
+}: {
+  readonly content: Content;
+}): Picture {
   return (
     <section>
       <h2>{speech.say('saw')}</h2>
-      {saw.length === 0 && <p>{speech.say('sawNothing')}</p>}
+      {sawOtherwise !== undefined && <p>{sawOtherwise}</p>}
       {saw.length > 0 && (
         <ul class="saw">
           {saw.map(({ title, text }, i) => (
@@ -151,9 +163,8 @@ function Saw({ content: { speech, saw, misses, doubts } }: { readonly content: C
           ))}
         </ul>
       )}
-      {misses !== undefined && <p>{misses}</p>}
-      {doubts.map((doubt) => (
-        <p key={doubt}>{doubt}</p>
+      {[...remarks, ...doubts].map((sentence) => (
+        <p key={sentence}>{sentence}</p>
       ))}
     </section>
   );
@@ -208,7 +219,7 @@ function Changes({
                   {card.title}
                 </h3>
                 {card.step !== '' && <p class="step">{card.step}</p>}
-                {card.picture(theme)}
+                {card.picture?.(theme) ?? <p class="soft">{speech.say('noPicture')}</p>}
               </div>
               <Words card={card} content={{ speech }} />
             </li>

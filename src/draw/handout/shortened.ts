@@ -1,4 +1,5 @@
 // How much of a coach's words a page has room for; knows no handout.
+import type { Speech } from './speech.ts';
 
 /** Letters of a text, and how many of a kind, so that a page stays one page whatever a file says. */
 export const most = {
@@ -28,4 +29,11 @@ export function shortened(text: string, letters: number): string {
   const kept = all.slice(0, letters - 1).join('');
   const atWord = kept.replace(/\s+\S*$/u, '');
   return `${(atWord.length > kept.length / 2 ? atWord : kept).replace(/[\s,;:.]+$/u, '')}…`;
+}
+
+/** "a, b and 3 more". */
+export function someOf(names: readonly string[], count: number, say: Speech['say'], between = ', '): string {
+  const shown = names.slice(0, count).join(between);
+  const rest = names.length - count;
+  return rest > 0 ? say('andMore', { names: shown, count: String(rest) }) : shown;
 }

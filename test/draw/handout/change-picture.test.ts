@@ -18,7 +18,7 @@ plan: [{ change: delivery.face, to: ${to} deg right }]
     },
     { language },
   );
-  return svgOf(contentOf(handout, 'student').cards[0]!.picture(themes.light));
+  return svgOf(contentOf(handout, 'student').cards[0]!.picture!(themes.light));
 }
 
 /** Degrees by which each face is turned on the picture. */

@@ -42,6 +42,27 @@ describe('a handout as a page', () => {
     assert.doesNotMatch(words, /Leans back|Tuuli|twisted|stiff|eighteen|Noted/);
   });
 
+  it('names no fault that the numbers speak against anywhere, and no cause of a miss that has none', () => {
+    const record = lesson['lesson.swing.yaml']!.replace(
+      'hangs-back, at: impact, note: said with her sister Tuuli }, { fault: leans-back',
+      'leans-back',
+    ).replaceAll('[hangs-back]', '[leans-back]');
+    assert.ok(!record.includes('hangs-back'));
+    const files = { ...lesson, 'lesson.swing.yaml': record };
+    for (const [language, seen, unexplained] of [
+      ['en', /The numbers speak against what was written down\./, /No stated fault explains: heavy\./],
+      ['de', /Die Zahlen sprechen gegen das, was/, /Kein genannter Fehler erklärt: fett\./],
+    ] as const) {
+      const words = wordsOf(handoutPage(handoutOfFiles(files, { language }), 'student'));
+      assert.doesNotMatch(words, /Leans back|Against|Gegen |No fault is written down|kein Fehler auf/);
+      assert.match(words, seen);
+      assert.match(words, unexplained);
+    }
+    const whole = wordsOf(handoutPage(handoutOfFiles(lesson), 'student'));
+    assert.match(whole, /Against Hangs back/);
+    assert.doesNotMatch(whole, /No stated fault|speak against what/);
+  });
+
   it('tells the file of verdicts, numbers and a minor, and of no injury', () => {
     const words = wordsOf(handoutPage(handoutOfFiles(lesson), 'file'));
     assert.match(words, /Leans back \(impact\) speak against it/);
@@ -189,6 +210,45 @@ describe('a handout of a record with little in it', () => {
     );
     assert.match(words, /One thing to change/);
     assert.match(words, /Left out, for no swing can be so: Carry/);
+  });
+
+  it('says which faults no fault book knows, instead of that none was written down', () => {
+    const words = wordsFor('faults: [{ fault: nope }]\nmisses: [heavy]\n');
+    assert.match(words, /No fault book of this lesson knows: nope\./);
+    assert.doesNotMatch(words, /No fault is written down|speak against/);
+    assert.match(
+      wordsFor('faults: [{ fault: nope }]\n', { language: 'de' }),
+      /In keinem Fehlerbuch[^.]*: nope\./,
+    );
+    assert.match(wordsFor(''), /No fault is written down for this lesson\./);
+  });
+
+  it('counts what no swing can be beyond the first five', () => {
+    const five =
+      'checkpoints: { address: { stance_width: 1e9 cm } }\ndelivery: { path: 1e9 deg right, face: 1e9 deg right, attack: 1e9 deg down, club_speed: 1e9 m/s }\n';
+    assert.match(wordsFor(five), /no swing can be so: Stance width, address, [^.:]*, Club speed What/);
+    assert.match(wordsFor(`${five}flight: { carry: 1e9 m }\n`), /, Club speed and 1 more What/);
+  });
+
+  it('draws no change from or to what no swing can be, and says so', () => {
+    const absurd = (now: string, to: string): string =>
+      handoutPage(
+        handoutOfFiles(
+          `swing: 1\ncheckpoints: { address: { stance_width: ${now} } }\nplan: [{ change: checkpoints.address.stance_width, to: ${to} }]\n`,
+        ),
+        'student',
+      );
+    for (const [now, to] of [
+      ['90000 cm', '40 cm'],
+      ['45 cm', '1e9 cm'],
+    ] as const) {
+      const page = absurd(now, to);
+      assert.match(wordsOf(page), /No picture: no swing can be so\./);
+      assert.doesNotMatch(page, /data-picture="handout-change/);
+    }
+    const usual = absurd('45 cm', '40 cm');
+    assert.match(usual, /data-picture="handout-change-1"/);
+    assert.doesNotMatch(usual, /No picture/);
   });
 
   it('says nothing of causes where no fault was seen, and nothing of goals for another club', () => {

@@ -12,12 +12,24 @@ export async function writeAs(author: string | undefined): Promise<void> {
     await settings().update('author', author, vscode.ConfigurationTarget.Global);
 }
 
-/** Begins a remark as the editor's own command does it at the cursor, once the lines are known. */
+/**
+ * Begins a remark as the editor's own command does it at the cursor. The command does nothing before the editor knows which lines can be
+ * remarked on, and a form that was opened before then may vanish again: it is asked for until it stays.
+ */
 export async function beginRemark(document: vscode.TextDocument, key: string): Promise<void> {
   const place = document.positionAt(document.getText().indexOf(`${key}:`));
-  vscode.window.activeTextEditor!.selection = new vscode.Selection(place, place);
-  await until(async () => (await counted('.comment-diff-added')) > 0);
-  await vscode.commands.executeCommand('workbench.action.addComment');
+  const isOpen = async (): Promise<boolean> => (await counted(`${begun} .comment-form .monaco-editor`)) > 0;
+  await until(async () => {
+    if (!(await isOpen())) {
+      const editor = await vscode.window.showTextDocument(document);
+      editor.selection = new vscode.Selection(place, place);
+      if ((await counted('.comment-diff-added')) === 0) return false;
+      await vscode.commands.executeCommand('workbench.action.addComment');
+    }
+    await stage.settle();
+    await new Promise((resolve) => setTimeout(resolve, 500));
+    return isOpen();
+  });
 }
 
 /** A thread that has no comment yet. */

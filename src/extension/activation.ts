@@ -42,6 +42,7 @@ export async function runClient(
 ): Promise<void> {
   const output = vscode.window.createOutputChannel('Swingwright', { log: true });
   const watchers = filePatterns.map((pattern) => vscode.workspace.createFileSystemWatcher(pattern));
+  const toldOf = new vscode.EventEmitter<vscode.Uri>();
   // Asked for at each start, since the theme may have changed meanwhile.
   const initializationOptions = (): InitializationOptions => ({
     reads: true,
@@ -61,6 +62,14 @@ export async function runClient(
     synchronize: { fileEvents: watchers },
     initializationOptions,
     outputChannel: output,
+    middleware: {
+      workspace: {
+        didChangeWatchedFile: async (event, next) => {
+          await next(event);
+          toldOf.fire(vscode.Uri.parse(event.uri, true));
+        },
+      },
+    },
     // The one command that a hover may run: it only shows a page.
     markdown: { isTrusted: { enabledCommands: [whyCommand] } },
   });
@@ -68,10 +77,11 @@ export async function runClient(
   client.onRequest(readRequest, ({ uri }: ReadParams) => readFile(vscode.Uri.parse(uri, true)));
   const pages = createPages(client, context.workspaceState);
   const analyses = listenForAnalyses(client);
-  const reviewChanges = listenForReviewChanges(analyses);
+  const reviewChanges = listenForReviewChanges(analyses, toldOf.event);
   context.subscriptions.push(
     output,
     ...watchers,
+    toldOf,
     client,
     analyses,
     reviewChanges,

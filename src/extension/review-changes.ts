@@ -2,15 +2,19 @@
 import * as vscode from 'vscode';
 import type { Analyses } from './analysed.ts';
 
-/** Milliseconds until the server has heard of a changed file too: the client gathers such news for a quarter of a second. */
-const pause = 400;
+/** Milliseconds in which changes of one folder are gathered. */
+const pause = 100;
 const review = /\.review\.yaml$/;
 
 export interface ReviewChanges extends vscode.Disposable {
   readonly onChanged: vscode.Event<vscode.Uri>;
 }
 
-export function listenForReviewChanges({ onAnalysed }: Analyses): ReviewChanges {
+/** `onToldOf` is of files that changed outside the editor, once the server was told of it: asked before, it says what was. */
+export function listenForReviewChanges(
+  { onAnalysed }: Analyses,
+  onToldOf: vscode.Event<vscode.Uri>,
+): ReviewChanges {
   const changed = new vscode.EventEmitter<vscode.Uri>();
   const waiting = new Map<string, ReturnType<typeof setTimeout>>();
   const later = ({ path }: vscode.Uri): void => {
@@ -25,13 +29,11 @@ export function listenForReviewChanges({ onAnalysed }: Analyses): ReviewChanges 
       }, pause),
     );
   };
-  const watcher = vscode.workspace.createFileSystemWatcher('**/*.review.yaml');
   const parts = vscode.Disposable.from(
     changed,
-    watcher,
-    watcher.onDidCreate(later),
-    watcher.onDidChange(later),
-    watcher.onDidDelete(later),
+    onToldOf((uri) => {
+      if (review.test(uri.path)) later(uri);
+    }),
     vscode.workspace.onDidChangeTextDocument(({ document: { uri } }) => {
       if (review.test(uri.path)) later(uri);
     }),

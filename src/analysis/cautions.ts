@@ -1,7 +1,9 @@
 // What a record plans or states that loads an injured part of the body, in the words that every surface shows; judges nothing itself.
-import { cautionsOf } from '../checks/plan-loads-injury.ts';
+import { caution } from '../checks/caution.ts';
+import { cautionsOf, planLoadsInjury } from '../checks/plan-loads-injury.ts';
+import { unusedSilence } from '../checks/unused-silence.ts';
 import type { Fault } from '../record/document.ts';
-import type { Analysis } from './result.ts';
+import type { Analysis, Finding } from './result.ts';
 
 /** Of the planned changes, each once, for whoever shows any of them. */
 export function planCautions({ document, subject }: Analysis): readonly string[] {
@@ -19,8 +21,18 @@ export function faultCautions({ document, subject }: Analysis): readonly string[
   return [...new Set(cautionsOf({ id: '', because }, subject).map(({ message }) => message))];
 }
 
-/** Findings that tell of an injury: for the coach's own screen, and for no page that is handed on. */
-export const healthCodes: ReadonlySet<string> = new Set(['caution', 'plan-loads-injury']);
+const healthCodes: readonly string[] = [caution.code, planLoadsInjury.code];
+
+/**
+ * Whether a finding tells of an injury, or that there is none: for the coach's own screen, and for no page that is handed on. A comment
+ * that accepts such a finding tells it too.
+ */
+export function tellsOfHealth({ code, message }: Pick<Finding, 'code' | 'message'>): boolean {
+  return (
+    healthCodes.includes(code) ||
+    (code === unusedSilence.code && healthCodes.some((accepted) => message.includes(`\`${accepted}\``)))
+  );
+}
 
 /**
  * For pages that are kept, sent or printed: which parts of the body are loaded by what is planned and by what helps against the stated

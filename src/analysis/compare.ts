@@ -11,6 +11,7 @@ import {
   compareMisses,
   comparePlans,
 } from './compare-judgement.ts';
+import { tellsOfHealth } from './cautions.ts';
 import { compareSigned } from './compare-signed.ts';
 import { holdPlan } from './courses.ts';
 import { studentOf, type Lesson } from './lessons.ts';
@@ -46,10 +47,23 @@ export function compareRecords(first: RecordAnalysis, second: RecordAnalysis): C
   };
   const goals = compareGoals(first, second);
   const signed = compareSigned(first.document.text, second.document.text, { ...parts, goals });
-  const isSame =
-    [...Object.values(parts), signed].every((part) => part.length === 0) &&
-    goals.every(({ state }) => state === 'same');
-  return { ...parts, goals, signed, sameEntries, held: heldBetween(first, second), isSame };
+  const whole = { ...parts, goals, signed, sameEntries, held: heldBetween(first, second) };
+  return { ...whole, isSame: isNothing(whole) };
+}
+
+/** For a page that is handed on: as if nobody's file noted an injury. */
+export function withoutHealth(whole: Comparison): Comparison {
+  const findings = whole.findings.filter(({ finding }) => !tellsOfHealth(finding));
+  return { ...whole, findings, isSame: isNothing({ ...whole, findings }) };
+}
+
+function isNothing(comparison: Omit<Comparison, 'isSame'>): boolean {
+  const { words, entries, computed, findings, faults, misses, plan, predicted, shots, signed } = comparison;
+  return (
+    [words, entries, computed, findings, faults, misses, plan, predicted, shots, signed].every(
+      (part) => part.length === 0,
+    ) && comparison.goals.every(({ state }) => state === 'same')
+  );
 }
 
 /** Undefined where the second is no template. */

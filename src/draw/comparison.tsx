@@ -1,9 +1,8 @@
 // A comparison as a page that stands alone: what differs, by how much, what was found, what became of the plan, pictures; compares nothing.
-import { healthCodes, loadsWords } from '../analysis/cautions.ts';
+import { loadsWords } from '../analysis/cautions.ts';
 import { changeWords, shotsWords, sizesExplained, summaryOf } from '../analysis/comparison-words.ts';
 import type { Comparison } from '../analysis/comparison.ts';
-import { counted } from '../analysis/outcome-words.ts';
-import type { RecordAnalysis } from '../analysis/compare.ts';
+import { withoutHealth, type RecordAnalysis } from '../analysis/compare.ts';
 import { nameWithin } from '../checks/agreement.ts';
 import { OverlaidAbove } from './overlaid-above.tsx';
 import { FiguresOverlaid } from './compared-figures.tsx';
@@ -34,11 +33,7 @@ export function comparedRecord(name: string, analysis: RecordAnalysis): Compared
 /** The whole page as HTML text. */
 export function comparisonPage(first: ComparedRecord, second: ComparedRecord, whole: Comparison): string {
   // The page is kept, sent and printed: it says what is loaded, and nothing of who has which injury.
-  const comparison = {
-    ...whole,
-    findings: whole.findings.filter(({ finding }) => !healthCodes.has(finding.code)),
-  };
-  const unshown = whole.findings.length - comparison.findings.length;
+  const comparison = withoutHealth(whole);
   const loads = loadsWords([first.analysis, second.analysis]);
   const { entries, computed, predicted, held, shots, isSame } = comparison;
   const [large, small] = [
@@ -52,7 +47,7 @@ export function comparisonPage(first: ComparedRecord, second: ComparedRecord, wh
       <>
         <h1>What changed</h1>
         <Sides first={first} second={second} />
-        {[...summaryOf(comparison), ...unshownWords(unshown)].map((sentence, i) => (
+        {summaryOf(comparison).map((sentence, i) => (
           <p key={i} class="lead">
             {sentence}
           </p>
@@ -135,16 +130,9 @@ export function comparisonPage(first: ComparedRecord, second: ComparedRecord, wh
             Numbers that both records compute from the same facts, such as the loft of the club, may differ
             more surely than is said here.
           </p>
+          <p>Findings about health are never shown or counted on this page.</p>
         </footer>
       </>
     ),
   });
-}
-
-/** The page counts fewer findings than the command line does, and says why. */
-function unshownWords(count: number): readonly string[] {
-  if (count === 0) return [];
-  return [
-    `${counted(count, 'finding')} about health ${count === 1 ? 'differs and is' : 'differ and are'} not shown here.`,
-  ];
 }

@@ -57,6 +57,25 @@ describe('a page that is handed on', () => {
         );
         assert.doesNotMatch(out, /injur|stiff|Ansa(’|'|&#39;)s file|plan-loads-injury/);
       }));
+
+  it('is the same page whether or not the file notes an injury, also where a finding of it is accepted', () => {
+    const command = ['compare', 'a.swing.yaml', 'c.swing.yaml', '--format', 'html'];
+    const pageOf = (injuries: string, accept: string): string =>
+      withFolder(
+        {
+          ...files,
+          'ansa.student.yaml': files['ansa.student.yaml'].replace(/^injuries:.*\n/m, injuries),
+          'a.swing.yaml': files['a.swing.yaml'].replace(
+            'faults: [{ fault: stands-up }]',
+            `faults: [{ fault: stands-up }] ${accept}`,
+          ),
+        },
+        (folder) => swingwright(command, folder).out,
+      );
+    const noted = /^injuries:.*\n/m.exec(files['ansa.student.yaml'])![0];
+    for (const accept of ['', '# accept[caution]: talked about'])
+      assert.equal(pageOf(noted, accept), pageOf('', accept), accept);
+  });
 });
 
 describe('a caution', () => {

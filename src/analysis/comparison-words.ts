@@ -92,11 +92,11 @@ export const faultStates: Readonly<Record<FaultChange['state'], string>> = {
   changed: 'stated in both, judged otherwise',
 };
 
-/** "carry 176..180 m". */
 /** Two numbers of one quantity stand on a page where entries and goals do; which is which. */
 export const whatGoalsGoBy =
   'Goals go by what all entries of a record together say; entries stand as they were entered.';
 
+/** "carry 176..180 m". */
 export function goalName({ key, quantity, before, after }: GoalChange): string {
   const { min, max } = (after ?? before)!.wanted;
   const title = nameWithin(quantity);

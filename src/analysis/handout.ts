@@ -3,10 +3,8 @@ import type { Caution, Fault, Injury, PlannedChange, SwingRecord } from '../reco
 import type { GoalForecast } from '../judgement/forecast.ts';
 import type { Verdicts } from '../judgement/judgement.ts';
 import type { Outlook } from '../judgement/prediction.ts';
-import { beliefAsItStands } from '../judgement/standing-number.ts';
+import { standingNumber } from '../judgement/standing-number.ts';
 import type { JudgedReading } from '../model/agreement-result.ts';
-import { mirroredNumber } from '../model/mirror.ts';
-import type { Account } from '../model/account.ts';
 import type { Value } from '../model/value.ts';
 import { foremostOf } from '../checks/forecast-words.ts';
 import { isMinorOn } from '../record/date.ts';
@@ -23,7 +21,7 @@ import { whatIfOf } from './what-if.ts';
 export type Health = 'named' | 'left out';
 
 /** SI, as this player sees left and right. */
-type Standing = Pick<Value, 'value' | 'u'>;
+type Now = Pick<Value, 'value' | 'u'>;
 
 export interface HandoutChange {
   readonly planned: PlannedChange;
@@ -59,7 +57,7 @@ export interface Handout {
   readonly changes: readonly HandoutChange[];
   /** How many the plan has beyond these; nothing that the handout foresees counts on them. */
   readonly furtherChanges: number;
-  readonly outlooks: readonly { readonly outlook: Outlook; readonly now: Standing | undefined }[];
+  readonly outlooks: readonly { readonly outlook: Outlook; readonly now: Now | undefined }[];
   /** The record with every change of the plan made. */
   readonly then: Analysis | undefined;
   readonly proofs: readonly string[];
@@ -128,7 +126,7 @@ export function handoutOf(
           ? []
           : foremostOf(forecast.whole, askedFor(known, forecast)).map((outlook) => ({
               outlook,
-              now: account && standsAt(outlook.quantity.id, account, student?.hand?.value),
+              now: account && standingNumber(outlook.quantity.id, account),
             })),
       then,
       proofs: [...new Set(held.plan.flatMap(({ proof }) => proof?.value ?? []))],
@@ -138,13 +136,6 @@ export function handoutOf(
       gaps: gapsIn(analysis, document, shown, goals.length),
     },
   };
-}
-
-/** Where goals stand and predictions start from: what all entries together say. */
-function standsAt(id: string, account: Account, hand: 'left' | 'right' | undefined): Standing | undefined {
-  const { means, covariance } = beliefAsItStands(account, hand).of([id]);
-  if (Number.isNaN(means[0]!)) return undefined;
-  return { value: mirroredNumber(id, means[0]!, account.situation), u: Math.sqrt(covariance[0]!) };
 }
 
 function languageOf(wanted: string | undefined, document: SwingRecord, { subject }: Analysis): string {

@@ -69,7 +69,7 @@ function keptFor(account: Account): Kept {
 
 export function flightGoalOf({ shape: word, targets }: Goal): FlightGoal {
   const interval = (key: string): Interval | undefined => {
-    const target = (targets.get(key) ?? targets.get(`flight.${key}`))?.target;
+    const target = targets.get(key)?.target;
     if (target === undefined) return undefined;
     return target.kind === 'window'
       ? { min: target.from, max: target.to }

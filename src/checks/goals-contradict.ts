@@ -166,7 +166,7 @@ function asksOfShape(goal: Goal, subject: Subject): readonly Ask[] {
 }
 
 function carryOf({ targets }: Goal): number | undefined {
-  const carry = targets.get('carry') ?? targets.get('flight.carry');
+  const carry = targets.get('carry');
   return carry && intervalOf(carry.target, carry.quantity).max;
 }
 

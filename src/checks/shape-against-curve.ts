@@ -120,7 +120,7 @@ interface Wanted {
 }
 
 function targetOf(goal: Goal, key: string): Wanted | undefined {
-  const found = goal.targets.get(key) ?? goal.targets.get(`flight.${key}`);
+  const found = goal.targets.get(key);
   if (found === undefined) return undefined;
   return { ...ends(found.target), spans: [found.span] };
 }

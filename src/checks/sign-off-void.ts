@@ -3,6 +3,7 @@ import { anchorsOf } from '../record/anchor.ts';
 import { nameWords, signatureStandings } from '../record/remark-standing.ts';
 import type { Check } from './check.ts';
 import { explain } from './explain.ts';
+import { lastNameIn } from '../record/reference.ts';
 
 const review = (hash: string): string => `review: 1
 of: lesson.swing.yaml
@@ -46,7 +47,7 @@ export const signOffVoid: Check = {
           {
             uri: review.uri,
             span: (hash ?? by)?.span ?? span,
-            message: `The signature in the review of ${uri.slice(uri.lastIndexOf('/') + 1)}`,
+            message: `The signature in the review of ${lastNameIn(uri)}`,
           },
         ],
       }));

@@ -1,8 +1,7 @@
 // Tells git to merge and to show Swingwright's files by value, in one repository; says in words what was done, or why it cannot be.
-import { execFile } from 'node:child_process';
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { promisify } from 'node:util';
+import { git, notTrusted } from './git.ts';
 
 const patterns = [
   '*.swing.yaml',
@@ -41,27 +40,25 @@ export interface GitSetup {
 
 /** Lines that are there stay. */
 export async function setUpGit(folder: string): Promise<GitSetup> {
-  const git = async (...args: string[]): Promise<string> =>
-    (await promisify(execFile)('git', ['-C', folder, ...args])).stdout.trim();
-  let top: string;
-  try {
-    top = await git('rev-parse', '--show-toplevel');
-  } catch (error) {
-    const isMissing = error instanceof Error && 'code' in error && error.code === 'ENOENT';
+  // A folder that is not there would look like a git that is not there.
+  const top = await git(['-C', folder, 'rev-parse', '--show-toplevel'], '.');
+  if (top.kind === 'absent') return refused('Git was not found; expected it on the path.');
+  if (top.kind === 'failed')
     return refused(
-      isMissing
-        ? 'git was not found; expected it on the path.'
-        : `Found no git repository at \`${folder}\`; expected one, as \`git init\` makes it.`,
+      notTrusted(top.words) ??
+        `Found no git repository at \`${folder}\`; expected one, as \`git init\` makes it.`,
     );
-  }
   try {
-    const file = join(top, '.gitattributes');
+    const file = join(top.text.trim(), '.gitattributes');
     const before = await readFile(file, 'utf8').catch(() => '');
     const wanted = patterns.map((pattern) => `${pattern} diff=swingwright merge=swingwright`);
     const missing = wanted.filter((line) => !before.split(/\r?\n/).includes(line));
     const start = before === '' || before.endsWith('\n') ? before : `${before}\n`;
     if (missing.length > 0) await writeFile(file, `${start}${missing.join('\n')}\n`);
-    for (const [key, value] of settings) await git('config', '--local', key, value);
+    for (const [key, value] of settings) {
+      const set = await git(['-C', folder, 'config', '--local', key, value], '.');
+      if (set.kind !== 'done') throw new Error(set.kind === 'failed' ? set.words : 'git was not found');
+    }
     const said = missing.length > 0 ? `Added ${missing.length} lines to` : 'Nothing was missing in';
     return {
       kind: 'done',
@@ -71,7 +68,7 @@ export async function setUpGit(folder: string): Promise<GitSetup> {
       ],
     };
   } catch (error) {
-    return refused(`cannot set up git: ${error instanceof Error ? error.message : String(error)}.`);
+    return refused(`Cannot set up git: ${error instanceof Error ? error.message : String(error)}.`);
   }
 }
 

@@ -160,9 +160,14 @@ async function nearestFolder(folder: string): Promise<string | undefined> {
 }
 
 function whyNoRepository(words: string): string {
-  if (/dubious ownership/i.test(words))
-    return 'git does not trust this repository, since it belongs to another user (see `safe.directory` in its manual)';
-  return 'the file lies in no git repository';
+  return notTrusted(words) ?? 'the file lies in no git repository';
+}
+
+/** Undefined where git's own words say anything else. */
+export function notTrusted(words: string): string | undefined {
+  return /dubious ownership/i.test(words)
+    ? 'git does not trust this repository, since it belongs to another user (see `safe.directory` in its manual)'
+    : undefined;
 }
 
 type Answer =
@@ -171,7 +176,7 @@ type Answer =
   | { readonly kind: 'absent' };
 
 /** Never waits for a password or a page, and speaks English whatever the user's language. */
-function git(args: readonly string[], cwd: string): Promise<Answer> {
+export function git(args: readonly string[], cwd: string): Promise<Answer> {
   const env = {
     ...process.env,
     LC_ALL: 'C',

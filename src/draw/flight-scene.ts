@@ -11,6 +11,7 @@ import type { PathPoint } from '../physics/flight.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { expectedOf, valueOf } from './known.ts';
 import { lowerFirst } from '../measure/quote.ts';
+import { isOutside } from '../registry/registry.ts';
 
 /** √χ²₀.₉₅ with 2 degrees of freedom, √(−2 ln 0.05): the semi-axes of a normal spread's 95 % ellipse in standard deviations. */
 export const factor95 = Math.sqrt(-2 * Math.log(0.05));
@@ -117,7 +118,7 @@ function expectedLanding(
 /** What lies beyond all bounds would leave no scale for the rest. */
 function possible(value: Value | undefined, { subject }: Analysis): Value | undefined {
   const bounds = value && subject.registry.find(value.id)?.bounds;
-  return bounds && value.value >= bounds.min && value.value <= bounds.max ? value : undefined;
+  return bounds && !isOutside(value.value, bounds) ? value : undefined;
 }
 
 /**
@@ -132,16 +133,14 @@ function landingAt(carry: Value, finish: Value | undefined): Landing | undefined
 }
 
 function zonesOf(analysis: Analysis): { readonly zones: readonly Zone[]; readonly left: readonly string[] } {
-  const { registry } = analysis.subject;
   const left: string[] = [];
   const asked = goalsOf(analysis.subject).flatMap(({ goal: { targets, shape } }, i): Zone[] => {
     const interval = (key: string): Interval | undefined => {
-      const found = targets.get(key) ?? targets.get(`flight.${key}`);
-      const bounds = registry.find(`flight.${key}`)?.bounds;
-      if (found === undefined || bounds === undefined) return undefined;
+      const found = targets.get(key);
+      if (found === undefined) return undefined;
       const { target, quantity } = found;
       const window = intervalOf(target, quantity);
-      if (window.min >= bounds.min && window.max <= bounds.max) return window;
+      if (![window.min, window.max].some((end) => isOutside(end, quantity.bounds))) return window;
       left.push(
         `the goal’s ${beyond(quantity, target.kind === 'window' ? showWindow(quantity, target.from, target.to) : showValue(quantity, target.value))}`,
       );

@@ -18,6 +18,7 @@ import { fitThen } from './predicted-fit.ts';
 import type { Prediction } from './prediction.ts';
 import { roomFor, type Room } from './room.ts';
 import { leastChance } from './speed-need.ts';
+import { isOutside } from '../registry/registry.ts';
 
 /** SI, as this player sees left and right. */
 export interface FaceNeed {
@@ -139,7 +140,7 @@ function flightGoalOf(wanted: readonly Wanted[]): Readonly<Record<keyof Flown, I
   return { start: of('flight.start'), curve: of('flight.curve'), finish: of('flight.finish') };
 }
 
-/** Steps to each side of the middle at first, and halvings of the step from there on. */
+/** Steps to each side of the middle at first, and halvings of the step from there on: the last is 1/96 of a room's width. Judgement. */
 const steps = 3;
 const halvings = 4;
 
@@ -154,7 +155,7 @@ function nearestOf(
   if (paths === undefined || faces === undefined || between === undefined) return undefined;
   const middleOf = ({ min, max }: Room): number => (min + max) / 2;
   const missedAt = (path: number, face: number): number => {
-    const isSeen = isIn(path, paths) && isIn(face, faces) && isIn(face - path, between);
+    const isSeen = !isOutside(path, paths) && !isOutside(face, faces) && !isOutside(face - path, between);
     const flown = isSeen && shot(mirroredNumber(pathId, path, player), mirroredNumber(heldId, face, player));
     if (!flown) return Infinity;
     return wanted.reduce((sum, { quantity, min, max }) => {
@@ -183,9 +184,4 @@ function nearestOf(
     look(1, stepPath, stepFace);
   }
   return best.missed < Infinity ? best : undefined;
-}
-
-/** Sums of steps may end a hair beyond the edge. */
-function isIn(value: number, { min, max }: Room): boolean {
-  return value >= min - 1e-9 && value <= max + 1e-9;
 }

@@ -51,7 +51,7 @@ export function wantedOf(goal: Goal, belief: Belief, player: Player, registry: R
     // It is answered in the unit in which it was asked.
     const asked = target.unit === undefined ? quantity : { ...quantity, shown: target.unit };
     const bare = {
-      key: key.replace(/^flight\./, ''),
+      key,
       quantity: asked,
       span,
       ...intervalOf(target, quantity),

@@ -20,7 +20,7 @@ export interface SpeedNeed {
 const speedId = 'delivery.club_speed';
 /** What grows with club speed. */
 const ofSpeed: ReadonlySet<string> = new Set(['flight.carry', 'flight.total', 'flight.ball_speed']);
-/** Out of reach is what so little chance is left of, and whose speed lies so many standard uncertainties off. */
+/** Out of reach is what so little chance is left of, and whose speed lies so many standard uncertainties off; judgement. */
 export const leastChance = 0.05;
 const farOff = 2;
 /** Halvings and secants until the speed stands to less than is shown. */

@@ -8,7 +8,7 @@ import { builtIn } from '../registry/registry.ts';
 import { beliefOf, type Belief } from './belief.ts';
 
 /** SI, as this player sees left and right; undefined of what was entered, and of what the record says nothing of. */
-export function standsFor(id: string, { derivation }: Account): number | undefined {
+function standsFor(id: string, { derivation }: Account): number | undefined {
   const value = derivation.values.get(id);
   return value === undefined || value.kind === 'entered' || value.u === null ? undefined : value.value;
 }

@@ -40,6 +40,7 @@ function withoutSign({ document: { text } }: Analysis, { reading }: MeasuredPlac
   return sign === null ? undefined : { span: { start: start - sign[0].length, end: start }, text: '' };
 }
 
+/** Characters between the sign and its number that are looked through. */
 const mostSpace = 40;
 
 /** With its comma, or its line; a comment there would lose what it is about. */

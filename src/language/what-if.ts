@@ -147,7 +147,7 @@ function reasonsOf(analysis: Analysis): readonly Reason[] {
   }));
   const misses = document.misses.map(({ miss: { value } }) => ({ name: value, title: `miss: ${value}` }));
   const goals = goalsOf(subject).flatMap(({ goal }) => [
-    ...[...goal.targets.keys()].map((key) => key.replace(/^flight\./, '')),
+    ...goal.targets.keys(),
     ...(goal.shape === undefined ? [] : ['shape']),
     ...(goal.contact === undefined ? [] : ['contact']),
   ]);

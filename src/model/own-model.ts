@@ -1,6 +1,7 @@
 // What a workspace adds to the model: steps that give its own derived quantities, and relations that join the fit; knows no expression.
 import type { Rule } from './rule.ts';
 import type { Situation, Value } from './value.ts';
+import { isOutside } from '../registry/registry.ts';
 
 /** left − right is 0 with the standard uncertainty u: one more measurement of a number that one more step gives. */
 export interface Relation {
@@ -40,5 +41,5 @@ export function relationNamed(id: string): string | undefined {
 export function isPossible({ id, value }: Value, { own, registry }: Situation): boolean {
   const isOwn = own?.rules.some(({ outputs }) => outputs.includes(id)) === true;
   const bounds = isOwn ? registry?.find(id)?.bounds : undefined;
-  return bounds === undefined || (value >= bounds.min && value <= bounds.max);
+  return bounds === undefined || !isOutside(value, bounds);
 }

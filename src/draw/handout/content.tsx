@@ -6,10 +6,10 @@ import { ChangePicture } from './change-picture.tsx';
 import { flightPicture } from './flight-picture.tsx';
 import { impossibleOf, measuredOf, type Measured } from './measured.tsx';
 import { sectionsForFile, type Table } from './file-tables.ts';
-import { isPossible } from './possible.ts';
 import { isStanding, seenIn, titleOf, type Seen } from './seen.ts';
 import { most, shortened, someOf } from './shortened.ts';
 import { speechIn, type Speech } from './speech.ts';
+import { isOutside } from '../../registry/registry.ts';
 
 export type Audience = 'student' | 'file';
 
@@ -135,7 +135,7 @@ function cardOf(
 ): Card {
   const { quantity, now, aim, feel, drills } = change;
   const isDrawable = [now?.value, aim?.from, aim?.to].every(
-    (value) => value === undefined || isPossible(quantity, value),
+    (value) => value === undefined || !isOutside(value, quantity.bounds),
   );
   const faults = change.faults.filter((fault) => isStanding({ verdicts }, fault));
   const { say, placed, round, window } = speech;

@@ -11,6 +11,7 @@ import type { Theme } from '../theme.ts';
 import { Leaders, type Leader } from './leaders.tsx';
 import type { Speech } from './speech.ts';
 import { boxOf, Zone, type Room, type WantedZone } from './wanted-zone.tsx';
+import { isOutside } from '../../registry/registry.ts';
 
 const width = 352;
 const height = 330;
@@ -44,7 +45,7 @@ function drawnOf({ analysis, then, goals }: Handout): Drawn {
   // What one goal asks of the carry and another of the finish is no place that anybody wants: the first goal that asks for any is drawn.
   const zones = goalsOf(analysis.subject).map(({ goal: { targets } }) => {
     const wanted = (key: string): Interval | undefined => {
-      const target = targets.get(key) ?? targets.get(`flight.${key}`);
+      const target = targets.get(key);
       return target && goals.find(({ now }) => now.wanted.span === target.span)?.now.wanted;
     };
     return { carry: wanted('carry'), finish: wanted('finish') };
@@ -67,9 +68,7 @@ function landingOf(analysis: Analysis): Landing | undefined {
 
 function possible(analysis: Analysis, id: string): number | undefined {
   const [value, bounds] = [valueOf(analysis, id)?.value, analysis.subject.registry.find(id)?.bounds];
-  return value !== undefined && bounds !== undefined && value >= bounds.min && value <= bounds.max
-    ? value
-    : undefined;
+  return value !== undefined && bounds !== undefined && !isOutside(value, bounds) ? value : undefined;
 }
 
 function FlightPicture({

@@ -7,12 +7,12 @@ import { fitted } from '../lettering.ts';
 import { Frame, type Picture } from '../picture.tsx';
 import type { Theme } from '../theme.ts';
 import { FigureChange } from './figure-change.tsx';
-import { isPossible } from './possible.ts';
 import { shapeOf, type Shape } from './shape-of.ts';
 import { most, shortened, someOf } from './shortened.ts';
 import type { Speech } from './speech.ts';
 import type { TextKey } from './texts.ts';
 import { ArcAndGround, enlargementOf, PathAndFace } from './strike-change.tsx';
+import { isOutside } from '../../registry/registry.ts';
 
 export interface Measured {
   readonly lines: readonly string[];
@@ -84,7 +84,7 @@ function entered(
     if (readings.length === 0 || !/^(checkpoints|delivery|ground|strike|flight)\./.test(id)) continue;
     const value = valueOf(analysis, id)?.value;
     const name = shortened(placed(quantity), most.title);
-    if (value === undefined || !isPossible(quantity, value)) impossible.push(name);
+    if (value === undefined || isOutside(value, quantity.bounds)) impossible.push(name);
     else shown.push({ quantity, name, number: round(quantity, value) });
   }
   return { shown, impossible };

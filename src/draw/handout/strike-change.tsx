@@ -15,7 +15,7 @@ interface StrikeProps {
   readonly theme: Theme;
 }
 
-/** Angles up to this one, rad, are drawn so many times as large, for a few degrees are hard to see; the picture says so. */
+/** Angles up to this one, rad, are drawn so many times as large, for a few degrees are hard to see; the picture says so. Both are judgement. */
 const small = (25 * Math.PI) / 180;
 const larger = 2.5;
 /** No line is drawn further from the target line, rad. */

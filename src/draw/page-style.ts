@@ -75,6 +75,7 @@ footer { margin-top: 2.5rem; color: var(--sw-soft); font-size: 0.87rem; }
   main { max-width: none; padding: 0; }
   h2, h3 { break-after: avoid; }
   tr, figure, .side { break-inside: avoid; }
+  tr:has(th[scope='rowgroup']), thead tr { break-after: avoid; }
   .scrolled { overflow: visible; }
   td.number, .whole { white-space: normal; }
   tbody th { min-width: 0; }

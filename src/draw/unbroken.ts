@@ -2,7 +2,7 @@
 import { unitRows } from '../measure/unit-table.ts';
 
 /** What stands behind a number, besides the units that are measured in: standard uncertainties, and points of a share. */
-const others = ['u', 'points', 'U/min'];
+const others = ['u', 'point', 'points', 'U/min'];
 const units = [...unitRows.map(({ name }) => name), ...others]
   .filter((name) => name !== '')
   .map((name) => name.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&'));

@@ -200,6 +200,26 @@ describe('what if', () => {
     assert.doesNotMatch(JSON.stringify(absurd), /NaN|Infinity|null,/);
   });
 
+  it('names the contact that a goal asks for, whichever it is', () => {
+    const titles = (contact: string): readonly string[] =>
+      asked(planRecord('', `goals: [{ contact: ${contact} }]`))
+        .rows.filter(({ group }) => group === 'Goals')
+        .map(({ title }) => title);
+    assert.deepEqual(titles('on the rise'), ['On the rise (attack angle)', 'On the rise (low point)']);
+    assert.deepEqual(titles('ball before turf'), ['Ball before turf (low point)']);
+  });
+
+  it('offers nothing that the workspace computes from others, which nobody can set', () => {
+    const files = {
+      ...planFiles,
+      'swingwright.yaml': `swingwright: 1
+derived: { delivery.half_path: { is: delivery.path / 2, title: Half of the path, like: delivery.path } }
+`,
+    };
+    const ids = whatIf(analysed(record, { files }), [])!.levers.map(({ id }) => id);
+    assert.ok(ids.includes('delivery.path') && !ids.includes('delivery.half_path'));
+  });
+
   it('has no answer where the record says nothing that the model could go by', () => {
     assert.equal(whatIf(analysed('swing: 1\n'), []), null);
     assert.equal(whatIf(analysed('student: 1\n', { name: 'a.student.yaml' }), []), null);

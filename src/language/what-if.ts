@@ -3,9 +3,12 @@ import { leversOf, whatIfOf, type Setting, type WhatIf } from '../analysis/what-
 import { goalsOf, mostChangesIn } from '../analysis/plan.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { cautionsOf } from '../checks/plan-loads-injury.ts';
+import { goalWords } from '../checks/forecast-words.ts';
 import { svgOf } from '../draw/picture.tsx';
 import { pictures, sheetsOf } from '../draw/pictures.tsx';
 import { cssTheme } from '../draw/theme.ts';
+import { leadsAway } from '../judgement/leads-away.ts';
+import { upperFirst } from '../measure/quote.ts';
 import { toSI } from '../measure/units.ts';
 import { leversIn, unitOf, type Lever } from './what-if-levers.ts';
 import { rowsOf, type WhatIfRow } from './what-if-rows.ts';
@@ -36,6 +39,8 @@ export interface Reason {
   readonly title: string;
   /** What changes made for it load and the student's file notes as injured. */
   readonly cautions: readonly string[];
+  /** Of a goal that what is moved leads away from: what it asks for, now and then, as sentences. */
+  readonly away: readonly string[];
 }
 
 export interface WhatIfPicture {
@@ -56,7 +61,7 @@ export function whatIf(analysis: Analysis, moves: readonly Move[]): WhatIfAnswer
   return {
     levers: leversIn(analysis, levers, found),
     mostMoves: mostChangesIn(analysis.subject),
-    reasons: reasonsOf(analysis),
+    reasons: reasonsOf(analysis, found),
     cautions: [...new Set(found.made.flatMap(({ quantity }) => cautionsIn(analysis, quantity.id, [])))],
     rows: rowsOf(analysis, found),
     pictures: picturesOf(analysis, found),
@@ -76,7 +81,7 @@ function cautionsIn({ subject }: Analysis, id: string, because: readonly string[
   return cautionsOf({ id, because }, subject).map(({ message }) => message);
 }
 
-function reasonsOf(analysis: Analysis): readonly Reason[] {
+function reasonsOf(analysis: Analysis, found: WhatIf): readonly Reason[] {
   const { document, subject } = analysis;
   if (document.kind !== 'swing') return [];
   const faults = (subject.judgement?.stated ?? []).map(({ fault }) => ({
@@ -94,6 +99,9 @@ function reasonsOf(analysis: Analysis): readonly Reason[] {
   return [...once.values()].map((reason) => ({
     ...reason,
     cautions: cautionsIn(analysis, '', [reason.name]),
+    away: found.goals
+      .filter((goal) => goal.now.wanted.key === reason.name && leadsAway(goal, found.prediction))
+      .map((goal) => `${upperFirst(goalWords(goal))}.`),
   }));
 }
 

@@ -2,8 +2,9 @@
 import assert from 'node:assert/strict';
 import { execFileSync, spawnSync } from 'node:child_process';
 import { chmodSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { delimiter, join, resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { parse } from 'yaml';
+import { gitEnvironment } from './cli/git-folder.ts';
 import { cleanRecord, program, student, swingwright, withFolder, wrongRecord } from './cli/program.ts';
 
 const root = resolve(import.meta.dirname, '..');
@@ -20,28 +21,10 @@ function block(first: string): string {
   return one;
 }
 
-/** With `swingwright` on the path, and nobody's own settings of git. */
-function environment(folder: string): NodeJS.ProcessEnv {
-  const bin = join(folder, '.bin');
-  mkdirSync(bin, { recursive: true });
-  writeFileSync(join(bin, 'swingwright'), `#!/bin/sh\nexec "${process.execPath}" "${program()}" "$@"\n`);
-  chmodSync(join(bin, 'swingwright'), 0o755);
-  return {
-    ...process.env,
-    PATH: `${bin}${delimiter}${process.env['PATH'] ?? ''}`,
-    HOME: folder,
-    GIT_CONFIG_NOSYSTEM: '1',
-    GIT_AUTHOR_NAME: 'A Coach',
-    GIT_AUTHOR_EMAIL: 'coach@lessons.example',
-    GIT_COMMITTER_NAME: 'A Coach',
-    GIT_COMMITTER_EMAIL: 'coach@lessons.example',
-  };
-}
-
 describe('in a pipeline', () => {
   it('the hook of git holds back a commit with an error and lets others pass', () =>
     withFolder(clean, (folder) => {
-      const env = environment(folder);
+      const env = gitEnvironment(folder);
       const git = (...args: string[]): number | null => spawnSync('git', args, { cwd: folder, env }).status;
       execFileSync('git', ['init', '-q'], { cwd: folder, env });
       const hook = join(folder, '.git/hooks/pre-commit');
@@ -61,7 +44,7 @@ describe('in a pipeline', () => {
 
   it('the hook of git reads what is staged, whatever a file is called and wherever it lies', () =>
     withFolder(clean, (folder) => {
-      const env = environment(folder);
+      const env = gitEnvironment(folder);
       const git = (...args: string[]): number | null => spawnSync('git', args, { cwd: folder, env }).status;
       execFileSync('git', ['init', '-q'], { cwd: folder, env });
       mkdirSync(join(folder, '.git/hooks'), { recursive: true });
@@ -117,7 +100,7 @@ describe('in a pipeline', () => {
     for (const name of ['a.yaml', 'notswingwright.yaml', 'a.swing.yaml.bak'])
       assert.doesNotMatch(name, files);
     withFolder({ ...clean, 'wrong.swing.yaml': wrongRecord }, (folder) => {
-      const env = environment(folder);
+      const env = gitEnvironment(folder);
       const run = (...names: string[]): number | null =>
         spawnSync('sh', ['-c', `${local!.entry} "$@"`, 'hook', ...names], { cwd: folder, env }).status;
       assert.equal(run('clean.swing.yaml', 'ansa.student.yaml'), 0);
@@ -143,7 +126,7 @@ describe('in a pipeline', () => {
       writeFileSync(join(action, 'dist/cli.js'), readFileSync(program()));
       writeFileSync(join(action, 'package.json'), '{ "type": "module" }');
       const env = {
-        ...environment(folder),
+        ...gitEnvironment(folder),
         GITHUB_ACTION_PATH: action,
         SWINGWRIGHT_PATH: given['path'],
         SWINGWRIGHT_SARIF: given['sarif'],

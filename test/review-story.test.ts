@@ -1,9 +1,9 @@
 // Two people review one record in a real git repository: remarks, answers and edits on two branches, merged without loss, settled and signed off.
 import assert from 'node:assert/strict';
-import { execFileSync } from 'node:child_process';
-import { chmodSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { delimiter, join } from 'node:path';
-import { program, swingwright, withFolder } from './cli/program.ts';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gitIn, type Git } from './cli/git-folder.ts';
+import { swingwright, withFolder } from './cli/program.ts';
 
 const name = 'a.swing.yaml';
 const record = `swing: 1
@@ -105,28 +105,6 @@ describe('a review on two branches', () => {
       assert.match(check(folder).out, / sign-off-void$/m);
     })).timeout(180_000);
 });
-
-type Git = (...args: readonly string[]) => string;
-
-/** git in a folder, with `swingwright` on the path and nobody's own settings. */
-function gitIn(folder: string): Git {
-  const bin = join(folder, 'bin');
-  mkdirSync(bin);
-  writeFileSync(join(bin, 'swingwright'), `#!/bin/sh\nexec "${process.execPath}" "${program()}" "$@"\n`);
-  chmodSync(join(bin, 'swingwright'), 0o755);
-  const env = {
-    ...process.env,
-    PATH: `${bin}${delimiter}${process.env['PATH'] ?? ''}`,
-    HOME: folder,
-    GIT_CONFIG_NOSYSTEM: '1',
-    GIT_AUTHOR_NAME: 'A Coach',
-    GIT_AUTHOR_EMAIL: 'coach@lessons.example',
-    GIT_COMMITTER_NAME: 'A Coach',
-    GIT_COMMITTER_EMAIL: 'coach@lessons.example',
-  };
-  return (...args) =>
-    execFileSync('git', args, { cwd: folder, env, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
-}
 
 function commit(git: Git, message: string): void {
   git('add', '--', '*.yaml', '.gitattributes');

@@ -1,19 +1,19 @@
 // The `claims` command: what the stated faults of one record are believed to do, beside physics and the student's other records.
 import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
-import { createCache } from '../analysis/cache.ts';
 import { faultCautions } from '../analysis/cautions.ts';
 import { faultsNotUnderstoodIn, type NotUnderstood } from '../analysis/not-understood.ts';
 import { traceClaims, type TracedClaim } from '../analysis/history.ts';
 import { findLessons } from '../analysis/lessons.ts';
-import type { Analysis, FileState } from '../analysis/result.ts';
+import type { Analysis } from '../analysis/result.ts';
 import { answerOf, beliefOf, effectOf } from '../checks/claim-words.ts';
 import { placeWords } from '../checks/verdict-words.ts';
 import type { Said } from '../judgement/claims.ts';
 import { differenceFromSI } from '../measure/units.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { listFolder, loadFile, toPath } from '../disk/files.ts';
+import { toPath } from '../disk/files.ts';
 import { printable } from './formats/text.ts';
+import { practiceAround } from './practice.ts';
 import { analyseRecord } from './record.ts';
 import { tidy } from './shots.ts';
 import { unreadBlock, unreadWords } from './unread-words.ts';
@@ -30,13 +30,7 @@ export async function claims(path: string, format: 'text' | 'json', signal: Abor
     process.stderr.write(`swingwright: \`${printable(path)}\` ${found}; expected one at \`faults_from\`.\n`);
     return 2;
   }
-  const lessons = await findLessons(analysis, {
-    files: new Map<string, FileState>(),
-    load: loadFile,
-    list: listFolder,
-    signal,
-    cache: createCache(),
-  });
+  const lessons = await findLessons(analysis, practiceAround(signal));
   const traced = traceClaims(analysis, lessons);
   process.stdout.write(
     format === 'json' ? claimsJson(analysis, traced, unread) : claimsText(analysis, traced, unread),

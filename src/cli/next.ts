@@ -1,16 +1,16 @@
 // The `next` command: what a record still has to measure, the most telling first, as text or as JSON.
 import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
-import { createCache } from '../analysis/cache.ts';
 import { planCautions } from '../analysis/cautions.ts';
 import { findLessons, type Lesson } from '../analysis/lessons.ts';
 import { methodWords, narrowingWords, nextEntriesOf, type NextEntry } from '../analysis/next-entries.ts';
 import { openPlanOf } from '../analysis/open-plan.ts';
-import type { Analysis, FileState } from '../analysis/result.ts';
+import type { Analysis } from '../analysis/result.ts';
 import { clubOf } from '../analysis/same-club.ts';
-import { listFolder, loadFile, toPath } from '../disk/files.ts';
+import { toPath } from '../disk/files.ts';
 import { differenceFromSI } from '../measure/units.ts';
 import { printable } from './formats/text.ts';
+import { practiceAround } from './practice.ts';
 import { analyseRecord } from './record.ts';
 import { tidy } from './shots.ts';
 
@@ -18,13 +18,7 @@ import { tidy } from './shots.ts';
 export async function next(path: string, format: 'text' | 'json', signal: AbortSignal): Promise<number> {
   const analysis = await analyseRecord(path, signal);
   if (analysis === undefined) return 2;
-  const lessons = await findLessons(analysis, {
-    files: new Map<string, FileState>(),
-    load: loadFile,
-    list: listFolder,
-    signal,
-    cache: createCache(),
-  });
+  const lessons = await findLessons(analysis, practiceAround(signal));
   const entries = nextEntriesOf(analysis, lessons);
   const cautions = cautionsFor(analysis, lessons, entries);
   process.stdout.write(

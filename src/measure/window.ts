@@ -105,8 +105,9 @@ function build(text: string, first: Bound, second: Bound, notation: Notation): P
   if (!Number.isFinite(a)) return fail(outOfRange(text, first.number));
   if (!Number.isFinite(b)) return fail(outOfRange(text, second.number));
   const oneSide = firstSign === secondSign;
-  const turned = a * firstSign > b * firstSign;
-  if (oneSide && turned && !isToZero) return fail(reversed(text, first, second));
+  // Where the first bound names its side too, as in "15 m left..5 m left", either order can be read in one way only.
+  const isTurned = first.words.direction === undefined && a * firstSign > b * firstSign;
+  if (oneSide && isTurned) return fail(reversed(text, first, second));
 
   const [from, to] = a <= b ? [first, second] : [second, first];
   const { unitSpan = first.words.unitSpan } = second.words;

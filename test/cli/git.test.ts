@@ -1,9 +1,10 @@
 // git itself merges and shows records by value once it is set up, in a repository of its own.
 import assert from 'node:assert/strict';
-import { execFileSync, spawnSync } from 'node:child_process';
-import { chmodSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { delimiter, join } from 'node:path';
-import { program, swingwright, withFolder } from './program.ts';
+import { spawnSync } from 'node:child_process';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gitEnvironment, gitIn } from './git-folder.ts';
+import { swingwright, withFolder } from './program.ts';
 
 const lesson = `swing: 1
 date: 2026-05-14
@@ -11,24 +12,10 @@ delivery: { attack: 3.5 deg down, path: 5 deg right }
 flight: { carry: 171 m } # by radar
 `;
 
-/** Runs git in a folder, with \`swingwright\` on the path and nobody's own settings. */
-function gitIn(folder: string) {
-  const bin = join(folder, 'bin');
-  mkdirSync(bin);
-  writeFileSync(join(bin, 'swingwright'), `#!/bin/sh\nexec "${process.execPath}" "${program()}" "$@"\n`);
-  chmodSync(join(bin, 'swingwright'), 0o755);
-  const env = {
-    ...process.env,
-    PATH: `${bin}${delimiter}${process.env['PATH'] ?? ''}`,
-    HOME: folder,
-    GIT_CONFIG_NOSYSTEM: '1',
-    GIT_AUTHOR_NAME: 'A Coach',
-    GIT_AUTHOR_EMAIL: 'coach@lessons.example',
-    GIT_COMMITTER_NAME: 'A Coach',
-    GIT_COMMITTER_EMAIL: 'coach@lessons.example',
-  };
-  const git = (...args: string[]): string =>
-    execFileSync('git', args, { cwd: folder, env, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
+/** Ways to call git in a folder. */
+function gitWays(folder: string) {
+  const env = gitEnvironment(folder);
+  const git = gitIn(folder, env);
   const tryGit = (...args: string[]): number | null => spawnSync('git', args, { cwd: folder, env }).status;
   /** As from a window whose path is short. */
   const bare = (...args: string[]): { readonly status: number | null; readonly stdout: string } =>
@@ -44,7 +31,7 @@ function gitIn(folder: string) {
 describe('git', () => {
   it('merges two edits of one line by key', () =>
     withFolder({ 'a.swing.yaml': lesson }, (folder) => {
-      const { git, commit } = gitIn(folder);
+      const { git, commit } = gitWays(folder);
       git('init', '-q', '-b', 'main');
       const set = swingwright(['git-setup'], folder);
       assert.deepEqual([set.code, set.err], [0, '']);
@@ -63,7 +50,7 @@ describe('git', () => {
 
   it('leaves ordinary marks where both changed one value, and says so', () =>
     withFolder({ 'a.swing.yaml': lesson }, (folder) => {
-      const { git, tryGit, commit } = gitIn(folder);
+      const { git, tryGit, commit } = gitWays(folder);
       git('init', '-q', '-b', 'main');
       assert.equal(swingwright(['git-setup'], folder).code, 0);
       commit(lesson, 'lesson');
@@ -82,7 +69,7 @@ describe('git', () => {
 
   it('merges by line, with marks, and shows the text where the program is not on the path', () =>
     withFolder({ 'a.swing.yaml': lesson, '-q.swing.yaml': lesson }, (folder) => {
-      const { git, bare, commit } = gitIn(folder);
+      const { git, bare, commit } = gitWays(folder);
       git('init', '-q', '-b', 'main');
       assert.equal(swingwright(['git-setup'], folder).code, 0);
       commit(lesson, 'lesson');
@@ -108,7 +95,7 @@ describe('git', () => {
 
   it('shows values that changed, and no other form, order or comment', () =>
     withFolder({ 'a.swing.yaml': lesson }, (folder) => {
-      const { git, commit } = gitIn(folder);
+      const { git, commit } = gitWays(folder);
       git('init', '-q', '-b', 'main');
       assert.equal(swingwright(['git-setup'], folder).code, 0);
       commit(lesson, 'lesson');
@@ -123,7 +110,7 @@ describe('git', () => {
 
   it('is set up once, and a second time changes nothing', () =>
     withFolder({ '.gitattributes': '* text=auto' }, (folder) => {
-      const { git } = gitIn(folder);
+      const { git } = gitWays(folder);
       git('init', '-q', '-b', 'main');
       assert.equal(swingwright(['git-setup'], folder).code, 0);
       const attributes = readFileSync(join(folder, '.gitattributes'), 'utf8');
@@ -151,7 +138,7 @@ describe('git', () => {
 
   it('merges two edits of one review, so that nothing that was said is lost and no id stands twice', () =>
     withFolder({ 'a.swing.yaml': lesson }, (folder) => {
-      const { git, commit } = gitIn(folder);
+      const { git, commit } = gitWays(folder);
       const say = (author: string, ...args: readonly string[]): void => {
         const { code, err } = swingwright(['review', 'a.swing.yaml', ...args, '--author', author], folder);
         assert.deepEqual([code, err], [0, '']);

@@ -50,6 +50,15 @@ describe('a window', () => {
       assert.notDeepEqual(readProblems(text, angle, windowOnly), []);
   });
 
+  it('may run either way where each bound names its side', () => {
+    for (const text of ['2 deg left..5 deg left', '5 deg left..2 deg left', '5 left..2 left']) {
+      const { from, to, direction, spans } = readWindow(text, angle);
+      assert.deepEqual([from, to, direction], [deg(-5), deg(-2), 'left'], text);
+      assert.equal(text.slice(spans.from.start, spans.from.end), '5', text);
+      assert.match(text, new RegExp(patternOf(angle, [], 'window')));
+    }
+  });
+
   it('takes the own unit of the quantity where none is written', () => {
     const { from, to, unit } = readWindow('45..60', share);
     assert.deepEqual([from, to, unit], [0.45, 0.6, undefined]);

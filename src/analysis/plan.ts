@@ -162,7 +162,7 @@ function wideForeseerOf(subject: Known, account: Account): Foreseer {
 }
 
 /** Those of a template that is for this kind of club. */
-function windowsIn({ template, student }: Known, { derivation, situation }: Account): Windows {
+export function windowsIn({ template, student }: Known, { derivation, situation }: Account): Windows {
   if (template === undefined || isForOtherClub(template.document, situation.clubKind)) return new Map();
   const standings = standingsOf(template.document, derivation, student?.document.hand?.value);
   return new Map(standings.flatMap(({ id, edges }) => (edges === undefined ? [] : [[id, edges]])));

@@ -62,11 +62,10 @@ export function movedWords({ quantity, change }: Series): string {
   return `${changeWords(quantity, change)} from the first to the last${size === '' ? '' : `, ${size}`}`;
 }
 
-/** "12.4 m right ± 1.9 m, inside 8 m left..8 m right: 1 %". */
-export function goalPointWords({ quantity, key }: GoalSeries, { standing }: GoalPoint): string {
+/** "12.4 m right ± 1.9 m, inside 8 m left..8 m right: 1 %", "4 cm ahead ± 1 cm, ball before turf: 99 %". */
+export function goalPointWords({ quantity }: GoalSeries, { standing }: GoalPoint): string {
   const { wanted, value, u, chance } = standing;
-  const window =
-    key === 'contact' ? 'ahead of the ball' : `inside ${showWindow(quantity, wanted.min, wanted.max)}`;
+  const window = wanted.asked ?? `inside ${showWindow(quantity, wanted.min, wanted.max)}`;
   if (value === undefined || chance === undefined) return `not known, wanted ${window}`;
   return `${showValue(quantity, value, u)}, ${window}: ${percent(chance)}`;
 }

@@ -1,5 +1,5 @@
 // What a record would come to if some of its quantities were changed: prediction, goals, verdicts and windows, now and then; writes nothing.
-import { exactnessOf, type Made } from '../judgement/foreseer.ts';
+import { exactnessOf, isDerived, type Made } from '../judgement/foreseer.ts';
 import { standingOf, type Standing } from '../judgement/goal-standing.ts';
 import { fitThen, numbersThen } from '../judgement/predicted-fit.ts';
 import { predict, type Prediction } from '../judgement/prediction.ts';
@@ -57,7 +57,9 @@ export function leversOf({ document, subject, account }: Analysis): readonly Qua
   const reached = [...values.keys()].filter((id) => nodeOf.has(id));
   return [...new Set([...named, ...reached])].flatMap((id) => {
     const quantity = subject.registry.find(id);
-    return quantity !== undefined && changeable.has(quantity.section) && values.has(id) ? [quantity] : [];
+    const isChangeable =
+      quantity !== undefined && changeable.has(quantity.section) && !isDerived(id, account);
+    return isChangeable && values.has(id) ? [quantity] : [];
   });
 }
 

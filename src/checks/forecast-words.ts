@@ -71,7 +71,7 @@ export function movedWords(quantity: Outlook['quantity'], difference: number, u:
 }
 
 /** "carry 176..180 m: now 171 m ± 3 m (4 %), then 174 m ± 4 m (20 %)"; of a single number also what is taken for it. */
-export function goalWords({ now, then }: GoalForecast): string {
+export function goalWords({ now, then }: Pick<GoalForecast, 'now' | 'then'>): string {
   const { wanted } = now;
   const window = showWindow(wanted.quantity, wanted.min, wanted.max);
   const title = lowerFirst(wanted.quantity.title);

@@ -1,6 +1,5 @@
 // The check that says which goal a plan moves away from, where that is as good as certain.
-import { normalBelow } from '../model/quantiles.ts';
-import type { GoalForecast } from '../judgement/forecast.ts';
+import { leadsAway, mostAway } from '../judgement/leads-away.ts';
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
 import { goalWords } from './forecast-words.ts';
@@ -33,26 +32,12 @@ export const planLeadsAway: Check = {
   find: ({ uri, document, forecast }) => {
     if (document.kind !== 'swing' || forecast === undefined || document.plan.length === 0) return [];
     return forecast.goals
-      .filter((goal) => leadsAway(goal, forecast.whole.outlooks.get(goal.now.wanted.quantity.id)))
+      .filter((goal) => leadsAway(goal, forecast.whole))
       .map((goal): RawFinding => {
-        const place = document.plan[0]!;
+        const place = mostAway(goal, forecast.changes)?.planned ?? document.plan[0]!;
         const span = place.change?.span ?? place.span;
         const related = [{ uri: goal.uri || uri, span: goal.now.wanted.span, message: 'The goal' }];
         return { span, message: `The plan leads away from a goal: ${goalWords(goal)}.`, related };
       });
   },
 };
-
-const certain = 0.975;
-
-/** Outside after the plan, and moved outward, each with that certainty. */
-function leadsAway(
-  { now, then }: GoalForecast,
-  outlook: { readonly difference: number | null; readonly uDifference: number | null } | undefined,
-): boolean {
-  const { wanted } = now;
-  if (outlook === undefined || outlook.difference === null || outlook.uDifference === null) return false;
-  if (then.value === undefined || then.u === undefined || (then.chance ?? 1) > 1 - certain) return false;
-  const outward = then.value > wanted.max ? 1 : -1;
-  return normalBelow((outward * outlook.difference) / Math.max(1e-12, outlook.uDifference)) >= certain;
-}

@@ -71,7 +71,7 @@ export function madeOf({ change, to, because }: PlannedChange, foreseer: Foresee
 }
 
 /** What a workspace computes by a formula of its own follows from its inputs, and nobody can set out to change it by itself. */
-function isDerived(id: string, { situation }: Account): boolean {
+export function isDerived(id: string, { situation }: Account): boolean {
   return situation.own?.rules.some(({ outputs }) => outputs.includes(id)) === true;
 }
 

@@ -1,5 +1,5 @@
 // How far a change may lead: what is seen in practice with this kind of club and what a template teaches toward; proposes nothing.
-import { mirroredNumber } from '../model/mirror.ts';
+import { mirroredNumber, type Player } from '../model/mirror.ts';
 import type { Situation } from '../model/value.ts';
 import type { Quantity, Range } from '../registry/quantity.ts';
 import { practiceWith } from '../registry/registry.ts';
@@ -7,7 +7,10 @@ import { practiceWith } from '../registry/registry.ts';
 /** The edges of a template's windows by quantity; SI, as this player sees left and right. */
 export type Windows = ReadonlyMap<string, { readonly from: number; readonly to: number }>;
 
+/** SI, as this player sees left and right. */
 export type Room = Pick<Range, 'min' | 'max'>;
+
+type Club = Player & Pick<Situation, 'clubKind'>;
 
 /**
  * A ball that lies on the turf is not hit upward on purpose, and no club with the head ahead of the hands (common practice, no
@@ -24,11 +27,25 @@ export function leastAhead({ clubKind }: Situation): number | undefined {
   return clubKind === 'iron' || clubKind === 'wedge' ? 0.05 : 0;
 }
 
+/** What is seen in practice with this kind of club. */
+export function practiceFor(quantity: Quantity, player: Club): Room | undefined {
+  const usual = practiceWith(quantity, player.clubKind);
+  return usual && seenBy(quantity, usual, player);
+}
+
+/** What is possible. */
+export function boundsFor(quantity: Quantity, player: Player): Room {
+  return seenBy(quantity, quantity.bounds, player);
+}
+
+function seenBy({ id }: Quantity, range: Room, player: Player): Room {
+  const ends = [range.min, range.max].map((end) => mirroredNumber(id, end, player));
+  return { min: Math.min(...ends), max: Math.max(...ends) };
+}
+
 export function roomFor(quantity: Quantity, situation: Situation, windows: Windows): Room {
   const { clubKind } = situation;
-  const usual = practiceWith(quantity, clubKind) ?? quantity.bounds;
-  const ends = [usual.min, usual.max].map((end) => mirroredNumber(quantity.id, end, situation));
-  let [min, max] = [Math.min(...ends), Math.max(...ends)];
+  let { min, max } = practiceFor(quantity, situation) ?? boundsFor(quantity, situation);
   if (quantity.id === 'checkpoints.impact.shaft_lean') min = Math.max(min, 0);
   if (quantity.id === 'delivery.attack' && clubKind !== undefined && fromTurf.has(clubKind))
     max = Math.min(max, 0);

@@ -119,11 +119,13 @@ function windowRows({ subject }: Analysis, { windows }: WhatIf): readonly WhatIf
 function goalRows({ goals }: WhatIf): readonly WhatIfRow[] {
   return goals.map(({ now, then }): WhatIfRow => {
     const { wanted } = now;
-    const window =
-      wanted.key === 'contact' ? 'ahead of the ball' : showWindow(wanted.quantity, wanted.min, wanted.max);
+    const { quantity, asked } = wanted;
     return {
       group: 'Goals',
-      title: `${wanted.quantity.title} ${window}`,
+      title:
+        asked === undefined
+          ? `${quantity.title} ${showWindow(quantity, wanted.min, wanted.max)}`
+          : `${upperFirst(asked)} (${lowerFirst(quantity.title)})`,
       now: standingWords(now),
       entered: '',
       then: standingWords(then, then.value === now.value ? 'now' : 'then'),

@@ -3,36 +3,22 @@ import { leversOf, whatIfOf, type Setting, type WhatIf } from '../analysis/what-
 import { goalsOf, mostChangesIn } from '../analysis/plan.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { cautionsOf } from '../checks/plan-loads-injury.ts';
+import { goalWords } from '../checks/forecast-words.ts';
 import { svgOf } from '../draw/picture.tsx';
 import { pictures, sheetsOf } from '../draw/pictures.tsx';
 import { cssTheme } from '../draw/theme.ts';
-import { standingNumber } from '../judgement/standing-number.ts';
-import { showValue } from '../measure/show.ts';
-import { findUnit, fromSI, toSI } from '../measure/units.ts';
-import type { Quantity } from '../registry/quantity.ts';
+import { leadsAway } from '../judgement/leads-away.ts';
+import { upperFirst } from '../measure/quote.ts';
+import { toSI } from '../measure/units.ts';
+import { leversIn, unitOf, type Lever } from './what-if-levers.ts';
 import { rowsOf, type WhatIfRow } from './what-if-rows.ts';
+
+export type { Lever, LeverBand } from './what-if-levers.ts';
 
 /** What is moved: a number in the unit of its lever. */
 export interface Move {
   readonly id: string;
   readonly value: number;
-}
-
-/** A quantity that can be moved; numbers in the unit shown, positive to the right, ahead and up. */
-export interface Lever {
-  readonly id: string;
-  readonly title: string;
-  readonly group: string;
-  readonly unit: string;
-  readonly decimals: number;
-  /** What a positive and a negative number are called; empty where a sign says it. */
-  readonly sides: readonly [positive: string, negative: string];
-  readonly min: number;
-  readonly max: number;
-  readonly step: number;
-  readonly now: number;
-  /** With its spread. */
-  readonly nowWords: string;
 }
 
 export interface WhatIfAnswer {
@@ -53,6 +39,8 @@ export interface Reason {
   readonly title: string;
   /** What changes made for it load and the student's file notes as injured. */
   readonly cautions: readonly string[];
+  /** Of a goal that what is moved leads away from: what it asks for, now and then, as sentences. */
+  readonly away: readonly string[];
 }
 
 export interface WhatIfPicture {
@@ -71,9 +59,9 @@ export function whatIf(analysis: Analysis, moves: readonly Move[]): WhatIfAnswer
   const found = whatIfOf(analysis, settingsOf(analysis, moves));
   if (found === undefined || levers.length === 0) return null;
   return {
-    levers: levers.map((quantity) => leverOf(analysis, quantity)),
+    levers: leversIn(analysis, levers, found),
     mostMoves: mostChangesIn(analysis.subject),
-    reasons: reasonsOf(analysis),
+    reasons: reasonsOf(analysis, found),
     cautions: [...new Set(found.made.flatMap(({ quantity }) => cautionsIn(analysis, quantity.id, [])))],
     rows: rowsOf(analysis, found),
     pictures: picturesOf(analysis, found),
@@ -89,56 +77,11 @@ export function settingsOf({ subject }: Analysis, moves: readonly Move[]): reado
   });
 }
 
-export function unitOf({ shown, unit }: Quantity): string {
-  return shown ?? findUnit(unit)?.name ?? unit;
-}
-
-/** The window of practice, wide enough for where it is now; in steps that a hand can tell apart. */
-function leverOf({ subject, account }: Analysis, quantity: Quantity): Lever {
-  const { value, u } = standingNumber(quantity.id, account!)!;
-  const unit = unitOf(quantity);
-  const kind = subject.club?.kind?.value;
-  const { min, max } =
-    (kind === undefined ? undefined : quantity.practiceByClub?.[kind]) ??
-    quantity.practice ??
-    quantity.bounds;
-  const ends = [min, max, value].map((end) => fromSI(end, unit));
-  const [low, high] = [Math.min(...ends), Math.max(...ends)];
-  const step = stepOf(high - low, quantity.decimals);
-  const decimals = Math.max(0, Math.round(-Math.log10(step) + 0.3));
-  const side = (sign: 1 | -1): string =>
-    quantity.directions.find((word) => word.bearing === undefined && word.sign === sign)?.word ?? '';
-  return {
-    id: quantity.id,
-    title: quantity.title,
-    group: quantity.checkpoint?.replaceAll('_', ' ') ?? quantity.section,
-    unit,
-    decimals,
-    sides: [side(1), side(-1)],
-    min: Number((Math.floor(low / step) * step).toFixed(decimals)),
-    max: Number((Math.ceil(high / step) * step).toFixed(decimals)),
-    step,
-    now: fromSI(value, unit),
-    nowWords: showValue(quantity, value, u),
-  };
-}
-
-const mostSteps = 120;
-
-/** 1, 2 or 5 times a power of ten: no finer than is written, and no more steps than an arrow key can be pressed. */
-function stepOf(width: number, decimals: number): number {
-  for (let power = -decimals; ; power++)
-    for (const digit of [1, 2, 5]) {
-      const step = power < 0 ? digit / 10 ** -power : digit * 10 ** power;
-      if (width / step <= mostSteps) return step;
-    }
-}
-
 function cautionsIn({ subject }: Analysis, id: string, because: readonly string[]): readonly string[] {
   return cautionsOf({ id, because }, subject).map(({ message }) => message);
 }
 
-function reasonsOf(analysis: Analysis): readonly Reason[] {
+function reasonsOf(analysis: Analysis, found: WhatIf): readonly Reason[] {
   const { document, subject } = analysis;
   if (document.kind !== 'swing') return [];
   const faults = (subject.judgement?.stated ?? []).map(({ fault }) => ({
@@ -156,6 +99,9 @@ function reasonsOf(analysis: Analysis): readonly Reason[] {
   return [...once.values()].map((reason) => ({
     ...reason,
     cautions: cautionsIn(analysis, '', [reason.name]),
+    away: found.goals
+      .filter((goal) => goal.now.wanted.key === reason.name && leadsAway(goal, found.prediction))
+      .map((goal) => `${upperFirst(goalWords(goal))}.`),
   }));
 }
 

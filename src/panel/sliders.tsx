@@ -1,7 +1,7 @@
-// Up to so many quantities, each chosen from a list and moved by a slider or its keys within its window; asks nobody.
+// Up to so many quantities, each chosen from a list and moved by a slider or its keys along its windows; asks nobody.
 import type { JSX } from 'preact';
-import type { Lever } from '../language/what-if.ts';
-import { numberWords } from './number-words.ts';
+import type { Lever, LeverBand } from '../language/what-if.ts';
+import { bandWords, numberWords, spokenWords } from './number-words.ts';
 import type { Pick } from './sheet-messages.ts';
 
 export interface SlidersProps {
@@ -103,26 +103,51 @@ function Slider({
   readonly move: (value: number) => void;
   readonly name: string;
 }): JSX.Element {
-  const { title, min, max, step, now, nowWords } = lever;
-  const words = value === null ? `now, ${numberWords(lever, now)}` : numberWords(lever, value);
+  const { title, min, max, step, now, nowWords, bands, reachWords } = lever;
+  const [at, words] = [value ?? now, numberWords(lever, value ?? now)];
+  const spoken = spokenWords(lever, at);
   return (
     <div class="track">
       <label for={name}>{title}</label>
       <output for={name}>{value === null ? `now ${nowWords}` : `${words} (now ${nowWords})`}</output>
-      <input
-        type="range"
-        id={name}
-        min={min}
-        max={max}
-        step={step}
-        value={value ?? now}
-        aria-valuetext={words}
-        onInput={({ currentTarget }) => move(currentTarget.valueAsNumber)}
-      />
+      <div class="rail">
+        <div class="bands" aria-hidden="true">
+          {bands.map((band) => (
+            <span key={band.of} class={`band ${band.of}`} style={placeOf(band, lever)} />
+          ))}
+        </div>
+        <input
+          type="range"
+          id={name}
+          min={min}
+          max={max}
+          step={step}
+          value={at}
+          aria-valuetext={value === null ? `now, ${spoken}` : spoken}
+          aria-describedby={`${name}-windows`}
+          onInput={({ currentTarget }) => move(currentTarget.valueAsNumber)}
+        />
+      </div>
       <span class="scale" aria-hidden="true">
         <span>{numberWords(lever, min)}</span>
         <span>{numberWords(lever, max)}</span>
       </span>
+      <p class="windows" id={`${name}-windows`}>
+        {bands.map((band) => (
+          <span key={band.of} class="window">
+            <span class={`band ${band.of}`} aria-hidden="true" /> {bandWords(lever, band, at)}{' '}
+          </span>
+        ))}
+        {reachWords}
+      </p>
     </div>
   );
+}
+
+/** Where it lies along the track, and no farther than that goes. */
+function placeOf(band: LeverBand, { min, max }: Lever): Readonly<Record<'left' | 'width', string>> {
+  const share = (value: number): number =>
+    (100 * (Math.min(max, Math.max(min, value)) - min)) / Math.max(1e-9, max - min);
+  const from = share(band.min);
+  return { left: `${from}%`, width: `${share(band.max) - from}%` };
 }

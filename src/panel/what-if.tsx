@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { JSX } from 'preact';
 import type { Move, WhatIfAnswer } from '../language/what-if.ts';
 import { Svg } from './picture.tsx';
+import { reasonsTicked } from './reasons-ticked.ts';
 import type { Pick } from './sheet-messages.ts';
 import { Sliders } from './sliders.tsx';
 import { NowAndThen } from './now-and-then.tsx';
@@ -74,7 +75,7 @@ function Cautions({ cautions }: { readonly cautions: readonly string[] }): JSX.E
   );
 }
 
-/** Why is the coach's to say; where there is only one reason to choose from, it is chosen. */
+/** Why is the coach's to say. */
 function Write({
   reasons,
   told,
@@ -89,7 +90,8 @@ function Write({
   readonly write: WhatIfProps['write'];
   readonly written: string;
 }): JSX.Element {
-  const [chosen, setChosen] = useState<readonly string[]>(reasons.length === 1 ? [reasons[0]!.name] : []);
+  const [said, setSaid] = useState<readonly string[]>();
+  const chosen = reasonsTicked(reasons, said);
   const added = reasons
     .filter(({ name }) => chosen.includes(name))
     .flatMap(({ cautions }) => cautions)
@@ -100,37 +102,64 @@ function Write({
       {reasons.length > 0 && (
         <fieldset class="reasons">
           <legend>Because of</legend>
-          {reasons.map(({ name, title }) => (
-            <label key={name}>
-              <input
-                type="checkbox"
-                checked={chosen.includes(name)}
-                onChange={() =>
-                  setChosen(chosen.includes(name) ? chosen.filter((one) => one !== name) : [...chosen, name])
-                }
-              />{' '}
-              {title}
-            </label>
+          {reasons.map((reason) => (
+            <Because
+              key={reason.name}
+              reason={reason}
+              isTicked={chosen.includes(reason.name)}
+              turn={() =>
+                setSaid(
+                  chosen.includes(reason.name)
+                    ? chosen.filter((one) => one !== reason.name)
+                    : [...chosen, reason.name],
+                )
+              }
+            />
           ))}
         </fieldset>
       )}
       <Cautions cautions={added} />
       <p>
-        <button
-          type="button"
-          class="main"
-          disabled={moves.length === 0}
-          onClick={() =>
-            write(
-              moves,
-              chosen.filter((name) => reasons.some((one) => one.name === name)),
-            )
-          }
-        >
+        <button type="button" class="main" disabled={moves.length === 0} onClick={() => write(moves, chosen)}>
           Write as plan
         </button>{' '}
         <span role="status">{moves.length === 0 ? 'Move a quantity first.' : written}</span>
       </p>
     </section>
+  );
+}
+
+/** What leads away from a goal may still be made for it; it is said before it is written. */
+function Because({
+  reason: { name, title, away },
+  isTicked,
+  turn,
+}: {
+  readonly reason: WhatIfAnswer['reasons'][number];
+  readonly isTicked: boolean;
+  readonly turn: () => void;
+}): JSX.Element {
+  const id = `away-${name}`;
+  return (
+    <>
+      <label>
+        <input
+          type="checkbox"
+          checked={isTicked}
+          aria-describedby={away.length === 0 ? undefined : id}
+          onChange={turn}
+        />{' '}
+        {title}
+      </label>
+      {away.length > 0 && (
+        <div id={id}>
+          {away.map((words) => (
+            <p key={words} class="caution">
+              <b>What is moved leads away from this goal.</b> {words}
+            </p>
+          ))}
+        </div>
+      )}
+    </>
   );
 }

@@ -29,4 +29,27 @@ describe('plan-leads-away', () => {
       ...student,
     });
   });
+
+  it('marks the change that does, of two, and of two of one quantity', () => {
+    assertMarked('plan-leads-away', {
+      'lesson.swing.yaml': `${head}${goals}  - { change: delivery.club_speed, to: 42 m/s, because: start }
+  - { change: delivery.face_to_path, to: 9 deg right ± 0.5 deg, because: start }
+#             ^^^^^^^^^^^^^^^^^^^^^ warning[plan-leads-away]`,
+      ...student,
+    });
+    assertMarked('plan-leads-away', {
+      'lesson.swing.yaml': `${head}${goals}  - { change: delivery.face_to_path, to: 2 deg right ± 0.5 deg, because: start }
+  - { change: delivery.face_to_path, to: 9 deg right ± 0.5 deg, because: start }
+#             ^^^^^^^^^^^^^^^^^^^^^ warning[plan-leads-away]`,
+      ...student,
+    });
+  });
+
+  it('marks one that sets what the goal asks for elsewhere', () => {
+    assertMarked('plan-leads-away', {
+      'lesson.swing.yaml': `${head}goals: [{ contact: on the rise }]\nplan:\n  - { change: delivery.attack, to: 8 deg down ± 0.5 deg, because: contact }
+#             ^^^^^^^^^^^^^^^ warning[plan-leads-away]`,
+      ...student,
+    });
+  });
 });

@@ -200,6 +200,52 @@ describe('what if', () => {
     assert.doesNotMatch(JSON.stringify(absurd), /NaN|Infinity|null,/);
   });
 
+  it('says of a goal that what is moved leads away from it, with numbers, where the finding about a plan of it would', () => {
+    const goals = 'goals: [{ start: 1 deg left..1 deg right, carry: 100..250 m }]';
+    const awayWith = (value: number): readonly (readonly string[])[] =>
+      asked(planRecord('', goals), [{ id: 'delivery.face', value }]).reasons.map(({ away }) => away);
+    const isFound = (value: number): boolean => {
+      const plan = `plan: [{ change: delivery.face, to: ${value} deg right, because: start }]\n`;
+      return analysed(planRecord(plan, goals), { files: planFiles }).findings.some(
+        ({ code }) => code === 'plan-leads-away',
+      );
+    };
+    const [fault, start, carry] = awayWith(9);
+    assert.deepEqual([fault, carry], [[], []]);
+    assert.equal(start!.length, 1);
+    assert.match(
+      start![0]!,
+      /^Start direction 1 deg left\.\.1 deg right: now .* deg (left|right) ± .* then .* deg right ± .* \(under 1 %\)\.$/,
+    );
+    for (const value of [0.5, 2, 4, 6, 9])
+      assert.equal(awayWith(value)[1]!.length > 0, isFound(value), `${value}`);
+    assert.ok(!isFound(0.5) && isFound(9));
+    assert.deepEqual(
+      asked(planRecord('', goals)).reasons.map(({ away }) => away),
+      [[], [], []],
+    );
+  });
+
+  it('names the contact that a goal asks for, whichever it is', () => {
+    const titles = (contact: string): readonly string[] =>
+      asked(planRecord('', `goals: [{ contact: ${contact} }]`))
+        .rows.filter(({ group }) => group === 'Goals')
+        .map(({ title }) => title);
+    assert.deepEqual(titles('on the rise'), ['On the rise (attack angle)', 'On the rise (low point)']);
+    assert.deepEqual(titles('ball before turf'), ['Ball before turf (low point)']);
+  });
+
+  it('offers nothing that the workspace computes from others, which nobody can set', () => {
+    const files = {
+      ...planFiles,
+      'swingwright.yaml': `swingwright: 1
+derived: { delivery.half_path: { is: delivery.path / 2, title: Half of the path, like: delivery.path } }
+`,
+    };
+    const ids = whatIf(analysed(record, { files }), [])!.levers.map(({ id }) => id);
+    assert.ok(ids.includes('delivery.path') && !ids.includes('delivery.half_path'));
+  });
+
   it('has no answer where the record says nothing that the model could go by', () => {
     assert.equal(whatIf(analysed('swing: 1\n'), []), null);
     assert.equal(whatIf(analysed('student: 1\n', { name: 'a.student.yaml' }), []), null);

@@ -147,6 +147,7 @@ export function summaryOf(comparison: Comparison): readonly string[] {
     ...(moved === 0
       ? []
       : [`So ${moved === 1 ? 'does 1 computed number' : `do ${moved} computed numbers`}.`]),
+    ...handsWords(comparison),
   ];
   const fresh = findings.filter(({ state }) => state === 'new').length;
   const others = [
@@ -166,6 +167,20 @@ export function summaryOf(comparison: Comparison): readonly string[] {
     ...(signed.length > mostSigned ? [`and ${signed.length - mostSigned} more`] : []),
   ];
   return others.length === 0 ? parts : [...parts, `${upperFirst(others.join(', '))}.`];
+}
+
+/**
+ * Left and right are those of the target line, whoever plays: between two hands the same number is the opposite swing. One rule for
+ * numbers and for pictures of club and ball; body and arc alone are drawn as in a mirror, and say so.
+ */
+function handsWords({ words }: Comparison): readonly string[] {
+  const { before, after } = words.find(({ of }) => of === 'hand') ?? {};
+  if (before === undefined || after === undefined) return [];
+  return [
+    `A plays ${before}-handed and B ${after}-handed. Left and right of the target line are compared as they are, not mirrored: ` +
+      'a club path to the right is in-to-out for the right-handed player and out-to-in for the left-handed one, ' +
+      'and so it is with face, start, curve and aim.',
+  ];
 }
 
 /** "the note on face-left-open" for `faults.face-left-open.note`; another key as it is written. */

@@ -23,11 +23,15 @@ type At = (spot: Spot) => Place;
 export function FromAbove({ scene, ball, scale, reach, picture, theme }: FromAboveProps): Picture {
   const { path, recorded, expected, start, shots, ellipse, goals } = scene;
   const at: At = ({ ahead, right }) => ({ x: ball.x + ahead * scale, y: ball.y + right * scale });
+  const far = reach / scale;
   const isWayKnown = recorded && start?.kind === 'entered';
   return (
     <g data-part="above">
       {goals.map((goal, i) => (
-        <Wanted key={i} {...{ goal, at, picture, theme }} far={reach / scale} />
+        <Wanted key={i} {...{ goal, at, far, picture, theme }} />
+      ))}
+      {goals.map((goal, i) => (
+        <NameOfWanted key={i} {...{ goal, at, far, theme }} />
       ))}
       <path d={lineThrough([ball, { x: ball.x + reach + 16, y: ball.y }])} {...lineStyle('rule', theme)} />
       {path && <path d={wayOf(path, at)} {...lineStyle('expected', theme)} data-part="above-path" />}
@@ -62,29 +66,36 @@ export function FromAbove({ scene, ball, scale, reach, picture, theme }: FromAbo
         text="target →"
         anchor="end"
         size={10}
+        isBoxed
         theme={theme}
       />
     </g>
   );
 }
 
-/** Where the goal wants the ball; what it leaves open goes as far as the view. */
-function Wanted({
-  goal: { carry, finish, name },
-  at,
-  far,
-  picture,
-  theme,
-}: {
+interface WantedProps {
   readonly goal: Zone;
   readonly at: At;
+  /** How far the view goes, m. */
   readonly far: number;
-  readonly picture: string;
-  readonly theme: Theme;
-}): Picture {
-  const from = at({ ahead: carry?.min ?? 0, right: finish?.min ?? -far });
-  const to = at({ ahead: carry?.max ?? far, right: finish?.max ?? far });
-  const zone = (
+}
+
+/** Where the goal wants the ball; what it leaves open goes as far as the view. */
+function cornersOf({ goal: { carry, finish }, at, far }: WantedProps): readonly [Place, Place] {
+  return [
+    at({ ahead: carry?.min ?? 0, right: finish?.min ?? -far }),
+    at({ ahead: carry?.max ?? far, right: finish?.max ?? far }),
+  ];
+}
+
+function Wanted({
+  picture,
+  theme,
+  ...props
+}: WantedProps & { readonly picture: string; readonly theme: Theme }): Picture {
+  const [from, to] = cornersOf(props);
+  const { carry, finish } = props.goal;
+  return (
     <rect
       x={fixed(from.x)}
       y={fixed(from.y)}
@@ -95,13 +106,23 @@ function Wanted({
       data-part="goal"
     />
   );
-  if (name === undefined) return zone;
-  const middle = { x: (from.x + to.x) / 2, y: finish ? from.y - 4 : at({ ahead: 0, right: 0 }).y - 18 };
+}
+
+function NameOfWanted({ theme, ...props }: WantedProps & { readonly theme: Theme }): Picture | null {
+  const { goal, at } = props;
+  if (goal.name === undefined) return null;
+  const [from, to] = cornersOf(props);
+  const y = goal.finish ? from.y - 4 : at({ ahead: 0, right: 0 }).y - 18;
   return (
-    <g>
-      {zone}
-      <Label at={middle} text={name} anchor="middle" size={10} tone="goal" theme={theme} />
-    </g>
+    <Label
+      at={{ x: (from.x + to.x) / 2, y }}
+      text={goal.name}
+      anchor="middle"
+      size={10}
+      tone="goal"
+      isBoxed
+      theme={theme}
+    />
   );
 }
 

@@ -1,6 +1,6 @@
 // Words on a drawing: a label with the paper's colour round it, labels at the ends of lines, and what is not known; knows no quantity.
 import { fixed, lineThrough, type Place } from './geometry.ts';
-import { fitted, keptApart, wrapped } from './lettering.ts';
+import { fitted, keptApart, widthOf, wrapped } from './lettering.ts';
 import type { Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
@@ -10,12 +10,16 @@ export interface LabelProps {
   readonly anchor?: 'start' | 'middle' | 'end';
   readonly size?: number;
   readonly tone?: 'ink' | 'soft' | 'entered' | 'expected' | 'alert' | 'goal';
+  /** Whether it stands on paper of its own, as over hatching. */
+  readonly isBoxed?: boolean;
   readonly theme: Theme;
 }
 
 /** Lines may pass behind it: it keeps a rim of paper. */
-export function Label({ at, text, anchor = 'start', size = 11, tone = 'soft', theme }: LabelProps): Picture {
-  return (
+export function Label(props: LabelProps): Picture {
+  const { at, text, anchor = 'start', size = 11, tone = 'soft', isBoxed = false, theme } = props;
+  const wide = widthOf(text, size);
+  const words = (
     <text
       x={fixed(at.x)}
       y={fixed(at.y)}
@@ -28,6 +32,21 @@ export function Label({ at, text, anchor = 'start', size = 11, tone = 'soft', th
     >
       {text}
     </text>
+  );
+  if (!isBoxed) return words;
+  return (
+    <g>
+      <rect
+        x={fixed(at.x - { start: 0, middle: wide / 2, end: wide }[anchor] - 2)}
+        y={fixed(at.y - size)}
+        width={fixed(wide + 4)}
+        height={fixed(1.35 * size)}
+        rx="2"
+        fill={theme.paper}
+        data-part="paper"
+      />
+      {words}
+    </g>
   );
 }
 
@@ -92,15 +111,17 @@ export function Callouts({
 }
 
 const lineHeight = 15;
+/** Of the width that lines of small words have, for letters of some systems that are wider than is reckoned with: judgement. */
+const prose = 0.92;
 
 /** "Not known: …", in as many lines as it takes. */
 export function notKnown(missing: readonly string[], width: number): readonly string[] {
-  return missing.length === 0 ? [] : wrapped(`Not known: ${missing.join(', ')}`, width, 11, 4);
+  return missing.length === 0 ? [] : wrapped(`Not known: ${missing.join(', ')}`, prose * width, 11, 4);
 }
 
 /** "Not drawn: …", what has no place on the picture and why. */
 export function notDrawn(left: readonly string[], width: number): readonly string[] {
-  return left.length === 0 ? [] : wrapped(`Not drawn: ${left.join('; ')}`, width, 11, 4);
+  return left.length === 0 ? [] : wrapped(`Not drawn: ${left.join('; ')}`, prose * width, 11, 4);
 }
 
 /** Lines of smaller words below one another; the first one's base line is at y. */

@@ -1,4 +1,5 @@
 // How much room words take on a picture, and how they are cut, broken and kept apart; knows no quantity and no font but the usual one.
+import { unbroken } from './unbroken.ts';
 
 /**
  * Widths in thousandths of the size, of Helvetica (Adobe's font metrics, from memory); a system's own letters are up to a tenth
@@ -6,7 +7,7 @@
  */
 const widths: readonly (readonly [string, number])[] = [
   ["ijl|'", 222],
-  ['.,:;!ftI()[]/ ·', 285],
+  ['.,:;!ftI()[]/ ·\u00a0', 285],
   ['r-', 333],
   ['ckszvxyJ', 500],
   ['abdeghnopquL0123456789', 556],
@@ -38,11 +39,12 @@ export function fitted(text: string, width: number, size: number): string {
   return `${kept.join('').trimEnd()}…`;
 }
 
-/** Lines no wider than this, broken between words; the last one is cut where more lines would be needed. */
+/** Lines no wider than this, broken between words but not between a number and its unit; the last one is cut where more lines would be needed. */
 export function wrapped(text: string, width: number, size: number, mostLines = 3): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.slice(0, 2000).split(/\s+/)) {
+  for (const joined of unbroken(text.slice(0, 2000).replaceAll(/\s+/g, ' ')).split(' ')) {
+    const word = joined.replaceAll('\u00a0', ' ');
     const longer = line === '' ? word : `${line} ${word}`;
     if (line === '' || widthOf(longer, size) <= width) {
       line = longer;

@@ -85,7 +85,9 @@ function NumberRow({ change }: { readonly change: QuantityChange }): Picture {
       <td class="number">{figureWords(quantity, before)}</td>
       <td class="number">{figureWords(quantity, after)}</td>
       <td>
-        <span class="whole">{changeWords(quantity, difference)}</span>
+        {(state === 'changed' || difference.value !== undefined) && (
+          <span class="whole">{`${changeWords(quantity, difference)} `}</span>
+        )}
         {state !== 'changed' && (
           <span class={`tag ${state}`}>{state === 'new' ? 'new entry' : 'entry gone'}</span>
         )}

@@ -4,13 +4,25 @@ import type { Value } from '../model/value.ts';
 import { fixed, lineThrough, toward, type Place } from './geometry.ts';
 import { IntervalRows, rowsHeight } from './interval-rows.tsx';
 import { valueOf, wordsOf } from './known.ts';
-import { Letter, missingWords, overlaidRows, sideStyle, type OverlayProps, type Side } from './overlaid.tsx';
+import { Lines, linesHeight, notKnown } from './label.tsx';
+import { wrapped } from './lettering.ts';
+import {
+  Letter,
+  missingWords,
+  overlaidRows,
+  sidesWords,
+  sideStyle,
+  type OverlayProps,
+  type Side,
+} from './overlaid.tsx';
 import { Frame, lineStyle, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
 const name = 'overlaid-strike-from-above';
 const ball: Place = { x: 106, y: 282 };
 const field = { width: 212, height: 396 };
+/** Of the words under the numbers. */
+const besideWidth = 358;
 const reach = { back: 84, ahead: 150, face: 26, start: 220 } as const;
 const ids = {
   'delivery.path': 'path',
@@ -26,12 +38,17 @@ export function OverlaidAbove(props: OverlayProps): Picture {
     'deg',
   );
   const missing = missingWords(ids, props);
-  const height = Math.max(field.height, rowsHeight(rows) + 60);
+  const notes = sidesWords(props);
+  const lines = [
+    ...notKnown(missing, besideWidth),
+    ...notes.flatMap((note) => wrapped(`${note}.`, besideWidth, 11)),
+  ];
+  const height = Math.max(field.height, rowsHeight(rows) + 45 + Math.max(15, linesHeight(lines)));
   return (
     <Frame
       name={name}
       title="Both strikes from above"
-      words={wordsOf(rows, missing)}
+      words={[wordsOf(rows, missing), ...notes.map((note) => `${note}.`)].join(' ')}
       width={field.width + 370}
       height={height}
       theme={theme}
@@ -73,11 +90,7 @@ export function OverlaidAbove(props: OverlayProps): Picture {
         picture={name}
         theme={theme}
       />
-      {missing.length > 0 && (
-        <text x={field.width} y={height - 12} fill={theme.soft} font-size="11">
-          {`Not known: ${missing.join(', ')}`}
-        </text>
-      )}
+      <Lines lines={lines} x={field.width} y={height + 3 - linesHeight(lines)} theme={theme} />
     </Frame>
   );
 }

@@ -16,7 +16,7 @@ import { sayingOf } from './known.ts';
 import { Lines, linesHeight } from './label.tsx';
 import { fitted, wrapped } from './lettering.ts';
 import { DashedBody, SolidBody } from './overlaid-body.tsx';
-import { Letter, type OverlayProps } from './overlaid.tsx';
+import { Letter, mirrorWords, type OverlayProps } from './overlaid.tsx';
 import { Frame, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
@@ -74,7 +74,7 @@ export function OverlaidFigure({
   const rows = differing(a, b, view).map((key) => rowOf(key, a, b, second.subject.registry));
   const title = titleOf(checkpoint, view);
   const notes = [
-    ...(a.hand === hand ? [] : [`A plays ${a.hand}-handed and is drawn as in a mirror`]),
+    ...mirrorWords({ first, second }),
     ...misfitWords(a, view, first).map((misfit) => `A: ${misfit}`),
     ...misfitWords(b, view, second).map((misfit) => `B: ${misfit}`),
   ];

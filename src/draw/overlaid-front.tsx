@@ -4,8 +4,12 @@ import { ruleBall } from '../physics/ball.ts';
 import { fixed, lineThrough, type Place } from './geometry.ts';
 import { IntervalRows, rowsHeight } from './interval-rows.tsx';
 import { valueOf, wordsOf } from './known.ts';
+import { Lines, linesHeight, notKnown } from './label.tsx';
+import { wrapped } from './lettering.ts';
 import {
+  handsOf,
   Letter,
+  mirrorWords,
   missingWords,
   overlaidRows,
   sideColour,
@@ -31,20 +35,26 @@ const ids = {
 
 export function OverlaidFront(props: OverlayProps): Picture {
   const { first, second, theme } = props;
-  const target = second.subject.student?.document.hand?.value === 'left' ? -1 : 1;
+  const target = handsOf(props)[1] === 'left' ? -1 : 1;
   const at = (x: number, up: number): Place => ({
     x: origin.x + target * x * scale,
     y: origin.y - up * scale,
   });
   const rows = overlaidRows(['delivery.low_point.ahead', 'ground.divot.starts'], props, 'cm');
   const missing = missingWords(ids, props);
+  const notes = mirrorWords(props);
+  const lines = [
+    ...notKnown(missing, field.width - 40),
+    ...notes.flatMap((note) => wrapped(`${note}.`, field.width - 40, 11)),
+  ];
+  const below = field.height + rowsHeight(rows);
   return (
     <Frame
       name={name}
       title="Both strikes from the front"
-      words={wordsOf(rows, missing)}
+      words={[wordsOf(rows, missing), ...notes.map((note) => `${note}.`)].join(' ')}
       width={field.width}
-      height={field.height + rowsHeight(rows) + 24}
+      height={below + 9 + Math.max(15, linesHeight(lines))}
       theme={theme}
     >
       <path
@@ -94,11 +104,7 @@ export function OverlaidFront(props: OverlayProps): Picture {
         picture={name}
         theme={theme}
       />
-      {missing.length > 0 && (
-        <text x="20" y={field.height + rowsHeight(rows) + 16} fill={theme.soft} font-size="11">
-          {`Not known: ${missing.join(', ')}`}
-        </text>
-      )}
+      <Lines lines={lines} x={20} y={below + 16} theme={theme} />
     </Frame>
   );
 }

@@ -13,6 +13,26 @@ export interface OverlayProps {
   readonly theme: Theme;
 }
 
+type Hand = 'left' | 'right';
+
+/** Which hand each is drawn with; the right one where nobody says. */
+export function handsOf({ first, second }: Pick<OverlayProps, 'first' | 'second'>): readonly [Hand, Hand] {
+  const [a, b] = [first, second].map(({ subject }) => subject.student?.document.hand?.value ?? 'right');
+  return [a!, b!];
+}
+
+/** Of body and arc: how they are held is compared, not on which side of the ball. */
+export function mirrorWords(props: Pick<OverlayProps, 'first' | 'second'>): readonly string[] {
+  const [a, b] = handsOf(props);
+  return a === b ? [] : [`A plays ${a}-handed and is drawn as in a mirror`];
+}
+
+/** Of club and ball along the target line: left and right stay where they are. */
+export function sidesWords(props: Pick<OverlayProps, 'first' | 'second'>): readonly string[] {
+  const [a, b] = handsOf(props);
+  return a === b ? [] : [`A plays ${a}-handed, B ${b}-handed; left and right are as they are, not mirrored`];
+}
+
 /** The first is thin and pale, the second bold; each line bears its letter, so that colour alone says nothing. */
 export type Side = 'A' | 'B';
 

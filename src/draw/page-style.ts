@@ -62,13 +62,20 @@ details { margin: 0.8rem 0; }
 summary { cursor: pointer; color: var(--sw-soft); }
 .alert { color: var(--sw-alert); }
 footer { margin-top: 2.5rem; color: var(--sw-soft); font-size: 0.87rem; }
-@media (max-width: 640px) { main { padding: 18px 14px 32px; } }
+@media (max-width: 1240px) { td.number, .whole { white-space: normal; } }
+@media (max-width: 640px) {
+  main { padding: 18px 14px 32px; }
+  table { font-size: 0.87rem; }
+  tbody th { min-width: 0; }
+  th, td { padding-right: 0.5rem; }
+}
 @media print {
   @page { margin: 14mm; }
   html, body { font-size: 10.5pt; background: none; }
   main { max-width: none; padding: 0; }
   h2, h3 { break-after: avoid; }
   tr, figure, .side { break-inside: avoid; }
+  tr:has(th[scope='rowgroup']), thead tr { break-after: avoid; }
   .scrolled { overflow: visible; }
   td.number, .whole { white-space: normal; }
   tbody th { min-width: 0; }

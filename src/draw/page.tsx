@@ -4,6 +4,7 @@ import { renderToString } from 'preact-render-to-string';
 import { harmless } from '../measure/quote.ts';
 import type { Picture } from './picture.tsx';
 import { pageStyle } from './page-style.ts';
+import { unbrokenPage } from './unbroken.ts';
 
 export interface PageProps {
   readonly title: string;
@@ -36,7 +37,7 @@ export function pageOf({ title, language = 'en', style = '', children }: PagePro
       </body>
     </html>
   );
-  return `<!doctype html>\n${harmless(renderToString(page))}\n`;
+  return `<!doctype html>\n${unbrokenPage(harmless(renderToString(page)))}\n`;
 }
 
 /** A table that can be scrolled sideways by keyboard where it is too wide. */

@@ -63,9 +63,9 @@ export function showSize(notation: Notation, difference: number, u?: number): st
   return inPoints(`${fixed(size, Math.min(decimalsOf(spread) ?? usual, usual + 3, 15))}${suffix(shown)}`);
 }
 
-/** "15 points": what lies between two shares, since 15 % more of 52 % is another number than 67 %. */
+/** "15 points", "1 point": what lies between two shares, since 15 % more of 52 % is another number than 67 %. */
 export function inPoints(difference: string): string {
-  return difference.replaceAll(/(?<=\d) %/g, ' points');
+  return difference.replaceAll(/(?<=\d) %/g, ' points').replaceAll(/(?<![\d.,])1 points/g, '1 point');
 }
 
 /** The other unit that a hover shows beside the quantity's own, if there is a sensible one. */

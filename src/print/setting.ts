@@ -2,6 +2,7 @@
 import type { Content } from '../draw/handout/content.tsx';
 import { widthOf } from '../draw/lettering.ts';
 import { themes } from '../draw/theme.ts';
+import { unbroken } from '../draw/unbroken.ts';
 import { printed } from './letters.ts';
 import type { Role } from 'pdfmake/js/Renderer.js';
 
@@ -22,7 +23,7 @@ export interface Setting {
 const widestWord = 12;
 
 export function line(text: string, style: Block = {}): Block {
-  const pieces = piecesOf(printed(text));
+  const pieces = piecesOf(printed(unbroken(text)));
   if (pieces.length === 1 && !pieces[0]!.isLong) return { text: pieces[0]!.text, ...style };
   return {
     text: pieces.map((piece) => ({

@@ -48,6 +48,19 @@ describe('swingwright compare', () => {
     });
   });
 
+  it('says of two hands that left and right are not mirrored, and names both hands as JSON', () => {
+    const other = student.replace(/^hand: \w+/m, 'hand: left');
+    const left = cleanRecord.replace('ansa.student.yaml', 'bo.student.yaml');
+    withFolder({ ...files, 'bo.student.yaml': other, 'c.swing.yaml': left }, (folder) => {
+      const { out } = swingwright(['compare', 'a.swing.yaml', 'c.swing.yaml'], folder);
+      assert.match(out, /A plays right-handed and B left-handed\. .* compared as they are, not mirrored/);
+      const json = JSON.parse(
+        swingwright(['compare', 'a.swing.yaml', 'c.swing.yaml', '--format', 'json'], folder).out,
+      ) as { head: unknown[] };
+      assert.deepEqual(json.head[1], { of: 'hand', before: 'right', after: 'left' });
+    });
+  });
+
   it('says that nothing differs between a record and itself', () => {
     withFolder(files, (folder) => {
       const { code, out } = swingwright(['compare', 'a.swing.yaml', 'a.swing.yaml'], folder);

@@ -189,6 +189,6 @@ describe('a page of two lessons with findings about health', () => {
   });
 
   it('tells differences of shares in points', () => {
-    assert.match(pageOf('2026-08-03', '2026-08-24'), /points more ± \d+(\.\d)? points/);
+    assert.match(pageOf('2026-08-03', '2026-08-24'), /points more ±\s\d+(\.\d)?\spoints/);
   });
 });

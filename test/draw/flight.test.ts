@@ -4,6 +4,7 @@ import chiSquareQuantile from '@stdlib/stats-base-dists-chisquare-quantile';
 import { flightPathOf } from '../../src/analysis/flight-path.ts';
 import { analysed, student } from '../language/analysed.ts';
 import { assertKept, drawn, numberAt, part, places } from './drawn.ts';
+import { boxesOf, sizeOf } from './words-on.ts';
 
 const name = 'flight';
 const record = `swing: 1
@@ -122,6 +123,43 @@ describe('the flight', () => {
     assert.ok(numberAt(zones[1]!, 'width') > 5 * numberAt(zones[0]!, 'width'));
     assert.match(picture, />draw</);
     assert.match(picture, />fade</);
+  });
+
+  it('sets the words on a goal, and on the line to the target, on paper of their own above all hatching', () => {
+    const picture = drawn(
+      name,
+      analysed(
+        record.replace(
+          /goals: .*/,
+          'goals: [{ shape: draw, finish: 2 m left..3 m right }, { shape: fade }, { shape: fade, finish: 9..20 m right }]',
+        ),
+        { files },
+      ),
+    );
+    const last = picture.lastIndexOf('data-part="goal"');
+    for (const words of ['draw', 'fade', 'target \u2192']) {
+      const at = picture.indexOf(`>${words}<`);
+      assert.ok(at > last, words);
+      const box = boxesOf(picture).find(({ text }) => text === words)!;
+      const paper = picture.slice(picture.lastIndexOf('<rect', at), at);
+      assert.match(paper, /data-part="paper"/);
+      assert.ok(numberAt(paper, 'x') < box.left && numberAt(paper, 'y') < box.top);
+      assert.ok(numberAt(paper, 'x') + numberAt(paper, 'width') > box.right);
+      assert.ok(numberAt(paper, 'y') + numberAt(paper, 'height') > box.bottom);
+    }
+  });
+
+  it('breaks what it has not drawn into lines that keep clear of the edge', () => {
+    const absurd = drawn(
+      name,
+      analysed(
+        'swing: 1\nflight: { carry: 900 m, apex: 200 m }\ngoals: [{ carry: 1600..1780 m, finish: 4 m left..5 m right }]\n',
+      ),
+    );
+    const lines = boxesOf(absurd).filter(({ text }) => /possible|500 m\)/.test(text));
+    assert.ok(lines.length > 1);
+    // The widest of usual letters are some 8 % wider than is reckoned with: judgement.
+    for (const { left, right } of lines) assert.ok(left + (right - left) * 1.08 < sizeOf(absurd).width - 16);
   });
 
   it('keeps goals out of the view from the side', () => {

@@ -97,6 +97,8 @@ describe('the size of a difference', () => {
   it('is in points between two shares', () => {
     assert.equal(showSize(share, 0.15), '15 points');
     assert.equal(showSize(share, -0.15, 0.012), '15.0 points');
+    assert.equal(showSize(share, 0.01), '1 point');
+    assert.equal(showSize(share, 0.11), '11 points');
   });
 
   it('knows no zero of a temperature', () => {

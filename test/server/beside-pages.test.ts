@@ -45,11 +45,11 @@ describe('the server on pages beside one another', () => {
 
   it('compares two records, the earlier one first, with what is typed but not saved', async () => {
     const html = htmlOf(await compare(side('b.swing.yaml'), side('a.swing.yaml')));
-    assert.match(html, /5\.0 deg right ± 1\.0 deg<\/td><td class="number">1\.0 deg right/);
+    assert.match(html, /5\.0\sdeg right ±\s1\.0\sdeg<\/td><td class="number">1\.0\sdeg right/);
     await session.open('b.swing.yaml', record('2026-06-02', 3));
     assert.match(
       htmlOf(await compare(side('a.swing.yaml'), side('b.swing.yaml'))),
-      /<td class="number">3\.0 deg right/,
+      /<td class="number">3\.0\sdeg right/,
     );
   });
 
@@ -98,7 +98,7 @@ describe('the server on pages beside one another', () => {
       );
     });
     const html = htmlOf(await compare(side('a.swing.yaml', 'HEAD~1'), side('a.swing.yaml')));
-    assert.match(html, /8\.0 deg right ± 1\.0 deg<\/td><td class="number">5\.0 deg right/);
+    assert.match(html, /8\.0\sdeg right ±\s1\.0\sdeg<\/td><td class="number">5\.0\sdeg right/);
     assert.ok(
       asked.includes('HEAD~1 a.swing.yaml') && asked.includes('HEAD~1 ines.student.yaml'),
       asked.join(),

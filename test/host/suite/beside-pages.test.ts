@@ -127,7 +127,7 @@ describe('pages beside one another', () => {
         at('b.swing.yaml'),
       ]);
       await until(async () =>
-        /1 entry changed.*4\.0 deg further left/s.test(await stage.webviewText().catch(() => '')),
+        /1 entry changed.*4\.0\sdeg further left/s.test(await stage.webviewText().catch(() => '')),
       );
     });
   });

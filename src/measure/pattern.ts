@@ -5,43 +5,50 @@ import { findUnit, unitsOf } from './units.ts';
 /**
  * What may be written of a quantity: `number` for one measurement, `window` for `A..B`. Nothing that the parser takes is refused.
  * Beyond what an expression of this kind can see it takes a window whose numbers are turned round, a direction or a ± said twice, a direction after
- * a sign where ± stands between, a number too large, an uncertainty of 0, `by` right behind a word, and a wind from nowhere. It
+ * a sign where ± stands between, a number too large, an uncertainty of 0, `by` right behind a word, a `~` on its own, and a wind from nowhere. It
  * has neither look-around nor flags, so that any validator can run it. Each space and each digit belongs to one part only, so
  * that a long text that fits nowhere is given up in a time that grows with its length alone.
  */
 export function patternOf(notation: Notation, methods: readonly string[], what: 'number' | 'window'): string {
-  return whole(what === 'number' ? numberOf(notation, methods) : windowOf(notation));
+  return whole(
+    what === 'number' ? numberOf(notation, methods) : `(?:${windowOf(notation)}|${wordsOf(notation)})\\s*`,
+  );
 }
 
 /** A number or a window. */
 export function patternOfEither(notation: Notation, methods: readonly string[]): string {
-  return whole(`(?:${numberOf(notation, methods)}|${windowOf(notation)})`);
+  return whole(`${numberOf(notation, methods)}|${windowOf(notation)}\\s*`);
 }
 
 /** One standard uncertainty on its own. */
 export function patternOfSpread(notation: Pick<Notation, 'dimension'>): string {
-  return whole(`(?:(?:${sign})\\s*)?\\+?${digits}${optionalAfterSpace(unitOf(notation))}`);
+  return whole(`(?:(?:${sign})\\s*)?\\+?${digits}\\s*${partOf(unitOf(notation))}`);
 }
 
 export function patternOfMethod(methods: readonly string[]): string {
-  return whole(methodOf(methods));
+  return whole(`${methodOf(methods)}\\s*`);
 }
 
 /** An empty text is no value yet. */
 function whole(inner: string): string {
-  return `^\\s*(?:${inner}\\s*)?$`;
+  return `^\\s*(?:${inner})?$`;
 }
 
 const digits = '(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][-+]?\\d+)?';
 const sign = '±|\\+/?[-−]';
 
+/** Each part carries the spaces behind it. The number may be missing: unit, direction and method then wait for it. */
 function numberOf(notation: Notation, methods: readonly string[]): string {
-  const words = wordsOf(notation);
-  const spread = `(?:${sign})\\s*\\+?${digits}${optionalAfterSpace(words)}`;
-  const by = `[Bb][Yy]\\s+${methodOf(methods)}`;
+  const words = partOf(wordsOf(notation));
+  const spread = `(?:${sign})\\s*\\+?${digits}\\s*${words}`;
+  const by = `[Bb][Yy]\\s+${methodOf(methods)}\\s*`;
   // Each at most once, in either order, but an expression that says so would be twice as long.
-  const tail = `(?:\\s*(?:${spread}|${by})){0,2}`;
-  return `(?:~\\s*)?(?:[-−]${digits}${optionalAfterSpace(unitOf(notation))}|\\+?${digits}${optionalAfterSpace(words)})${tail}`;
+  const tail = `(?:${spread}|${by}){0,2}`;
+  return `(?:~\\s*)?(?:[-−]${digits}\\s*${partOf(unitOf(notation))}|(?:\\+?${digits}\\s*)?${words})${tail}`;
+}
+
+function partOf(inner: string): string {
+  return inner === '' ? '' : `(?:${inner}\\s*)?`;
 }
 
 /** The first side has a direction only where the second has one or is zero, and neither has a sign then. */

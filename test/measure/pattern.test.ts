@@ -1,6 +1,7 @@
 // The notation as a regular expression against the parser: nothing that is right is refused, and little that is wrong gets by.
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
+import { lacksNumber } from '../../src/measure/lacks-number.ts';
 import type { MeasureCode, Notation } from '../../src/measure/measure.ts';
 import { parseMeasure } from '../../src/measure/parse.ts';
 import { patternOf, patternOfEither } from '../../src/measure/pattern.ts';
@@ -158,6 +159,38 @@ describe('the notation as a pattern', () => {
     assert.ok(taken > 200 && refused > 1000, `${taken} taken, ${refused} refused`);
   });
 
+  it('takes what waits for its number', () => {
+    const wanted = fc.constantFrom(...notations).chain((notation) => {
+      const any = (words: readonly string[]) => fc.constantFrom('', ...words);
+      const unit = any(unitsOf(notation.dimension).map(({ name }) => name));
+      const direction = any(notation.directions.map(({ word }) => word));
+      const parts = fc.tuple(
+        any(['~']),
+        unit,
+        direction,
+        any(['± 2', '+- 0.5']),
+        any(['by radar', 'BY eye']),
+      );
+      return fc.tuple(fc.constant(notation), parts);
+    });
+    let waiting = 0;
+    fc.assert(
+      fc.property(wanted, ([notation, parts]) => {
+        const written = parts.join(' ');
+        if (!lacksNumber(written, notation, methods)) return;
+        waiting += 1;
+        const { number, either } = compiled.get(notation)!;
+        assert.match(written, number, notation.dimension);
+        assert.match(written, either, notation.dimension);
+      }),
+      { numRuns: 1000 },
+    );
+    assert.ok(waiting > 200, String(waiting));
+    for (const notation of notations)
+      for (const words of ['', ...notation.directions.map(({ word }) => word)])
+        assert.match(`${notation.unit} ${words}`, compiled.get(notation)!.window);
+  });
+
   it('finds a unit that is misspelt or of another dimension, a direction of another quantity and a method that nobody knows', () => {
     const face = builtIn.find('delivery.face')!;
     const pattern = new RegExp(patternOf(face, methods, 'number'));
@@ -179,6 +212,8 @@ describe('the notation as a pattern', () => {
       '5',
       '',
       '.5 deg left +- 0.2',
+      'deg right by radar',
+      '± 1 deg',
     ])
       assert.match(right, pattern);
   });

@@ -1,5 +1,6 @@
 // A comparison for people at a terminal: blocks of aligned rows; compares nothing.
 import pc from 'picocolors';
+import { proofText } from '../../checks/proof-words.ts';
 import {
   aspectWords,
   changeWords,
@@ -82,7 +83,7 @@ export function comparisonText(first: ComparedSide, second: ComparedSide, compar
       ? ''
       : block(heldTitle(held), [
           ...held.outcome.changes.map((one) => ['Change', one.quantity.id, madeWords(one)]),
-          ...held.outcome.proofs.map((one) => ['Proof', one.proof.value, proofWords(one)]),
+          ...held.outcome.proofs.map((one) => ['Proof', proofText(one.asks), proofWords(one)]),
           ...held.outcome.predictions.map((one) => ['Prediction', one.entry.id, predictionWords(one)]),
         ]),
     block(

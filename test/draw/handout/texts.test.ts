@@ -121,8 +121,9 @@ describe('the words of a handout', () => {
     const { proof } = speechIn('en');
     assert.equal(
       proof('delivery.path + delivery.face > 2 deg', builtIn),
-      '“Club path” + “Face direction” > 2°',
+      '“Club path” + “Face direction” > 2° (+ right, − left)',
     );
     assert.equal(proof('delivery.pth > 2', builtIn), 'delivery.pth > 2');
+    assert.equal(proof('delivery.attack < 0 deg', builtIn), 'Attack angle: down');
   });
 });

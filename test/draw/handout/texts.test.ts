@@ -90,7 +90,7 @@ describe('the words of a handout', () => {
     );
     for (const id of ['delivery.attack', 'delivery.face_to_path', 'delivery.obliquity', 'flight.speed_ratio'])
       for (const language of languages) {
-        const quantity = findQuantity(id as Parameters<typeof findQuantity>[0])!;
+        const quantity = findQuantity(id)!;
         assert.notEqual(speechIn(language, 'student').title(quantity), speechIn(language).title(quantity));
       }
   });

@@ -1,5 +1,7 @@
 // Compares what two records say beside numbers: findings, stated faults and their verdicts, misses, goals, plans; knows no words of its own.
 import { standingOf, wantedOf, type Standing } from '../judgement/goal-standing.ts';
+import { proofAsks } from '../judgement/proof.ts';
+import { proofText } from '../checks/proof-words.ts';
 import { beliefAsItStands } from '../judgement/standing-number.ts';
 import { showValue, showWindow } from '../measure/show.ts';
 import type { OutlineNode, PlannedChange } from '../record/document.ts';
@@ -160,7 +162,7 @@ function planned({ document, subject }: RecordAnalysis): ReadonlyMap<string, str
   const lines = new Map<string, string>();
   for (const one of document.plan) {
     const change = one.change?.value ?? '…';
-    const line = plannedInShort(one, subject.registry.find(change));
+    const line = plannedInShort(one, subject.registry);
     const known = lines.get(change);
     lines.set(change, known === undefined ? line : [known, line].sort().join('; '));
   }
@@ -168,9 +170,10 @@ function planned({ document, subject }: RecordAnalysis): ReadonlyMap<string, str
 }
 
 function plannedInShort(
-  { to, because, proof, note }: PlannedChange,
-  quantity: ReturnType<RecordAnalysis['subject']['registry']['find']>,
+  { change, to, because, proof, note }: PlannedChange,
+  registry: RecordAnalysis['subject']['registry'],
 ): string {
+  const quantity = change && registry.find(change.value);
   const target =
     to === undefined || quantity === undefined
       ? undefined
@@ -188,7 +191,7 @@ function plannedInShort(
             .sort()
             .join(', ')}`,
         ]),
-    ...(proof === undefined ? [] : [`proof ${squeezed(proof.value)}`]),
+    ...(proof === undefined ? [] : [`proof ${proofText(proofAsks(proof.value, registry))}`]),
     ...(note === undefined ? [] : [squeezed(note)]),
   ].join(', ');
 }

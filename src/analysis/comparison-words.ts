@@ -1,4 +1,5 @@
 // A comparison in words, the same on the command line, on a page and in an editor; compares nothing.
+import { counted } from '../measure/counted.ts';
 import { nameWithin } from '../checks/agreement.ts';
 import { verdictWords } from '../checks/verdict-words.ts';
 import { inPoints, showSize, showSpread, showValue, showWindow } from '../measure/show.ts';
@@ -20,7 +21,7 @@ import type {
   TemplateComparison,
   WindowRow,
 } from './comparison.ts';
-import { counted, differenceWords } from './outcome-words.ts';
+import { differenceWords } from './outcome-words.ts';
 
 /** Two records alone cannot tell whether a lesson between them decided the plan already. */
 export function heldTitle({ plan }: HeldBetween): string {
@@ -206,9 +207,7 @@ function entriesInWords({ entries, sameEntries }: Comparison): string {
     ] as const
   )
     .filter(([number]) => number > 0)
-    .map(
-      ([number, words], i) => `${number} ${i === 0 ? `${number === 1 ? 'entry' : 'entries'} ` : ''}${words}`,
-    );
+    .map(([number, words], i) => `${i === 0 ? counted(number, 'entry', 'entries') : number} ${words}`);
   return said.join(', ');
 }
 

@@ -1,5 +1,7 @@
 // How each lesson of a student stands: entries in conflict, a plan that no later lesson has followed up, proofs that are due; judges nothing anew.
 import { conflictKinds } from '../checks/conflict-kinds.ts';
+import { proofAsks } from '../judgement/proof.ts';
+import { proofText } from '../checks/proof-words.ts';
 import type { Span } from '../measure/measure.ts';
 import type { Located, SwingRecord } from '../record/document.ts';
 import { courseOf, lastPlanOf, type Course, type HeldPlan } from './courses.ts';
@@ -90,7 +92,12 @@ function dueIn({ plan, outcome }: HeldPlan): readonly StateItem[] {
 
 function proofItems({ uri, analysis }: Lesson, proofs: readonly Located<string>[]): readonly StateItem[] {
   const table = lineTableOf(analysis.document.text);
-  return proofs.map(({ value, span }) => ({ words: value, uri, range: rangeOf(table, span) }));
+  const { registry } = analysis.subject;
+  return proofs.map(({ value, span }) => ({
+    words: proofText(proofAsks(value, registry)),
+    uri,
+    range: rangeOf(table, span),
+  }));
 }
 
 function textAt(text: string, { start, end }: Span): string {

@@ -12,6 +12,7 @@ import { reachOf } from '../model/intervention.ts';
 import { windowsForGoal, type GoalWindow, type WindowId } from '../model/windows.ts';
 import type { Value } from '../model/value.ts';
 import type { Quantity } from '../registry/quantity.ts';
+import { asAllSay, withValues } from './as-all-say.ts';
 import { foreseerOf, goalsOf, placedWanted } from './plan.ts';
 import type { Analysis } from './result.ts';
 import { flightGoalOf, goalWindowsOf } from './windows.ts';
@@ -33,6 +34,8 @@ export interface WhatIf {
     readonly now: GoalWindow | undefined;
     readonly then: GoalWindow | undefined;
   }[];
+  /** The record as all its entries together say, from where everything moves, for pictures. */
+  readonly now: Analysis;
   /** The record as it would be, for pictures; what the present flight and its shots say is not in it. */
   readonly then: Analysis;
 }
@@ -79,6 +82,7 @@ export function whatIfOf(analysis: Analysis, settings: readonly Setting[]): What
   const [present, standing] = [beliefOf(account, hand), beliefAsItStands(account, hand)];
   const belief = made.length === 0 ? present : prediction.belief;
   const chances: Beholder['chances'] = new WeakMap();
+  const now = asAllSay(analysis, account);
   return {
     made,
     prediction,
@@ -91,7 +95,8 @@ export function whatIfOf(analysis: Analysis, settings: readonly Setting[]): What
       then: judge(now, now.at, { belief, hand, registry, chances }),
     })),
     windows: windowsOf(analysis, account, prediction, made),
-    then: analysisThen(analysis, prediction, made),
+    now,
+    then: analysisThen(now, prediction, made),
   };
 }
 
@@ -116,20 +121,13 @@ function windowsOf(
   return [];
 }
 
-function analysisThen(analysis: Analysis, prediction: Prediction, made: readonly Made[]): Analysis {
-  const { derivation } = analysis;
-  if (derivation === undefined) return analysis;
-  const values = new Map<string, Value>(derivation.values);
+function analysisThen(now: Analysis, prediction: Prediction, made: readonly Made[]): Analysis {
+  const values = new Map<string, Value>(now.derivation?.values);
   for (const [id, number] of numbersThen(prediction, made)) {
-    const now = values.get(id);
+    const before = values.get(id);
     const nothing = { from: [], assumed: [], shares: new Map<string, number>(), rule: undefined };
-    values.set(id, { ...(now ?? nothing), id, ...number, kind: 'expected' });
+    values.set(id, { ...(before ?? nothing), id, ...number, kind: 'expected' });
   }
-  const then = { ...derivation, values };
-  return {
-    ...analysis,
-    derivation: then,
-    account: undefined,
-    subject: { ...analysis.subject, derivation: then, shots: undefined },
-  };
+  const then = withValues(now, values);
+  return { ...then, account: undefined, subject: { ...then.subject, shots: undefined } };
 }

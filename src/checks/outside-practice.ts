@@ -1,5 +1,7 @@
 // The check that says which numbers are possible but not seen on a lesson tee.
 import { withArticle } from '../measure/article.ts';
+import { inBrackets } from './proof-words.ts';
+import { proofAsks } from '../judgement/proof.ts';
 import { compileExpression } from '../judgement/expression.ts';
 import { lowerFirst, quote } from '../measure/quote.ts';
 import { showWindow } from '../measure/show.ts';
@@ -65,7 +67,7 @@ function proofsOutside({ document, registry, club }: Subject): readonly RawFindi
     return [
       {
         span: proof.span,
-        message: `The proof ${quote(proof.value)} is met by no ${swing}; seen in practice: ${seen.join(', ')}.`,
+        message: `The proof ${quote(proof.value)}${inBrackets(proofAsks(proof.value, registry))} is met by no ${swing}; seen in practice: ${seen.join(', ')}.`,
       },
     ];
   });

@@ -1,5 +1,6 @@
 // The check that says which proof the record meets before anything was changed.
 import { showValue } from '../measure/show.ts';
+import { inBrackets } from './proof-words.ts';
 import { lowerFirst, quote } from '../measure/quote.ts';
 import type { Check } from './check.ts';
 import { explain } from './explain.ts';
@@ -28,7 +29,7 @@ export const proofAlreadyMet: Check = {
   }),
   kinds: ['swing'],
   find: (subject) =>
-    subject.proofs.flatMap(({ proof, state, values }) => {
+    subject.proofs.flatMap(({ proof, asks, state, values }) => {
       if (state !== 'met' || values.length === 0) return [];
       // What every swing meets is told of by itself.
       if (truthFor(proof, subject) !== undefined) return [];
@@ -38,7 +39,7 @@ export const proofAlreadyMet: Check = {
       return [
         {
           span: proof.span,
-          message: `The proof ${quote(proof.value)} is met already by ${numbers.join(', ')}; expected what this record does not meet yet.`,
+          message: `The proof ${quote(proof.value)}${inBrackets(asks)} is met already by ${numbers.join(', ')}; expected what this record does not meet yet.`,
         },
       ];
     }),

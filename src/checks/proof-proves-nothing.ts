@@ -1,5 +1,7 @@
 // The check that says which proof of a planned change every record would meet, or none.
 import { compileExpression } from '../judgement/expression.ts';
+import { inBrackets } from './proof-words.ts';
+import { proofAsks } from '../judgement/proof.ts';
 import { quote } from '../measure/quote.ts';
 import type { Located, PlannedChange } from '../record/document.ts';
 import type { Quantity, Range } from '../registry/quantity.ts';
@@ -39,7 +41,7 @@ function findingOf({ proof }: PlannedChange, subject: Subject): readonly RawFind
   return [
     {
       span: proof.span,
-      message: `The proof ${quote(proof.value)} ${found}${reason}; expected a condition that the next record may meet or not.`,
+      message: `The proof ${quote(proof.value)}${inBrackets(proofAsks(proof.value, subject.registry))} ${found}${reason}; expected a condition that the next record may meet or not.`,
     },
   ];
 }

@@ -1,5 +1,6 @@
 // The `outcome` command: what became of the plan of one record, and of the plan before it, as text or JSON.
 import { jsonText } from './formats/json-text.ts';
+import { proofText } from '../checks/proof-words.ts';
 import pc from 'picocolors';
 import { planCautions } from '../analysis/cautions.ts';
 import { courseOf, lastPlanOf, type Course, type HeldPlan, type LastPlan } from '../analysis/courses.ts';
@@ -69,7 +70,7 @@ function heldText(title: string, held: HeldPlan | undefined, other: Lesson | und
   const rows = [
     ...(other === undefined ? [] : [`  ${toPath(other.uri)}`]),
     ...changes.map((one) => `  Change ${one.quantity.id}: ${changeWords(one)}`),
-    ...proofs.map((one) => `  Proof ${one.proof.value}: ${proofWords(one)}`),
+    ...proofs.map((one) => `  Proof ${proofText(one.asks)}: ${proofWords(one)}`),
     ...predictions.map(
       (one) => `  Prediction of ${one.entry.id}${originWords(one)}: ${predictionWords(one)}`,
     ),
@@ -88,7 +89,7 @@ function lastText(last: LastPlan): string {
     `  ${toPath(decided.next.uri)}`,
     '  Later, in this lesson, which decides nothing anew',
     ...changes.map((one) => `    Change ${one.quantity.id}: ${changeNumbers(one)}`),
-    ...proofs.map((one) => `    Proof ${one.proof.value}: ${proofNumbers(one)}`),
+    ...proofs.map((one) => `    Proof ${proofText(one.asks)}: ${proofNumbers(one)}`),
     ...predictions.map(
       (one) => `    Prediction of ${one.entry.id}${originWords(one)}: ${predictionNumbers(one)}`,
     ),

@@ -8,6 +8,7 @@ import {
   judgedWords,
   standingWords,
 } from '../analysis/comparison-words.ts';
+import { inBrackets } from '../checks/proof-words.ts';
 import type { Comparison, HeldBetween } from '../analysis/comparison.ts';
 import { changeWords as madeWords, predictionWords, proofWords } from '../analysis/outcome-words.ts';
 import { nameWithin } from '../checks/agreement.ts';
@@ -127,6 +128,7 @@ export function Held(held: HeldBetween): Picture {
               <th scope="row">Proof</th>
               <td>
                 <code>{one.proof.value}</code>
+                {inBrackets(one.asks)}
               </td>
               <td>{proofWords(one)}</td>
             </tr>

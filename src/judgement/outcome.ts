@@ -7,6 +7,7 @@ import { chanceOf } from './chance.ts';
 import { judgeChanges, wide95, type ChangeOutcome } from './changed.ts';
 import { compileExpression } from './expression.ts';
 import type { Measured, MeasuredValue } from './measured.ts';
+import { proofAsks, type ProofAsks } from './proof.ts';
 import { verdictOf, type Verdict } from './verdict.ts';
 
 /** `cannot tell`: measured, and near enough to the limit for both. */
@@ -14,6 +15,7 @@ export type ProofState = 'met' | 'not met' | 'cannot tell' | 'not measured' | 'u
 
 export interface ProofOutcome {
   readonly proof: Located<string>;
+  readonly asks: ProofAsks;
   readonly state: ProofState;
   /** That it is met; undefined where it was not measured. */
   readonly probability: number | undefined;
@@ -97,7 +99,8 @@ function followedIn(changes: readonly ChangeOutcome[]): Followed {
 
 function judgeProof(proof: Located<string>, after: Measured, registry: Registry): ProofOutcome {
   const { expression } = compileExpression(proof.value, registry);
-  const nothing = { proof, probability: undefined, values: [], missing: [] };
+  const asks = proofAsks(proof.value, registry);
+  const nothing = { proof, asks, probability: undefined, values: [], missing: [] };
   if (expression === undefined) return { ...nothing, state: 'unreadable' };
   const { quantities } = expression;
   const { probability } = chanceOf(expression, after.joint(quantities.map(({ id }) => id)));
@@ -106,7 +109,7 @@ function judgeProof(proof: Located<string>, after: Measured, registry: Registry)
     return value === undefined ? [] : [{ quantity, value }];
   });
   const missing = quantities.filter(({ id }) => after.of(id) === undefined);
-  return { proof, state: proofState(probability), probability, values, missing };
+  return { proof, asks, state: proofState(probability), probability, values, missing };
 }
 
 /** By the limits of a verdict: at even chances a proof shows nothing. */

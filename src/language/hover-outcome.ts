@@ -4,6 +4,9 @@ import type { Lesson } from '../analysis/lessons.ts';
 import { changeWords, dayOf, predictionWords, proofWords } from '../analysis/outcome-words.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { nameWithin } from '../checks/agreement.ts';
+import { sidesOf } from '../checks/proof-words.ts';
+import { proofAsks, type ProofAsks } from '../judgement/proof.ts';
+import { upperFirst } from '../measure/quote.ts';
 import type { Span } from '../measure/measure.ts';
 import type { Remark } from './hover.ts';
 import { escapeMarkdown } from './markdown.ts';
@@ -25,13 +28,29 @@ export function hoverOnOutcome(
 ): Remark | undefined {
   const own = lessons.find(({ uri }) => uri === analysis.uri);
   const held = own && courseOf(own, lessons)?.held;
-  if (held === undefined) return undefined;
+  if (held === undefined) return ofProof(analysis, offset);
   const said = wordsAt(held, offset);
   if (said === undefined) return undefined;
   return {
     span: said.span,
     lines: [`**${said.title}**, in the lesson of ${dayOf(held.next)}:`, ...said.lines.map(escapeMarkdown)],
   };
+}
+
+/** Before any later lesson: what its signs stand for. */
+function ofProof({ document, subject }: Analysis, offset: number): Remark | undefined {
+  const plan = document.kind === 'swing' ? document.plan : [];
+  const proof = plan.flatMap((planned) => planned.proof ?? []).find(({ span }) => holds(span, offset));
+  const words = proof === undefined ? [] : asked(proofAsks(proof.value, subject.registry));
+  return proof === undefined || words.length === 0
+    ? undefined
+    : { span: proof.span, lines: words.map((one) => `**Proof**: ${escapeMarkdown(one)}`) };
+}
+
+/** A sentence, or nothing where no sign has a side. */
+function asked(asks: ProofAsks): readonly string[] {
+  const sides = sidesOf(asks);
+  return sides === '' ? [] : [`${upperFirst(sides)}.`];
 }
 
 interface Said {
@@ -49,7 +68,7 @@ function wordsAt({ outcome }: HeldPlan, offset: number): Said | undefined {
   for (const one of outcome.proofs)
     if (holds(one.proof.span, offset)) {
       const span = one.proof.span;
-      return { span, title: 'Proof', lines: [proofWords(one)] };
+      return { span, title: 'Proof', lines: [...asked(one.asks), proofWords(one)] };
     }
   for (const { entry } of outcome.predictions) {
     const span = [entry.keySpan, entry.valueSpan].find((place) => holds(place, offset));

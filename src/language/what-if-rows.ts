@@ -1,4 +1,5 @@
 // What if, as rows of a table: numbers, windows, goals and faults in words, now and then; predicts nothing.
+import { isShownOtherwise } from '../analysis/as-all-say.ts';
 import type { WhatIf } from '../analysis/what-if.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { movedWords, spreadOf, standingWords } from '../checks/forecast-words.ts';
@@ -6,8 +7,6 @@ import { middlesOf, notAllTogether } from '../checks/window-words.ts';
 import { standingNumber } from '../judgement/standing-number.ts';
 import { lowerFirst, upperFirst } from '../measure/quote.ts';
 import { showValue, showWindow } from '../measure/show.ts';
-import type { Value } from '../model/value.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 export interface WhatIfRow {
   readonly group: 'Swing and flight' | 'Windows for the goal' | 'Goals' | 'Faults';
@@ -59,7 +58,11 @@ function numberRows(
     const [now, outlook, own] = [standingNumber(id, account!), prediction.outlooks.get(id), set.get(id)];
     if (quantity === undefined || (now === undefined && outlook === undefined)) return [];
     const before = now === undefined ? 'not measured' : showValue(quantity, now.value, now.u);
-    const entered = enteredBeside(before, quantity, account!.derivation.values.get(id));
+    const entry = account!.derivation.values.get(id);
+    const entered =
+      entry !== undefined && now !== undefined && isShownOtherwise(entry, now, quantity)
+        ? showValue(quantity, entry.value, entry.u)
+        : '';
     const row = { group: 'Swing and flight', title: quantity.title, now: before, entered } as const;
     if (own !== undefined)
       return [
@@ -85,13 +88,6 @@ function numberRows(
       },
     ];
   });
-}
-
-/** The entry in words where its number is another than what is shown as now; the uncertainties differ nearly always. */
-function enteredBeside(now: string, quantity: Quantity, value: Value | undefined): string {
-  if (value?.kind !== 'entered') return '';
-  const entry = showValue(quantity, value.value, value.u);
-  return entry.split(' ± ')[0] === now.split(' ± ')[0] ? '' : entry;
 }
 
 function windowRows({ subject }: Analysis, { windows }: WhatIf): readonly WhatIfRow[] {

@@ -64,7 +64,7 @@ export function whatIf(analysis: Analysis, moves: readonly Move[]): WhatIfAnswer
     reasons: reasonsOf(analysis, found),
     cautions: [...new Set(found.made.flatMap(({ quantity }) => cautionsIn(analysis, quantity.id, [])))],
     rows: rowsOf(analysis, found),
-    pictures: picturesOf(analysis, found),
+    pictures: picturesOf(found),
     without: found.prediction.without.map((id) => analysis.subject.registry.find(id)?.title ?? id),
   };
 }
@@ -105,12 +105,12 @@ function reasonsOf(analysis: Analysis, found: WhatIf): readonly Reason[] {
   }));
 }
 
-function picturesOf(analysis: Analysis, { then, made }: WhatIf): readonly WhatIfPicture[] {
+function picturesOf({ now, then, made }: WhatIf): readonly WhatIfPicture[] {
   return pictures
     .filter(({ name }) => followed.includes(name.slice(0, `${name}-`.indexOf('-'))))
     .flatMap((picture) => {
       const later = made.length === 0 ? [] : sheetsOf(picture, then);
-      return sheetsOf(picture, analysis).map(({ name, title, draw }, i) => ({
+      return sheetsOf(picture, now).map(({ name, title, draw }, i) => ({
         name,
         title,
         now: svgOf(draw(cssTheme)),

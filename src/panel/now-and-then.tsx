@@ -6,7 +6,7 @@ export function NowAndThen({ rows }: { readonly rows: readonly WhatIfRow[] }): J
   const groups = [...new Set(rows.map(({ group }) => group))];
   return (
     <table class="then">
-      <caption>What is now, and what would be then</caption>
+      <caption>What is now, as all entries together say, and what would be then</caption>
       <thead>
         <tr>
           <th scope="col">Quantity</th>

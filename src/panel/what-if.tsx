@@ -45,11 +45,11 @@ export function WhatIf({ answer, picks, setPicks, write, written }: WhatIfProps)
           <h3>{title}</h3>
           <div class="pair">
             <figure>
-              <figcaption>Now</figcaption>
+              <figcaption>Now, as all entries together say</figcaption>
               <Svg svg={now} title={`${title}, now`} />
             </figure>
             <figure>
-              <figcaption>Then</figcaption>
+              <figcaption>Then, as predicted from there</figcaption>
               {then === '' ? (
                 <p>As now: nothing is moved yet.</p>
               ) : (

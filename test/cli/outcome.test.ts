@@ -46,7 +46,7 @@ describe('swingwright outcome', () => {
   next.swing.yaml
   Change checkpoints.address.stance_width: made: 47.0 cm ± 0.7 cm before, 41.5 cm ± 0.7 cm now, asked for 41 cm
   Proof checkpoints.impact.lead_pressure > 70 %: cannot tell (met with 75 %): pressure in the lead foot at impact 72 % ± 3 %
-  Proof delivery.face < 0 deg: not measured: no face direction
+  Proof delivery.face < 0 deg (face direction left): not measured: no face direction
   Prediction of flight.carry by model: outside: predicted 178 m ± 4 m, came 165.0 m ± 2.0 m; 13 m less, 2.9 standard uncertainties of the difference
   Prediction of delivery.path by belief: inside: predicted 2.0 deg right ± 1.0 deg, came 2.5 deg right ± 1.0 deg; 0.5 deg further right, 0.4 standard uncertainties of the difference
   Prediction of flight.curve by belief: not measured: predicted 3.0 m right ± 2.0 m

@@ -135,4 +135,13 @@ describe('the hover on a goal', () => {
     assert.match(hoverAt(words.replace('draw', 'dr$0aw')), /[Ss]hape: (start direction|curve) .*now/);
     assert.match(hoverAt(words.replace('before', 'bef$0ore')), /Ball before turf \\\(low point\\\): now/);
   });
+
+  it('says of a proof on which side it is met, before any later lesson', () => {
+    const proved = (proof: string): string =>
+      hoverAt(
+        planRecord(`plan: [{ change: delivery.path, to: 1 deg left, because: start, proof: ${proof} }]\n`),
+      );
+    assert.match(proved('delivery.path > -2 d$0eg'), /^\*\*Proof\*\*: Club path under 2 deg left\\\.$/);
+    assert.doesNotMatch(proved('flight.carry > 150$0 m'), /Proof/);
+  });
 });

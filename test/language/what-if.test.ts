@@ -87,6 +87,23 @@ describe('what if', () => {
     assert.ok(goal.now.startsWith(curve.now), `${goal.now} against ${curve.now}`);
   });
 
+  it('draws now and then by the very numbers of the table, and none that was entered where that says another', () => {
+    let count = 0;
+    for (const { path, answer } of movedSamples()) {
+      const above = answer.pictures.find(({ name }) => name === 'strike-from-above')!;
+      for (const title of ['Club path', 'Face direction', 'Face to path', 'Start direction']) {
+        const found = answer.rows.find((one) => one.group === 'Swing and flight' && one.title === title);
+        for (const when of ['now', 'then'] as const) {
+          const drawn = new RegExp(`>[^<]*\\b${title}: (\\d[^<]*?)\\. `).exec(above[when])?.[1];
+          if (found === undefined || drawn === undefined) continue;
+          count += found.entered === '' ? 0 : 1;
+          assert.equal(drawn, found[when], `${path} ${title} ${when}`);
+        }
+      }
+    }
+    assert.ok(count > 10, `${count}`);
+  });
+
   it('offers what a player can change and has a number, what a fault asks to change first', () => {
     const { levers } = asked(record);
     assert.equal(levers[0]!.id, 'checkpoints.address.stance_width');

@@ -86,7 +86,7 @@ describe('the server on a plan', () => {
     };
     assert.match(
       await hover('delivery.path <'),
-      /\*\*Proof\*\*, in the lesson of 2026-06-02:.*\n.*met: club path 1\\\.0 deg left/,
+      /\*\*Proof\*\*, in the lesson of 2026-06-02:.*\n.*Club path under 2 deg right.*\n.*met: club path 1\\\.0 deg left/,
     );
     assert.match(
       await hover('flight.carry'),

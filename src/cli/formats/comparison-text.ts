@@ -1,5 +1,6 @@
 // A comparison for people at a terminal: blocks of aligned rows; compares nothing.
 import pc from 'picocolors';
+import { proofText } from '../../checks/proof-words.ts';
 import {
   aspectWords,
   changeWords,
@@ -42,7 +43,8 @@ export function comparisonText(first: ComparedSide, second: ComparedSide, compar
       words.map(({ of, before, after }) => [of, `${before ?? '–'} → ${after ?? '–'}`]),
     ),
     block(`Entries ${larger}`, entries.map(numberRow)),
-    block(`Computed ${larger}`, [
+    // Said once, over whichever comes first.
+    block(entries.length === 0 ? `Computed ${larger}` : 'Computed', [
       ...large.map(numberRow),
       ...(left === 0
         ? []
@@ -82,7 +84,7 @@ export function comparisonText(first: ComparedSide, second: ComparedSide, compar
       ? ''
       : block(heldTitle(held), [
           ...held.outcome.changes.map((one) => ['Change', one.quantity.id, madeWords(one)]),
-          ...held.outcome.proofs.map((one) => ['Proof', one.proof.value, proofWords(one)]),
+          ...held.outcome.proofs.map((one) => ['Proof', proofText(one.asks), proofWords(one)]),
           ...held.outcome.predictions.map((one) => ['Prediction', one.entry.id, predictionWords(one)]),
         ]),
     block(

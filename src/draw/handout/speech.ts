@@ -4,9 +4,9 @@ import type { Notation } from '../../measure/measure.ts';
 import type { Language } from '../../registry/language.ts';
 import type { BodyPlace } from '../../registry/body.ts';
 import type { Quantity } from '../../registry/quantity.ts';
-import { compileExpression } from '../../judgement/expression.ts';
-import { parseMeasure } from '../../measure/parse.ts';
+import { byItsSide, proofAsks, sideOf, signsIn } from '../../judgement/proof.ts';
 import type { Registry } from '../../registry/registry.ts';
+import { plain } from './plain.ts';
 import { filled, terms, texts, type Terms, type TextKey } from './texts.ts';
 
 /** Everything that is said goes through here. */
@@ -33,12 +33,15 @@ export interface Speech {
   readonly proof: (text: string, registry: Registry) => string;
 }
 
-export function speechIn(language: Language): Speech {
+/** @param whom a student is told in plain words what a coach has terms for */
+export function speechIn(language: Language, whom: 'student' | 'file' = 'file'): Speech {
   const own = terms[language];
+  const simple = whom === 'student' ? plain[language] : undefined;
   const said = texts[language];
   const say: Speech['say'] = (key, values = {}) => filled(said[key], values);
-  const title = (quantity: Quantity): string => titleIn(quantity, own);
-  const checkpoint = (id: string): string => looked(own?.checkpoints, id) ?? id.replaceAll('_', ' ');
+  const title = (quantity: Quantity): string => titleIn(quantity, [simple?.titles, own?.titles]);
+  const checkpoint = (id: string): string =>
+    looked(simple?.checkpoints, id) ?? looked(own?.checkpoints, id) ?? id.replaceAll('_', ' ');
   const placed = (quantity: Quantity): string =>
     quantity.checkpoint === undefined
       ? title(quantity)
@@ -48,6 +51,7 @@ export function speechIn(language: Language): Speech {
   const value: Speech['value'] = (quantity, number, u) => localized(showValue(quantity, number, u), quantity);
   const round: Speech['round'] = (quantity, number) =>
     localized(withoutZeros(showValue(quantity, number)), quantity);
+  const direction = (word: string): string => looked(own?.directions, word) ?? word;
   return {
     language,
     say,
@@ -70,7 +74,7 @@ export function speechIn(language: Language): Speech {
       const percent = Math.round(100 * chance);
       return percent <= 0 ? say('under1') : percent >= 100 ? say('over99') : `${percent} %`;
     },
-    proof: (text, registry) => proofIn(text, registry, { say, placed, round, localized }),
+    proof: (text, registry) => proofIn(text, registry, { say, placed, round, localized, direction }),
   };
 }
 
@@ -78,10 +82,13 @@ function looked(table: Readonly<Record<string, string>> | undefined, word: strin
   return table !== undefined && Object.hasOwn(table, word) ? table[word] : undefined;
 }
 
-/** A quantity of a workspace's own has the title that the workspace gives it. */
-function titleIn({ id, checkpoint, title }: Quantity, own: Terms | undefined): string {
+/** The first that has one; a quantity of a workspace's own has the title that the workspace gives it. */
+function titleIn(
+  { id, checkpoint, title }: Quantity,
+  tables: readonly (Readonly<Record<string, string>> | undefined)[],
+): string {
   const bare = checkpoint === undefined ? id : id.replace(`.${checkpoint}.`, '.');
-  return looked(own?.titles, bare) ?? title;
+  return tables.map((table) => looked(table, bare)).find((one) => one !== undefined) ?? title;
 }
 
 function partIn(words: string, place: BodyPlace | undefined, own: Terms | undefined): string {
@@ -129,11 +136,7 @@ function withoutZeros(text: string): string {
   return text.replace(/(?<=\d)\.0+(?=\D|$)/g, '').replace(/(?<=\d)(\.\d*?[1-9])0+(?=\D|$)/g, '$1');
 }
 
-const comparison = /^\s*([a-z_.]+)\s*(<=|>=|<|>)\s*(-?[\d.]+\s*[^\s<>=()]*)\s*$/;
-/** What has a name of its own. */
-const difference = /delivery\.face\s*-\s*delivery\.path(?![\w.])/;
 const comparing = { '>': 'over', '>=': 'atLeast', '<': 'under', '<=': 'atMost' } as const;
-const turned = { '>': '<', '>=': '<=', '<': '>', '<=': '>=' } as const;
 
 /** One quantity against one number in words; anything else with the names of its quantities in the place of their ids. */
 function proofIn(
@@ -144,35 +147,32 @@ function proofIn(
     placed,
     round,
     localized,
+    direction,
   }: Pick<Speech, 'say' | 'placed' | 'round'> & {
+    readonly direction: (word: string) => string;
     readonly localized: (text: string, quantity: Notation) => string;
   },
 ): string {
-  const compiled = compileExpression(text, registry).expression;
-  if (compiled === undefined) return text;
-  const [, id = '', sign, limit = ''] =
-    comparison.exec(text.replace(difference, 'delivery.face_to_path')) ?? [];
-  const quantity = registry.find(id);
-  if (quantity !== undefined && sign !== undefined) {
-    const number = parseMeasure(limit, quantity, { window: 'no', methods: [] }).value;
-    if (number?.kind === 'measure') {
-      const { value } = number;
-      const hasSides = quantity.directions.some(({ bearing }) => bearing === undefined);
-      // "Less than −2 deg" of what goes up and down is more than 2 deg down.
-      const key = sign as keyof typeof comparing;
-      const way = hasSides && value < 0 ? turned[key] : key;
-      return say(comparing[way], { name: placed(quantity), value: round(quantity, value) });
-    }
+  const asks = proofAsks(text, registry);
+  const { quantities, limit } = asks;
+  if (quantities.length === 0) return text;
+  if (limit !== undefined) {
+    const { quantity, value } = limit;
+    const side = sideOf(limit);
+    if (side !== undefined) return `${placed(quantity)}: ${direction(side)}`;
+    return say(comparing[byItsSide(limit)], { name: placed(quantity), value: round(quantity, value) });
   }
-  const named = compiled.quantities
+  const named = quantities
     .toSorted((a, b) => b.id.length - a.id.length)
     .reduce(
       (said, one) =>
         said.replaceAll(new RegExp(`(?<![\\w.])${escaped(one.id)}(?![\\w.])`, 'g'), `“${placed(one)}”`),
       text,
     );
-  return localized(named.replace(/\s+/g, ' ').replaceAll(' - ', ' \u2212 ').trim(), {
-    ...compiled.quantities[0]!,
+  const said = localized(named.replace(/\s+/g, ' ').replaceAll(' - ', ' \u2212 ').trim(), {
+    ...quantities[0]!,
     directions: [],
   });
+  const signs = signsIn(asks).map(([plus, minus]) => `+ ${direction(plus)}, \u2212 ${direction(minus)}`);
+  return signs.length === 0 ? said : `${said} (${signs.join('; ')})`;
 }

@@ -151,7 +151,7 @@ describe('the sheet', () => {
         );
         assert.deepEqual(await stage.webviewFaults(), []);
         await stage.webviewClick('#tab-what-if');
-        await shows(/What is now, and what would be then/);
+        await shows(/What is now, as all entries together say, and what would be then/);
         await stage.webviewFocus('.slider input');
         await stage.press('ArrowRight');
         await shows(/\(now /);

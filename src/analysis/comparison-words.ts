@@ -211,23 +211,16 @@ function entriesInWords({ entries, sameEntries }: Comparison): string {
   return said.join(', ');
 }
 
-export const windowStates: Readonly<Record<WindowRow['state'], string>> = {
-  inside: 'inside',
-  'just outside': 'outside, within what its uncertainty leaves open',
-  outside: 'outside',
-  'not known': 'not known',
-};
-
 /** "2..6 deg down". */
 export function windowWords({ window, edges }: WindowRow): string {
   const { quantity } = window;
   return edges === undefined ? 'the hand is not known' : showWindow(quantity, edges.from, edges.to);
 }
 
-/** "1.3 u outside". */
+/** "outside: 1.3 u". */
 export function outsideWords({ state, outsideBy }: WindowRow): string {
-  if (outsideBy === undefined || outsideBy === 0) return windowStates[state];
-  return `${windowStates[state]}: ${outsideBy.toFixed(1)} u`;
+  if (outsideBy === undefined || outsideBy === 0) return state;
+  return `${state}: ${outsideBy.toFixed(1)} u`;
 }
 
 export function templateSummary({ rows, isForOtherClub }: TemplateComparison): readonly string[] {

@@ -1,4 +1,5 @@
 // What is known of a flight, in metres from the ball, and the scale that it all fits into; knows no shape and no colour.
+import { counted } from '../measure/counted.ts';
 import { flightPathOf } from '../analysis/flight-path.ts';
 import { goalsOf } from '../analysis/plan.ts';
 import type { Analysis } from '../analysis/result.ts';
@@ -178,7 +179,7 @@ function leftOf(analysis: Analysis, shots: readonly Spot[]): readonly string[] {
       return quantity === undefined ? [] : [beyond(quantity, showValue(quantity, value))];
     }),
     ...(aside ? ['finish, which is farther aside than the ball flies'] : []),
-    ...(far === 0 ? [] : [`${far} ${far === 1 ? 'shot' : 'shots'} farther than a ball flies`]),
+    ...(far === 0 ? [] : [`${counted(far, 'shot')} farther than a ball flies`]),
   ];
 }
 

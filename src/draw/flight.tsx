@@ -8,7 +8,7 @@ import { FromSide } from './flight-side.tsx';
 import { sceneOf, type Scene } from './flight-scene.ts';
 import { fixed } from './geometry.ts';
 import { Dot, Key, keyHeight, type KeyItem } from './key.tsx';
-import { kindOf, sayingOf, valueOf, wordsOf } from './known.ts';
+import { notDrawnWords, kindOf, sayingOf, valueOf, wordsOf } from './known.ts';
 import { Label, Lines, linesHeight, notDrawn, notKnown } from './label.tsx';
 import { fitted } from './lettering.ts';
 import { Frame, type Picture } from './picture.tsx';
@@ -65,7 +65,7 @@ export function FlightPicture({
       title="The flight"
       words={[
         wordsOf([...values.map((value) => sayingOf(value, registry)), ...shotsSaying(scene)], missing),
-        ...(scene.left.length === 0 ? [] : [`Not drawn: ${scene.left.join('; ')}.`]),
+        ...notDrawnWords(scene.left).map((words) => `${words}.`),
       ].join(' ')}
       width={width}
       height={height}

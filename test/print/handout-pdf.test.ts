@@ -151,7 +151,7 @@ describe('a handout as PDF', function () {
       assert.ok(!read.some(({ role, text }) => role === 'P' && text.trim() === ''));
       // Every row of a table has a cell for each of its columns, the empty ones too; the first one heads it.
       const tables = read.filter(({ role }) => role === 'Table').length;
-      const heads = rows.filter((row) => row.every((role) => role === 'TH'));
+      const heads = rows.filter((row): boolean => row.every((role) => role === 'TH'));
       assert.ok(tables > 1 && heads.length === tables, `${tables} ${heads.length}`);
       let columns = 0;
       for (const row of rows) {

@@ -75,6 +75,9 @@ VS Code ${host.version} with this folder's extension is at
   ${pageAddress(server, { folder, ...(file && { file }) })}
 
 Open it in a browser. After a build, "Developer: Reload Window" shows the change. Ctrl-C ends it.
+This address opens a record, and a reload of it begins with that record again. To see what a reload keeps, such as a sheet, go on with
+
+  ${pageAddress(server, { folder })}
 `);
   await server.ended;
   // Only a server that ended by itself comes here before the process is gone.

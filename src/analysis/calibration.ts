@@ -1,4 +1,5 @@
 // Calibrates the flight of a folder from the shots of its records and makes the edit that keeps it; reads and writes no file itself.
+import { counted } from '../measure/counted.ts';
 import type { TextEdit } from '../checks/check.ts';
 import { calibrate, type CalibrationFit, type CalibrationOutcome } from '../model/calibration.ts';
 import type { CalibrationShot } from '../model/calibration-fit.ts';
@@ -75,10 +76,6 @@ function outcomeLines(outcome: CalibrationOutcome, sources: number): readonly st
     `Carry less prediction, root mean square: ${before.toFixed(1)} m before, ${after.toFixed(1)} m after.`,
     ...outcome.cautions,
   ];
-}
-
-function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`;
 }
 
 /** Changes the value of `calibration`, or adds the key at the end; undefined where the file would not read back as meant. */

@@ -78,19 +78,12 @@ export function compareWithTemplate(
   return {
     title: document.title,
     isForOtherClub: isForOtherClub(document, club?.kind?.value),
-    rows: standings.map(({ window, edges, value, outsideBy, isLeft }): WindowRow => ({
+    rows: standings.map(({ window, edges, value, outsideBy, state }): WindowRow => ({
       window,
       edges,
       figure: value && { value: value.value, u: value.u, kind: value.kind },
       outsideBy,
-      state:
-        outsideBy === undefined
-          ? 'not known'
-          : outsideBy === 0
-            ? 'inside'
-            : isLeft
-              ? 'outside'
-              : 'just outside',
+      state,
     })),
   };
 }

@@ -1,4 +1,5 @@
 // A comparison in words, the same on the command line, on a page and in an editor; compares nothing.
+import { counted } from '../measure/counted.ts';
 import { nameWithin } from '../checks/agreement.ts';
 import { verdictWords } from '../checks/verdict-words.ts';
 import { inPoints, showSize, showSpread, showValue, showWindow } from '../measure/show.ts';
@@ -20,7 +21,7 @@ import type {
   TemplateComparison,
   WindowRow,
 } from './comparison.ts';
-import { counted, differenceWords } from './outcome-words.ts';
+import { differenceWords } from './outcome-words.ts';
 
 /** Two records alone cannot tell whether a lesson between them decided the plan already. */
 export function heldTitle({ plan }: HeldBetween): string {
@@ -206,18 +207,9 @@ function entriesInWords({ entries, sameEntries }: Comparison): string {
     ] as const
   )
     .filter(([number]) => number > 0)
-    .map(
-      ([number, words], i) => `${number} ${i === 0 ? `${number === 1 ? 'entry' : 'entries'} ` : ''}${words}`,
-    );
+    .map(([number, words], i) => `${i === 0 ? counted(number, 'entry', 'entries') : number} ${words}`);
   return said.join(', ');
 }
-
-export const windowStates: Readonly<Record<WindowRow['state'], string>> = {
-  inside: 'inside',
-  'just outside': 'outside, within what its uncertainty leaves open',
-  outside: 'outside',
-  'not known': 'not known',
-};
 
 /** "2..6 deg down". */
 export function windowWords({ window, edges }: WindowRow): string {
@@ -225,10 +217,10 @@ export function windowWords({ window, edges }: WindowRow): string {
   return edges === undefined ? 'the hand is not known' : showWindow(quantity, edges.from, edges.to);
 }
 
-/** "1.3 u outside". */
+/** "outside: 1.3 u". */
 export function outsideWords({ state, outsideBy }: WindowRow): string {
-  if (outsideBy === undefined || outsideBy === 0) return windowStates[state];
-  return `${windowStates[state]}: ${outsideBy.toFixed(1)} u`;
+  if (outsideBy === undefined || outsideBy === 0) return state;
+  return `${state}: ${outsideBy.toFixed(1)} u`;
 }
 
 export function templateSummary({ rows, isForOtherClub }: TemplateComparison): readonly string[] {

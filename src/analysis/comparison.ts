@@ -2,6 +2,7 @@
 import type { Outcome } from '../judgement/outcome.ts';
 import type { Standing } from '../judgement/goal-standing.ts';
 import type { Verdict } from '../judgement/verdict.ts';
+import type { WindowState } from '../judgement/template.ts';
 import type { TemplateWindow } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Finding } from './result.ts';
@@ -167,7 +168,7 @@ export interface WindowRow {
   readonly figure: Figure | undefined;
   /** In standard uncertainties; 0 inside. */
   readonly outsideBy: number | undefined;
-  readonly state: 'inside' | 'just outside' | 'outside' | 'not known';
+  readonly state: WindowState;
 }
 
 export interface TemplateComparison {

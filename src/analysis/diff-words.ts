@@ -1,4 +1,5 @@
 // What changed from one version of a record to the next, a line each, and in one short line: looks make no difference; compares nothing.
+import { counted } from '../measure/counted.ts';
 import {
   aspectWords,
   changeWords,
@@ -114,12 +115,12 @@ export function diffInShort({ entries, findings, isSame, ...comparison }: Compar
     ...(comparison.predicted.length === 0 ? [] : ['predictions']),
     ...comparison.signed.map(({ key }) => key),
   ];
-  const more = [...(left === 0 ? [] : [`${left} more ${left === 1 ? 'entry' : 'entries'}`]), ...kinds];
+  const more = [...(left === 0 ? [] : [counted(left, 'more entry', 'more entries')]), ...kinds];
   const count = (state: 'new' | 'gone'): number => findings.filter((one) => one.state === state).length;
   const [fresh, gone] = [count('new'), count('gone')];
   const told = [
-    ...(fresh === 0 ? [] : [`${fresh} ${fresh === 1 ? 'finding' : 'findings'} new`]),
-    ...(gone === 0 ? [] : [`${gone}${fresh === 0 ? (gone === 1 ? ' finding' : ' findings') : ''} gone`]),
+    ...(fresh === 0 ? [] : [`${counted(fresh, 'finding')} new`]),
+    ...(gone === 0 ? [] : [`${fresh === 0 ? counted(gone, 'finding') : gone} gone`]),
   ];
   return [[...named, ...more].join(', '), told.join(', ')].filter((part) => part !== '').join('; ');
 }

@@ -1,4 +1,5 @@
 // Says in words how far methods agree: the bias with its interval, between which limits they differ, and how well one repeats itself.
+import { counted } from '../measure/counted.ts';
 import { differenceFromSI } from '../measure/units.ts';
 import { fewestPairs, type Interval95 } from '../model/method-comparison.ts';
 import type { Quantity } from '../registry/quantity.ts';
@@ -65,8 +66,4 @@ function range(quantity: Quantity, { from, to }: Interval95): string {
 function rounded({ unit, decimals }: Quantity, value: number): string {
   const number = differenceFromSI(value, unit).toFixed(Math.min(decimals + 1, 6));
   return Number(number) === 0 ? number.replace('-', '') : number;
-}
-
-function counted(count: number, noun: string, several = `${noun}s`): string {
-  return `${count} ${count === 1 ? noun : several}`;
 }

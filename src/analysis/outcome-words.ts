@@ -4,6 +4,7 @@ import { percent } from '../checks/verdict-words.ts';
 import type { ChangeOutcome } from '../judgement/changed.ts';
 import type { MeasuredValue } from '../judgement/measured.ts';
 import type { Outcome, PredictionOutcome, ProofOutcome } from '../judgement/outcome.ts';
+import { counted } from '../measure/counted.ts';
 import { showSize, showValue, showWindow } from '../measure/show.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Course, LastPlan } from './courses.ts';
@@ -185,8 +186,4 @@ function valueWords(quantity: Quantity, { value, u, how, shots, isInDoubt }: Mea
   const shown = showValue(quantity, value, u);
   const origin = how === 'computed' ? ' (computed)' : how === 'shots' ? ` (mean of ${shots ?? 0} shots)` : '';
   return `${shown}${origin}${isInDoubt ? ' (which does not fit the rest of its record)' : ''}`;
-}
-
-export function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`;
 }

@@ -1,10 +1,11 @@
 // How a student came along, in words: what is missing, what moved, how goals stand; the same on the command line and on a page.
+import { counted } from '../measure/counted.ts';
 import { nameWithin } from '../checks/agreement.ts';
 import { percent } from '../checks/verdict-words.ts';
 import { showValue, showWindow } from '../measure/show.ts';
 import { lastNameIn } from '../record/reference.ts';
 import { changeWords, sizeWords } from './comparison-words.ts';
-import { counted, dayOf, outcomeInShort } from './outcome-words.ts';
+import { dayOf, outcomeInShort } from './outcome-words.ts';
 import type {
   ClubProgress,
   GoalPoint,

@@ -1,4 +1,5 @@
 // Copies the tree of one file without what is private and without what was not understood; knows no paths but those it is given.
+import { upperFirst } from '../measure/quote.ts';
 import type { Problem, Span } from '../measure/measure.ts';
 import { headersOf } from '../record/known-keys.ts';
 import type { FileKind } from '../record/document.ts';
@@ -170,8 +171,7 @@ function wordsFor(words: string, place: Place): string | undefined {
 
 /** "Fault 1" of `fault-1`, "Own 2" of `delivery.own_2`. */
 function titleFor(owner: string): string {
-  const words = owner.slice(owner.lastIndexOf('.') + 1).replaceAll(/[-_]/g, ' ');
-  return words.slice(0, 1).toUpperCase() + words.slice(1);
+  return upperFirst(owner.slice(owner.lastIndexOf('.') + 1).replaceAll(/[-_]/g, ' '));
 }
 
 /** A key may be called like something that every object has. */

@@ -106,7 +106,7 @@ function sentenceOf(conflict: Conflict, quantity: Quantity, subject: Subject): s
   const { id, value, rivals, outvotedBy } = conflict;
   const readings = placedEntry(subject, id)?.entry.readings.length ?? 1;
   const others = othersSay(conflict, readings, subject.derivation);
-  const implied = subject.show(quantity, others.implied ?? conflict.implied, others.uImplied);
+  const implied = subject.show(quantity, others.implied, others.uImplied);
   const own = outvotedBy.includes(id) ? [`the other ${lowerFirst(quantity.title)}`] : [];
   const voters = [
     ...own,

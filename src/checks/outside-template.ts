@@ -42,9 +42,10 @@ delivery:
 };
 
 function findingOf(standing: WindowStanding, subject: Subject): RawFinding | undefined {
-  const { id, window, value, outsideBy, isLeft } = standing;
+  const { id, window, value, outsideBy, state } = standing;
   const { document, template: followed } = subject;
-  if (!isLeft || value === undefined || document.kind !== 'swing' || followed === undefined) return undefined;
+  if (state !== 'outside' || value === undefined || document.kind !== 'swing' || followed === undefined)
+    return undefined;
   // What also takes the usual swing is no finding, for the template may well be unusual; nor is what is said to be impossible.
   if (value.kind === 'expected' || isOutside(value.value, window.quantity.bounds)) return undefined;
   const entry = document.entries.get(id);

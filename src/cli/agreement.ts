@@ -1,4 +1,5 @@
 // How well a record agrees with itself, as `derive` prints it: in rows of text or as JSON, in the units shown.
+import { counted } from '../measure/counted.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { showValue } from '../measure/show.ts';
 import { differenceFromSI, fromSI } from '../measure/units.ts';
@@ -68,7 +69,7 @@ export function agreementRows({ agreement, derivation, subject }: Analysis): rea
       : `${words(conflicts.length, p)} (p ${probability(p)})`;
   const off = entries.filter((entry) => entry.verdict === 'conflict');
   return [
-    `  ${entries.length} ${entries.length === 1 ? 'entry' : 'entries'}, ${checked} checked; ${verdict}`,
+    `  ${counted(entries.length, 'entry', 'entries')}, ${checked} checked; ${verdict}`,
     ...judged(off, subject.registry).map(({ quantity, entry }) => {
       const readings = entries.filter(({ id }) => id === entry.id).length;
       const { implied, uImplied } = othersSay(entry, readings, derivation);

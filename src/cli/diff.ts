@@ -1,4 +1,5 @@
 // The `diff` and `history` commands: what changed from one version of a record to the next, by value, as a diff says it.
+import { counted } from '../measure/counted.ts';
 import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
 import { compareRecords, isRecord, type RecordAnalysis } from '../analysis/compare.ts';
@@ -70,7 +71,7 @@ function oldestWords({ document }: RecordAnalysis, { isCutOff }: PastCommit): st
   if (isCutOff)
     return 'this clone is shallow and holds nothing older; `git fetch --unshallow` brings the whole history';
   const { size } = document.entries;
-  return `${size} ${size === 1 ? 'entry' : 'entries'}, the first version`;
+  return `${counted(size, 'entry', 'entries')}, the first version`;
 }
 
 function historyText(

@@ -1,7 +1,8 @@
 // The `lessons` command: the students of a folder with their lessons by club and date, and where each stands, as text or JSON.
+import { counted } from '../measure/counted.ts';
 import { jsonText } from './formats/json-text.ts';
 import pc from 'picocolors';
-import { counted, courseInShort, dayOf } from '../analysis/outcome-words.ts';
+import { courseInShort, dayOf } from '../analysis/outcome-words.ts';
 import { findStudents, type ListedLesson, type StudentLessons } from '../analysis/students.ts';
 import { toPath, toUri } from '../disk/files.ts';
 import { printable } from './formats/text.ts';

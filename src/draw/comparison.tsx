@@ -1,4 +1,5 @@
 // A comparison as a page that stands alone: what differs, by how much, what was found, what became of the plan, pictures; compares nothing.
+import { counted } from '../measure/counted.ts';
 import { loadsWords } from '../analysis/cautions.ts';
 import { changeWords, shotsWords, sizesExplained, summaryOf } from '../analysis/comparison-words.ts';
 import type { Comparison } from '../analysis/comparison.ts';
@@ -90,7 +91,7 @@ export function comparisonPage(first: ComparedRecord, second: ComparedRecord, wh
         )}
         {small.length > 0 && (
           <details>
-            <summary>{`${small.length} computed ${small.length === 1 ? 'number' : 'numbers'} that moved no more than measuring twice explains, or in one record only`}</summary>
+            <summary>{`${counted(small.length, 'computed number')} that moved no more than measuring twice explains, or in one record only`}</summary>
             <Numbers name="Other computed numbers" changes={small} />
           </details>
         )}

@@ -29,8 +29,8 @@ export function windowsAt(analysis: Analysis, checkpoint: Checkpoint): ReadonlyM
 /** As a label says it. */
 export function taughtOf(standing: WindowStanding | undefined): Label['taught'] {
   if (standing?.edges === undefined) return undefined;
-  const { edges, window, isLeft } = standing;
-  return { words: showWindow(window.quantity, edges.from, edges.to), isLeft };
+  const { edges, window, state } = standing;
+  return `${state === 'not known' ? 'taught' : state} ${showWindow(window.quantity, edges.from, edges.to)}`;
 }
 
 export function FigureWindows({

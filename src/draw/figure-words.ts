@@ -1,4 +1,5 @@
 // What a figure says in words: labels beside it, what is not known, and what could not be drawn where it was recorded; knows no shapes.
+import { upperFirst } from '../measure/quote.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { showValue } from '../measure/show.ts';
 import { mirroredNumber } from '../model/mirror.ts';
@@ -117,6 +118,5 @@ export const anchorWords: Readonly<Record<Anchor, string>> = {
 
 /** "Lead arm parallel back". */
 export function checkpointTitle(checkpoint: Checkpoint): string {
-  const words = checkpoint.replaceAll('_', ' ');
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return upperFirst(checkpoint.replaceAll('_', ' '));
 }

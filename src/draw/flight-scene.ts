@@ -1,5 +1,6 @@
 // What is known of a flight, in metres from the ball, and the scale that it all fits into; knows no shape and no colour.
 import { computedFlightOf, flightPathOf, type ComputedFlight } from '../analysis/flight-path.ts';
+import { counted } from '../measure/counted.ts';
 import { goalsOf } from '../analysis/plan.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { intervalOf } from '../judgement/goal-standing.ts';
@@ -178,7 +179,7 @@ function leftOf(analysis: Analysis, shots: readonly Spot[]): readonly string[] {
       return quantity === undefined ? [] : [beyond(quantity, showValue(quantity, value))];
     }),
     ...(aside ? ['finish, which is farther aside than the ball flies'] : []),
-    ...(far === 0 ? [] : [`${far} ${far === 1 ? 'shot' : 'shots'} farther than a ball flies`]),
+    ...(far === 0 ? [] : [`${counted(far, 'shot')} farther than a ball flies`]),
   ];
 }
 

@@ -17,7 +17,7 @@ import {
 } from './flight-words.ts';
 import { fixed } from './geometry.ts';
 import { Dot, Key, keyHeight, type KeyItem } from './key.tsx';
-import { kindOf, valueOf, wordsOf, type Saying } from './known.ts';
+import { kindOf, notDrawnWords, valueOf, wordsOf, type Saying } from './known.ts';
 import { Label, Lines, linesHeight, notDrawn, notKnown } from './label.tsx';
 import { fitted } from './lettering.ts';
 import { Frame, type Picture } from './picture.tsx';
@@ -81,7 +81,7 @@ export function FlightPicture({
           ],
           missing,
         ),
-        ...(scene.left.length === 0 ? [] : [`Not drawn: ${scene.left.join('; ')}.`]),
+        ...notDrawnWords(scene.left).map((words) => `${words}.`),
       ].join(' ')}
       width={width}
       height={height}

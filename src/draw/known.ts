@@ -59,5 +59,15 @@ export function windowRow(
 /** What is said of a picture to who cannot see it: every row, and what is not known. */
 export function wordsOf(sayings: readonly Saying[], missing: readonly string[]): string {
   const said = sayings.map(({ name, number }) => `${name}: ${number}.`);
-  return [...said, ...(missing.length === 0 ? [] : [`Not known: ${missing.join(', ')}.`])].join(' ');
+  return [...said, ...notKnownWords(missing).map((words) => `${words}.`)].join(' ');
+}
+
+/** "Not known: …", without its full stop. */
+export function notKnownWords(missing: readonly string[]): readonly string[] {
+  return missing.length === 0 ? [] : [`Not known: ${missing.join(', ')}`];
+}
+
+/** "Not drawn: …", what has no place on the picture and why, without its full stop. */
+export function notDrawnWords(left: readonly string[]): readonly string[] {
+  return left.length === 0 ? [] : [`Not drawn: ${left.join('; ')}`];
 }

@@ -10,7 +10,8 @@ export interface Label {
   readonly id?: string | undefined;
   readonly kind: 'entered' | 'expected';
   /** What is taught of it, and whether that is left. */
-  readonly taught?: { readonly words: string; readonly isLeft: boolean } | undefined;
+  /** Where it stands in what is taught: "inside 48..58 %". */
+  readonly taught?: string | undefined;
   /** What it stands at on the picture; without one there is no line. */
   readonly at: Place | undefined;
 }
@@ -83,7 +84,7 @@ export function LabelColumn({
           </text>
           {label.taught && (
             <text x={x} y={fixed(y + 10 + 2 * lineHeight)} fill={theme.taught} font-size="11">
-              {`${label.taught.isLeft ? 'outside' : 'inside'} ${label.taught.words}`}
+              {label.taught}
             </text>
           )}
         </g>

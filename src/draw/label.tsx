@@ -1,4 +1,5 @@
 // Words on a drawing: a label with the paper's colour round it, labels at the ends of lines, and what is not known; knows no quantity.
+import { notDrawnWords, notKnownWords } from './known.ts';
 import { fixed, lineThrough, type Place } from './geometry.ts';
 import { fitted, keptApart, widthOf, wrapped } from './lettering.ts';
 import type { Picture } from './picture.tsx';
@@ -114,14 +115,14 @@ const lineHeight = 15;
 /** Of the width that lines of small words have, for letters of some systems that are wider than is reckoned with: judgement. */
 const prose = 0.92;
 
-/** "Not known: …", in as many lines as it takes. */
+/** In as many lines as it takes. */
 export function notKnown(missing: readonly string[], width: number): readonly string[] {
-  return missing.length === 0 ? [] : wrapped(`Not known: ${missing.join(', ')}`, prose * width, 11, 4);
+  return notKnownWords(missing).flatMap((words) => wrapped(words, prose * width, 11, 4));
 }
 
-/** "Not drawn: …", what has no place on the picture and why. */
+/** In as many lines as it takes. */
 export function notDrawn(left: readonly string[], width: number): readonly string[] {
-  return left.length === 0 ? [] : wrapped(`Not drawn: ${left.join('; ')}`, prose * width, 11, 4);
+  return notDrawnWords(left).flatMap((words) => wrapped(words, prose * width, 11, 4));
 }
 
 /** Lines of smaller words below one another; the first one's base line is at y. */

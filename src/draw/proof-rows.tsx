@@ -1,4 +1,5 @@
 // Lesson by lesson, which proofs of the plan before were met and how many entries are in conflict, on the days of the time lines above; judges nothing.
+import { counted } from '../measure/counted.ts';
 import type { ClubProgress, HeldPoint } from '../analysis/progress.ts';
 import { dayOf } from '../analysis/outcome-words.ts';
 import type { ProofState } from '../judgement/outcome.ts';
@@ -177,5 +178,5 @@ function proofsSaid({ plan, outcome }: HeldPoint): string {
 }
 
 function conflictsSaid(count: number): string {
-  return count === 0 ? 'no entry in conflict' : `${count} ${count === 1 ? 'entry' : 'entries'} in conflict`;
+  return count === 0 ? 'no entry in conflict' : `${counted(count, 'entry', 'entries')} in conflict`;
 }

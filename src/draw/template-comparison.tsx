@@ -64,8 +64,8 @@ export function templatePage(
         <FiguresInWindows record={record.analysis} template={template.analysis} theme={theme} />
         <footer>
           <p>
-            u is one standard uncertainty of the number in the record. A firm window is left from 1 u outside
-            on, a gentle one from 2 u.
+            u is one standard uncertainty of the number in the record. From 1 u on a firm window is left, from
+            2 u a gentle one; nearer, a number is just outside.
           </p>
         </footer>
       </>

@@ -2,6 +2,9 @@
 import type { Derivation, Value } from '../model/value.ts';
 import type { TemplateFile, TemplateWindow } from '../record/document.ts';
 
+/** `just outside`: not so far that a window of this strictness is left. */
+export type WindowState = 'inside' | 'just outside' | 'outside' | 'not known';
+
 export interface WindowStanding {
   readonly id: string;
   readonly window: TemplateWindow;
@@ -11,8 +14,7 @@ export interface WindowStanding {
   readonly value: Value | undefined;
   /** How far the value lies outside, in standard uncertainties; 0 inside, undefined where it cannot be told. */
   readonly outsideBy: number | undefined;
-  /** Whether it lies so far outside that a window of this strictness is left. */
-  readonly isLeft: boolean;
+  readonly state: WindowState;
 }
 
 /**
@@ -41,9 +43,14 @@ export function standingsOf(
     const edges = edgesOf(window, hand);
     const value = values.get(id);
     const outsideBy = value && edges && distance(value, edges);
-    const isLeft = outsideBy !== undefined && outsideBy >= leftFrom[strictnessOf(window)];
-    return { id, window, edges, value, outsideBy, isLeft };
+    return { id, window, edges, value, outsideBy, state: stateOf(outsideBy, strictnessOf(window)) };
   });
+}
+
+function stateOf(outsideBy: number | undefined, strictness: keyof typeof leftFrom): WindowState {
+  if (outsideBy === undefined) return 'not known';
+  if (outsideBy === 0) return 'inside';
+  return outsideBy >= leftFrom[strictness] ? 'outside' : 'just outside';
 }
 
 function edgesOf(

@@ -1,4 +1,5 @@
 // The hover on a stated fault and on a miss: what the fault book says of it, and how far the numbers of the record bear it out.
+import { upperFirst } from '../measure/quote.ts';
 import type { Lesson } from '../analysis/lessons.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { handOf } from '../checks/handed.ts';
@@ -115,7 +116,7 @@ function missLines(
       : `Explained by ${code(fault)}, through ${list(way.map(code))}.`,
   );
   return [
-    `**${miss[0]!.toUpperCase()}${miss.slice(1)}**: ${meaning}`,
+    `**${upperFirst(miss)}**: ${meaning}`,
     ...(ways.length === 0 ? ['No stated fault explains it.'] : ways),
     ...(contradicted.length === 0
       ? []

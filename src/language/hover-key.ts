@@ -1,4 +1,5 @@
 // The hover on a key that is no quantity: what the schema says of it, and what follows there from the entries.
+import { upperFirst } from '../measure/quote.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { showValue } from '../measure/show.ts';
 import { findCheck } from '../checks/table.ts';
@@ -46,8 +47,7 @@ function isKnown({ below }: Description, key: string): boolean {
 }
 
 function titleOf(key: string): string {
-  const words = key.replaceAll('_', ' ');
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+  return upperFirst(key.replaceAll('_', ' '));
 }
 
 function linesOn(path: readonly string[], title: string, text: string, analysis: Analysis): string[] {

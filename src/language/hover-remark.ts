@@ -1,4 +1,5 @@
 // The hover on what a remark of a review is about, and on the value that stood there: what the record says now, and how far the remark has come.
+import { counted } from '../measure/counted.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { collapseSpaces, harmless } from '../measure/quote.ts';
 import { remarkStandings, type RemarkStanding } from '../record/remark-standing.ts';
@@ -64,8 +65,7 @@ function stateLine(state: RemarkState, remark: RemarkStanding['remark']): string
   const last = replies.at(-1);
   const words =
     last === undefined ? `by ${whoWords(remark.author)}` : `last word by ${whoWords(last.author)}`;
-  const count =
-    replies.length === 0 ? '' : `, ${replies.length} ${replies.length === 1 ? 'reply' : 'replies'}`;
+  const count = replies.length === 0 ? '' : `, ${counted(replies.length, 'reply', 'replies')}`;
   return `_${state}_${count}, ${words}`;
 }
 

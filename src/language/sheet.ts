@@ -1,4 +1,5 @@
 // The sheet of a record as plain data: what it says of itself in words, its pictures as SVG text, and where each thing stands in the text.
+import { counted } from '../measure/counted.ts';
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
 import type { Analysis, TextRange } from '../analysis/result.ts';
 import { conflictCodes } from '../analysis/lesson-state.ts';
@@ -128,13 +129,9 @@ function stateOf({ findings }: Analysis): readonly string[] {
   const conflicts = count(({ code }) => conflictCodes.has(code));
   const errors = count(({ severity }) => severity === 'error');
   return [
-    conflicts === 0 ? 'No entry in conflict' : conflicts === 1 ? '1 conflict' : `${conflicts} conflicts`,
-    ...(errors === 0 ? [] : [errors === 1 ? '1 error' : `${errors} errors`]),
-    findings.length === 0
-      ? 'no finding'
-      : findings.length === 1
-        ? '1 finding'
-        : `${findings.length} findings in all`,
+    conflicts === 0 ? 'No entry in conflict' : counted(conflicts, 'conflict'),
+    ...(errors === 0 ? [] : [counted(errors, 'error')]),
+    findings.length === 0 ? 'no finding' : counted(findings.length, 'finding', 'findings in all'),
   ];
 }
 

@@ -41,8 +41,8 @@ export interface Group {
 
 /**
  * The reading with the largest normalised residual above the threshold goes, the rest is fitted anew, until none is left
- * (Baarda 1968, data snooping; backward elimination as in survey engineering); those that fit in the end come back. The
- * threshold keeps false alarms to `falseAlarms` (Šidák 1967 over the readings that could be blamed).
+ * (Baarda 1968, data snooping; backward elimination as in survey engineering); those that fit in the end come back. What is
+ * out of the last fit stands in a group. The threshold keeps false alarms to `falseAlarms` (Šidák 1967 over the readings that could be blamed).
  */
 export function eliminated(first: Reconciliation): Outcome {
   const blamable = first.measured.filter((_, i) => isBlamable(first, i)).length;
@@ -72,8 +72,7 @@ export function eliminated(first: Reconciliation): Outcome {
       groups = groups.filter((group) => !fitting.includes(group));
     }
   }
-  // Steps bend: what stood out in the first fit may be nothing strange to the one without it, and is then no conflict.
-  return { first, last, threshold, groups: groups.filter(stands) };
+  return { first, last, threshold, groups };
 }
 
 /** Two-sided, for so many normal residuals of which none may exceed it in all but `falseAlarms` of the records. */

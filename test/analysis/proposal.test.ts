@@ -217,6 +217,11 @@ goals: [{ carry: 150 m }]
     const wanting = found(far.replace('carry: 150 m', 'carry: 150 m, contact: ball before turf')).proposal;
     for (const { wanted, chance } of wanting?.standings ?? [])
       assert.ok(wanted.key !== 'contact' || chance! > 0.5);
+    for (const known of ['low_point: { ahead: 7 cm ahead by video }', 'arc: { radius: 1.4 m ± 0.05 m }']) {
+      const { proposal } = found(far.replace('attack:', `${known}, attack:`));
+      const low = proposal?.prediction.outlooks.get('delivery.low_point.ahead')?.value;
+      assert.ok(proposal === undefined || low! > 0.045, `${known}: ${low}`);
+    }
   });
 
   it('say what is too unsure to tell', () => {

@@ -110,6 +110,17 @@ describe('the figure face-on', () => {
     assert.ok(impact!.includes('inside 4..10 deg forward'));
   });
 
+  it('never calls inside what is outside, however little', () => {
+    const lean = (degrees: number): string =>
+      drawn(
+        name,
+        analysed(record.replace('shaft_lean: 7 deg', `shaft_lean: ${degrees} deg`), { files }),
+        'impact',
+      );
+    assert.ok(lean(3).includes('just outside 4..10 deg forward'));
+    assert.ok(lean(20).includes('>outside 4..10 deg forward'));
+  });
+
   it('tells recorded parts from those that are drawn as usual', () => {
     assert.match(address!, /data-part="head" data-anchor="entered" data-id="checkpoints.address.head"/);
     assert.match(address!, /data-part="trailArm" data-anchor="guessed"/);

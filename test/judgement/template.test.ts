@@ -26,25 +26,26 @@ describe('a window of a template', () => {
   it('is left by so many standard uncertainties', () => {
     const { outsideBy } = standing('attack: 2..6 deg down', 'attack: 7.5 deg down ± 1 deg');
     assert.ok(Math.abs(outsideBy! - 1.5) < 1e-9);
-    assert.equal(standing('attack: 2..6 deg down', 'attack: 4 deg down ± 1 deg').outsideBy, 0);
+    const within = standing('attack: 2..6 deg down', 'attack: 4 deg down ± 1 deg');
+    assert.deepEqual([within.outsideBy, within.state], [0, 'inside']);
   });
 
   it('is said to be left from one uncertainty on where it is firm, from two where it is gentle or does not say', () => {
     const firm = 'attack: { window: 2..6 deg down, strict: firm }';
     const gentle = 'attack: { window: 2..6 deg down, strict: gentle }';
-    const isLeft = (window: string, by: number): boolean =>
-      standing(window, `attack: ${6 + by} deg down ± 1 deg`).isLeft;
+    const state = (window: string, by: number): string =>
+      standing(window, `attack: ${6 + by} deg down ± 1 deg`).state;
     assert.deepEqual(
-      [0.9, 1.1].map((by) => isLeft(firm, by)),
-      [false, true],
+      [0.9, 1.1].map((by) => state(firm, by)),
+      ['just outside', 'outside'],
     );
     assert.deepEqual(
-      [1.9, 2.1].map((by) => isLeft(gentle, by)),
-      [false, true],
+      [1.9, 2.1].map((by) => state(gentle, by)),
+      ['just outside', 'outside'],
     );
     assert.deepEqual(
-      [1.9, 2.1].map((by) => isLeft('attack: 2..6 deg down', by)),
-      [false, true],
+      [1.9, 2.1].map((by) => state('attack: 2..6 deg down', by)),
+      ['just outside', 'outside'],
     );
   });
 
@@ -58,8 +59,8 @@ describe('a window of a template', () => {
   });
 
   it('says nothing of what nobody measured and nothing gives', () => {
-    const { value, outsideBy, isLeft } = standing('club_speed: 30..40 m/s', 'attack: 4 deg down');
-    assert.deepEqual([value, outsideBy, isLeft], [undefined, undefined, false]);
+    const { value, outsideBy, state } = standing('club_speed: 30..40 m/s', 'attack: 4 deg down');
+    assert.deepEqual([value, outsideBy, state], [undefined, undefined, 'not known']);
   });
 
   it('may be of a quantity that is computed', () => {

@@ -1,7 +1,7 @@
 // Holds the verdict on a whole record to its promises: planted errors are named, rivals are named together, nothing ever breaks.
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { agree } from '../../src/model/agreement.ts';
+import { agree, settleAgreement } from '../../src/model/agreement.ts';
 import type { Agreement } from '../../src/model/agreement-result.ts';
 import { findRule } from '../../src/model/rules.ts';
 import { forwardRules } from '../../src/model/forward-rules.ts';
@@ -132,6 +132,19 @@ describe('the agreement of a record', () => {
   it('shows no value that only windows speak of', () => {
     const { posterior } = agree(situationOf(['delivery.attack', 'delivery.face']));
     assert.ok(!posterior.has('delivery.path') && !posterior.has('flight.carry'));
+  });
+
+  it('leaves no entry out of the fit without saying so', () => {
+    let left = 0;
+    for (const id of everything.keys())
+      for (const shift of [-6, -5, -4, -3.5, 3.5, 4, 5, 6]) {
+        const { outcome } = settleAgreement(shifted(all, id, shift));
+        const out = outcome!.last.problem.measurements.flatMap(({ u }, i) => (u === Infinity ? [i] : []));
+        const said = outcome!.groups.flatMap(({ members }) => members).toSorted((a, b) => a - b);
+        assert.deepEqual(said, out, `${id}, ${shift} standard uncertainties off`);
+        left += out.length;
+      }
+    assert.ok(left > 30, String(left));
   });
 
   it('is the same for a left-hander with everything mirrored', () => {

@@ -33,9 +33,10 @@ async function read(bytes: Uint8Array): Promise<Read> {
   for (let n = 1; n <= document.numPages; n++) {
     const page = await document.getPage(n);
     const { items } = await page.getTextContent();
-    // Where each line of text ends, in points from the left edge.
+    // Where each line of text ends, in points from the left edge; what lies between two words that stand far apart is told as a blank.
     for (const item of items)
-      if ('str' in item) right = Math.max(right, Number(item.transform[4]) + item.width);
+      if ('str' in item && item.str.trim() !== '')
+        right = Math.max(right, Number(item.transform[4]) + item.width);
     words.push(...items.map((item) => ('str' in item ? item.str : '')));
     operators.push(...(await page.getOperatorList()).fnArray);
   }

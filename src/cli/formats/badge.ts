@@ -1,4 +1,5 @@
 // A report as the small JSON that services for badges read: what is counted, in one word or two, and a colour.
+import { counted } from '../../measure/counted.ts';
 import { conflictCodes } from '../../analysis/lesson-state.ts';
 import { countWords, type FileReport } from '../report.ts';
 
@@ -8,12 +9,12 @@ import { countWords, type FileReport } from '../report.ts';
  */
 export function badgeReport(reports: readonly FileReport[], unread: number): string {
   const findings = reports.flatMap((report) => report.findings);
-  const counted = findings.filter(({ severity }) => severity === 'error' || severity === 'warning');
-  const isError = counted.some(({ severity }) => severity === 'error');
-  const isDoubtful = unread > 0 || counted.length > 0 || findings.some(({ code }) => conflictCodes.has(code));
+  const told = findings.filter(({ severity }) => severity === 'error' || severity === 'warning');
+  const isError = told.some(({ severity }) => severity === 'error');
+  const isDoubtful = unread > 0 || told.length > 0 || findings.some(({ code }) => conflictCodes.has(code));
   const said = [
-    ...(counted.length === 0 ? [] : [countWords(counted)]),
-    ...(unread === 0 ? [] : [`${unread} ${unread === 1 ? 'file' : 'files'} not read`]),
+    ...(told.length === 0 ? [] : [countWords(told)]),
+    ...(unread === 0 ? [] : [`${counted(unread, 'file')} not read`]),
   ];
   const isNothing = reports.length === 0;
   const body = {

@@ -43,7 +43,8 @@ export function comparisonText(first: ComparedSide, second: ComparedSide, compar
       words.map(({ of, before, after }) => [of, `${before ?? '–'} → ${after ?? '–'}`]),
     ),
     block(`Entries ${larger}`, entries.map(numberRow)),
-    block(`Computed ${larger}`, [
+    // Said once, over whichever comes first.
+    block(entries.length === 0 ? `Computed ${larger}` : 'Computed', [
       ...large.map(numberRow),
       ...(left === 0
         ? []

@@ -1,17 +1,20 @@
 // The picture of one planned change: as it is now on the left, as it is aimed at on the right, with the numbers below; computes nothing.
 import type { HandoutChange } from '../../analysis/handout.ts';
 import type { Analysis } from '../../analysis/result.ts';
-import { fitted } from '../lettering.ts';
-import { fixed } from '../geometry.ts';
+import { fitted, widthOf } from '../lettering.ts';
+import { fixed, type Place } from '../geometry.ts';
 import { Frame, type Picture } from '../picture.tsx';
 import type { Theme } from '../theme.ts';
 import { FigureChange } from './figure-change.tsx';
 import { shapeOf } from './shape-of.ts';
 import type { Speech } from './speech.ts';
 import { ArcAndGround, enlargementOf, PathAndFace, Scale } from './strike-change.tsx';
+import { TargetMark, wayToTarget } from './target-mark.tsx';
 
 const width = 330;
 const half = width / 2;
+/** Of the numbers: as large as both of them have room for. */
+const letters = { least: 10, most: 15 } as const;
 
 export function ChangePicture({
   change,
@@ -39,6 +42,9 @@ export function ChangePicture({
     now: now === undefined ? say('unknown') : round(quantity, now.value),
     aim: aim === undefined ? say('unknown') : window(quantity, aim.from, aim.to),
   };
+  const sentenceOf = (kind: 'now' | 'aim'): string => `${say(kind)} ${numbers[kind]}`;
+  const widest = Math.max(widthOf(sentenceOf('now'), 1), widthOf(sentenceOf('aim'), 1));
+  const size = fixed(Math.max(letters.least, Math.min(letters.most, (half - 8) / widest)));
   const side = (kind: 'now' | 'aim'): Picture | null => {
     const middle = kind === 'now' ? half / 2 : half + half / 2;
     const whose = kind === 'now' ? analysis : then;
@@ -74,6 +80,16 @@ export function ChangePicture({
     >
       {side('now')}
       {side('aim')}
+      {shape !== 'scale' &&
+        [half / 2, half + half / 2].map((middle) => (
+          <TargetMark
+            key={middle}
+            way={wayToTarget(shape, quantity, analysis)}
+            at={markAt(wayToTarget(shape, quantity, analysis), middle, base)}
+            word={say('target')}
+            theme={theme}
+          />
+        ))}
       <path
         d={`M ${half - 7} ${fixed(base / 2 - 9)} l 12 9 l -12 9`}
         stroke={theme.soft}
@@ -90,15 +106,22 @@ export function ChangePicture({
           x={kind === 'now' ? half / 2 : half + half / 2}
           y={height - 8}
           text-anchor="middle"
-          font-size="15"
+          font-size={size}
           font-weight={kind === 'aim' ? 600 : 400}
           fill={kind === 'aim' ? theme.goal : theme.ink}
         >
-          {fitted(`${say(kind)} ${numbers[kind]}`, half - 6, 15)}
+          {fitted(sentenceOf(kind), half - 6, size)}
         </text>
       ))}
     </Frame>
   );
+}
+
+/** At the head of the line to the target; else below the ground, on the target's side. */
+function markAt(way: ReturnType<typeof wayToTarget>, middle: number, base: number): Place {
+  return way === 'up'
+    ? { x: middle + 24, y: base - 108 }
+    : { x: middle + (way === 'right' ? 74 : -74), y: base + 12 };
 }
 
 /** Feet are seen from above, below the ball of the plan; a body stands on the ground. */

@@ -50,7 +50,7 @@ export interface Content extends Seen {
 }
 
 export function contentOf(handout: Handout, audience: Audience): Content {
-  const speech = speechIn(handout.language);
+  const speech = speechIn(handout.language, audience);
   const { say, day } = speech;
   const { name, date, club } = handout;
   const hasFlight = isDrawn(handout, speech);

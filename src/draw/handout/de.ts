@@ -1,4 +1,4 @@
-// The words of a handout in German.
+// The words of a handout in German. Ziel is where the ball is to go, Wunsch what is wanted of the shot, Soll what a change is planned to bring.
 import type { Texts } from './texts.ts';
 
 export const de: Texts = {
@@ -19,7 +19,7 @@ export const de: Texts = {
   andMore: '{names} und {count} weitere',
   causes: 'Was wovon kommt',
   causesNothing: 'Noch verbindet nichts einen Fehler mit einem Fehlschlag.',
-  effect: '{name} {way}',
+  effect: '{name}: {way}',
   more: 'mehr',
   less: 'weniger',
   noChange: 'Noch ist keine Änderung geplant.',
@@ -31,7 +31,7 @@ export const de: Texts = {
   further:
     'Die Aufzeichnung plant {all} Änderungen. Davon stehen hier {shown}, vom Anfang der Aufzeichnung an, und wozu das führt; {rest} weitere stehen in der Aufzeichnung.',
   now: 'jetzt',
-  aim: 'Ziel',
+  aim: 'Soll',
   fromTo: 'von {from} auf {to}',
   toOnly: 'auf {to}',
   at: '{name}, {checkpoint}',
@@ -61,7 +61,7 @@ export const de: Texts = {
   target: 'Ziel',
   withChanges: 'mit den Änderungen',
   wanted: 'gewünscht',
-  changeWords: '{name}: jetzt {now}, Ziel {aim}.',
+  changeWords: '{name}: jetzt {now}, Soll {aim}.',
   noPicture: 'Kein Bild, denn so kann kein Schwung sein.',
   larger: 'Winkel {times}-mal so groß gezeichnet',
   unknown: 'nicht bekannt',
@@ -75,8 +75,8 @@ export const de: Texts = {
   supported: 'sprechen dafür',
   contradicted: 'sprechen dagegen',
   cannotTell: 'sagen zu wenig',
-  goals: 'Ziele',
-  goal: 'Ziel',
+  goals: 'Wünsche',
+  goal: 'Wunsch',
   window: 'Gewünscht',
   goalNow: 'Jetzt (Chance)',
   goalThen: 'Mit den Änderungen (Chance)',
@@ -106,7 +106,7 @@ export const de: Texts = {
   worthwhile: 'Lohnt sich zu messen',
   narrows: 'Macht sicherer',
   uncertainty:
-    'Die Zahl nach ± ist eine Standardunsicherheit. Fehler, Ziele und Änderungen gehen von dem aus, was alle Einträge zusammen sagen; Gemessenes steht wie eingetragen.',
+    'Die Zahl nach ± ist eine Standardunsicherheit. Fehler, Wünsche und Änderungen gehen von dem aus, was alle Einträge zusammen sagen; Gemessenes steht wie eingetragen.',
   foot: 'Zahlen beschreiben einen Schwung; sie sagen nicht, was ein Körper aushält.',
   over99: 'über 99 %',
   under1: 'unter 1 %',

@@ -19,7 +19,7 @@ export const en = {
   andMore: '{names} and {count} more',
   causes: 'What causes what',
   causesNothing: 'Nothing links a fault to a miss yet.',
-  effect: '{name} {way}',
+  effect: '{name}: {way}',
   more: 'more',
   less: 'less',
   noChange: 'Nothing to change is planned yet.',

@@ -108,8 +108,8 @@ function plain(stand: Stand): Stand {
   };
 }
 
-/** Face-on where the change is seen from there. */
-function viewOf(key: string): View {
+/** Face-on where the change is seen from there; feet are seen from above, with the target where it is face-on. */
+export function viewOf(key: string): View {
   return isPoseKey(key) && !isSeen(key, 'face_on') ? 'down_the_line' : 'face_on';
 }
 

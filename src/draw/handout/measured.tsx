@@ -3,7 +3,8 @@ import type { Gap, Handout } from '../../analysis/handout.ts';
 import type { Analysis } from '../../analysis/result.ts';
 import type { Quantity } from '../../registry/quantity.ts';
 import { valueOf } from '../known.ts';
-import { fitted } from '../lettering.ts';
+import { fixed } from '../geometry.ts';
+import { fitted, widthOf } from '../lettering.ts';
 import { Frame, type Picture } from '../picture.tsx';
 import type { Theme } from '../theme.ts';
 import { FigureChange } from './figure-change.tsx';
@@ -13,6 +14,7 @@ import type { Speech } from './speech.ts';
 import type { TextKey } from './texts.ts';
 import { ArcAndGround, enlargementOf, PathAndFace } from './strike-change.tsx';
 import { isOutside } from '../../registry/registry.ts';
+import { TargetMark, wayToTarget } from './target-mark.tsx';
 
 export interface Measured {
   readonly lines: readonly string[];
@@ -105,6 +107,11 @@ function cellsOf(shown: readonly Entered[]): readonly Cell[] {
 const name = 'handout-measured';
 const cell = { width: 176, height: 190 } as const;
 
+/** Of a title's letters: smaller where it is long. */
+function sizeFor(title: string): number {
+  return fixed(Math.max(8, Math.min(11, (cell.width - 8.5) / widthOf(title, 1))));
+}
+
 function MeasuredPicture({
   drawn,
   analysis,
@@ -134,6 +141,7 @@ function MeasuredPicture({
       {drawn.map(({ shape, quantity, name: title, number }, i) => {
         const middle = cell.width * (i + 0.5);
         const props = { analysis, quantity, kind: 'now', theme } as const;
+        const way = wayToTarget(shape, quantity, analysis);
         return (
           <g key={shape} data-id={quantity.id}>
             {shape === 'figure' && (
@@ -146,8 +154,24 @@ function MeasuredPicture({
               </text>
             )}
             {shape === 'front' && <ArcAndGround {...props} at={{ x: middle, y: 104 }} />}
-            <text x={middle} y={cell.height - 24} text-anchor="middle" font-size="11" fill={theme.soft}>
-              {fitted(title, cell.width - 8, 11)}
+            <TargetMark
+              way={way}
+              at={
+                way === 'up'
+                  ? { x: middle + 24, y: 18 }
+                  : { x: middle + (way === 'right' ? 74 : -74), y: 138 }
+              }
+              word={say('target')}
+              theme={theme}
+            />
+            <text
+              x={middle}
+              y={cell.height - 24}
+              text-anchor="middle"
+              font-size={sizeFor(title)}
+              fill={theme.soft}
+            >
+              {fitted(title, cell.width - 8, sizeFor(title))}
             </text>
             <text x={middle} y={cell.height - 8} text-anchor="middle" font-size="14" fill={theme.ink}>
               {fitted(number, cell.width - 8, 14)}

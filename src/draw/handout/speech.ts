@@ -6,6 +6,7 @@ import type { BodyPlace } from '../../registry/body.ts';
 import type { Quantity } from '../../registry/quantity.ts';
 import { byItsSide, proofAsks, sideOf, signsIn } from '../../judgement/proof.ts';
 import type { Registry } from '../../registry/registry.ts';
+import { plain } from './plain.ts';
 import { filled, terms, texts, type Terms, type TextKey } from './texts.ts';
 
 /** Everything that is said goes through here. */
@@ -32,12 +33,15 @@ export interface Speech {
   readonly proof: (text: string, registry: Registry) => string;
 }
 
-export function speechIn(language: Language): Speech {
+/** @param whom a student is told in plain words what a coach has terms for */
+export function speechIn(language: Language, whom: 'student' | 'file' = 'file'): Speech {
   const own = terms[language];
+  const simple = whom === 'student' ? plain[language] : undefined;
   const said = texts[language];
   const say: Speech['say'] = (key, values = {}) => filled(said[key], values);
-  const title = (quantity: Quantity): string => titleIn(quantity, own);
-  const checkpoint = (id: string): string => looked(own?.checkpoints, id) ?? id.replaceAll('_', ' ');
+  const title = (quantity: Quantity): string => titleIn(quantity, [simple?.titles, own?.titles]);
+  const checkpoint = (id: string): string =>
+    looked(simple?.checkpoints, id) ?? looked(own?.checkpoints, id) ?? id.replaceAll('_', ' ');
   const placed = (quantity: Quantity): string =>
     quantity.checkpoint === undefined
       ? title(quantity)
@@ -78,10 +82,13 @@ function looked(table: Readonly<Record<string, string>> | undefined, word: strin
   return table !== undefined && Object.hasOwn(table, word) ? table[word] : undefined;
 }
 
-/** A quantity of a workspace's own has the title that the workspace gives it. */
-function titleIn({ id, checkpoint, title }: Quantity, own: Terms | undefined): string {
+/** The first that has one; a quantity of a workspace's own has the title that the workspace gives it. */
+function titleIn(
+  { id, checkpoint, title }: Quantity,
+  tables: readonly (Readonly<Record<string, string>> | undefined)[],
+): string {
   const bare = checkpoint === undefined ? id : id.replace(`.${checkpoint}.`, '.');
-  return looked(own?.titles, bare) ?? title;
+  return tables.map((table) => looked(table, bare)).find((one) => one !== undefined) ?? title;
 }
 
 function partIn(words: string, place: BodyPlace | undefined, own: Terms | undefined): string {

@@ -46,3 +46,51 @@ describe('path and face on a handout', () => {
     assert.ok(Math.abs(now! - 28) < 0.5 && Math.abs(aim! - 2) < 0.5, `${now} ${aim}`);
   });
 });
+
+describe('a small picture on a handout', () => {
+  const marksOf = (change: string, hand: string, language = 'en'): readonly string[] => {
+    const handout = handoutOfFiles(
+      {
+        'lesson.swing.yaml': `swing: 1
+student: a.student.yaml
+checkpoints: { address: { stance_width: 47 cm }, impact: { shaft_lean: 4 deg forward, pelvis_depth: 9 cm inside } }
+delivery: { path: 2 deg right, low_point: { ahead: 2 cm ahead } }
+${change === '' ? '' : `plan: [{ change: ${change} }]\n`}`,
+        'a.student.yaml': `student: 1\nhand: ${hand}\n`,
+      },
+      { language },
+    );
+    const { cards, measured } = contentOf(handout, 'student');
+    const svg = svgOf((cards[0]?.picture ?? measured!.picture!)(themes.light));
+    return [...svg.matchAll(/data-part="target" data-way="(\w+)".*?<text[^>]*>([^<]*)</g)].map(
+      ([, way, word]) => `${way} ${word}`,
+    );
+  };
+
+  it('says where the target is, for either hand and in the language of the page', () => {
+    for (const change of [
+      'checkpoints.address.stance_width, to: 41 cm',
+      'checkpoints.impact.shaft_lean, to: 8 deg forward',
+      'delivery.low_point.ahead, to: 6 cm ahead',
+    ]) {
+      assert.deepEqual(marksOf(change, 'right'), ['right target', 'right target'], change);
+      assert.deepEqual(marksOf(change, 'left', 'de'), ['left Ziel', 'left Ziel'], change);
+    }
+    for (const change of ['delivery.path, to: 0 deg', 'checkpoints.impact.pelvis_depth, to: 12 cm inside'])
+      assert.deepEqual(marksOf(change, 'left'), ['up target', 'up target'], change);
+    assert.deepEqual(marksOf('', 'left'), ['left target', 'up target', 'left target']);
+  });
+
+  it('has its numbers whole, in smaller letters where they are long', () => {
+    const handout = handoutOfFiles(
+      {
+        'lesson.swing.yaml':
+          'swing: 1\ndelivery: { low_point: { ahead: 3 cm ahead } }\nplan: [{ change: delivery.low_point.ahead, to: 12 cm ahead }]\n',
+      },
+      { language: 'de' },
+    );
+    const svg = svgOf(contentOf(handout, 'student').cards[0]!.picture!(themes.light));
+    assert.match(svg, />jetzt 3 cm zum Ziel hin</);
+    assert.match(svg, />Soll 12 cm zum Ziel hin</);
+  });
+});

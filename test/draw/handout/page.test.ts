@@ -19,18 +19,18 @@ describe('a handout as a page', () => {
     for (const said of [
       'Ansa',
       'Lesson of 14 May 2026 · hybrid',
-      'You want: Finish 5 m left to 5 m right',
-      'Hangs back (impact) The weight stays behind.',
-      'Hangs back → Low point behind → heavy',
+      'You want: Landing beside the target line 5 m left to 5 m right',
+      'Hangs back (at the strike) The weight stays behind.',
+      'Hangs back → Lowest point of the swing, from the ball: behind → heavy',
       'Three things to change',
       'from 47 cm to 41 cm',
       'from 9° forward to 6 to 8° forward',
       'Feel light on the trail heel',
       'Drill Half swings on one leg.',
       'The record plans 4 changes. This page shows 3 of them, the first in the record, and what that leads to; one more stands in the record.',
-      'Pressure in the lead foot, impact: over 70 %',
-      'Attack angle: over 2° down',
-      'Face to path: under 4° right',
+      'Pressure in the lead foot, at the strike: over 70 %',
+      'Club up or down into the ball: over 2° down',
+      'Where the face points, seen along the way of the club: under 4° right',
       'Changes 1, 2, 3 load: lead knee, lower back. Stop if it hurts.',
       'see a physician or physiotherapist first.',
     ])
@@ -196,7 +196,7 @@ describe('a handout of a record with little in it', () => {
     );
     const words = wordsOf(html);
     for (const said of [
-      'What was measured Club path: 3° left Attack angle: 4° down',
+      'What was measured Way of the club through the ball: 3° left Club up or down into the ball: 4° down',
       'What a fuller record would show here where the ball goes, drawn from above',
       'up to three changes, each with a picture, what to feel and a drill',
     ])
@@ -278,7 +278,10 @@ goals: [{ shape: draw, club: driver }]
     const words = wordsFor(
       'delivery: { path: 5000 deg right, attack: 4 deg down }\nflight: { carry: 1e300 m }\n',
     );
-    assert.match(words, /Attack angle: 4° down Left out, for no swing can be so: Club path, Carry/);
+    assert.match(
+      words,
+      /Club up or down into the ball: 4° down Left out, for no swing can be so: Way of the club through the ball, Carry/,
+    );
     assert.doesNotMatch(words, /5000|e\+300|NaN|Infinity/);
   });
 });

@@ -2,6 +2,8 @@
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { plain } from '../../../src/draw/handout/plain.ts';
+import { most } from '../../../src/draw/handout/shortened.ts';
 import { speechIn } from '../../../src/draw/handout/speech.ts';
 import { filled, terms, texts, type TextKey } from '../../../src/draw/handout/texts.ts';
 import { bodyParts, contacts, methods, misses, quantities, shapes } from '../../../src/registry/generated.ts';
@@ -28,7 +30,7 @@ describe('the words of a handout', () => {
   it('are all said somewhere', () => {
     const sources = folders.flatMap((folder) =>
       readdirSync(folder)
-        .filter((name) => !/^(en|de|terms-de)\.ts$/.test(name))
+        .filter((name) => !/^(en|de|terms-de|plain)\.ts$/.test(name))
         .map((name) => readFileSync(join(folder, name), 'utf8')),
     );
     const all = sources.join('\n');
@@ -65,6 +67,41 @@ describe('the words of a handout', () => {
       Object.keys(german.titles).filter((id) => !known.has(id)),
       [],
     );
+  });
+
+  it('are plain for a student where a coach has a term, of quantities that there are and short enough for a line', () => {
+    const known = new Set(
+      quantities.map(({ id, checkpoint }) =>
+        checkpoint === undefined ? id : id.replace(`.${checkpoint}.`, '.'),
+      ),
+    );
+    for (const language of languages)
+      for (const [id, title] of Object.entries(plain[language].titles)) {
+        assert.ok(known.has(id), id);
+        assert.ok(title.length <= most.title, title);
+      }
+    const spoken = (whom: 'student' | 'file', language: 'en' | 'de'): string =>
+      speechIn(language, whom).proof('flight.spin_tilt < 4 deg', builtIn);
+    assert.equal(spoken('file', 'en'), 'Tilt of the spin axis: under 4° right');
+    assert.equal(spoken('student', 'en'), 'To which side the spin of the ball leans: under 4° right');
+    assert.equal(
+      spoken('student', 'de'),
+      'Nach welcher Seite sich die Drehung des Balls neigt: unter 4° rechts',
+    );
+    for (const id of ['delivery.attack', 'delivery.face_to_path', 'delivery.obliquity', 'flight.speed_ratio'])
+      for (const language of languages) {
+        const quantity = findQuantity(id)!;
+        assert.notEqual(speechIn(language, 'student').title(quantity), speechIn(language).title(quantity));
+      }
+  });
+
+  it('have three German words for where the ball goes, what is wanted and what is planned', () => {
+    const { target, goal, goals, aim, wanted } = texts.de;
+    assert.deepEqual([target, goal, goals, aim, wanted], ['Ziel', 'Wunsch', 'Wünsche', 'Soll', 'gewünscht']);
+    const others = Object.entries(texts.de).filter(
+      ([key, text]) => /\bZiele?\b/.test(text) && !['target', 'flightWords'].includes(key),
+    );
+    assert.deepEqual(others, []);
   });
 
   it('take what is put into them as it is', () => {

@@ -2,6 +2,7 @@
 import { scaleLinear } from 'd3-scale';
 import type { Analysis } from '../analysis/result.ts';
 import { titleWithin } from '../checks/agreement.ts';
+import { counted } from '../measure/counted.ts';
 import { upperFirst } from '../measure/quote.ts';
 import { showValue } from '../measure/show.ts';
 import type { JudgedReading } from '../model/agreement-result.ts';
@@ -46,7 +47,10 @@ export function Agreement({
   const checked = rows
     .filter(({ entry }) => entry.verdict !== 'unchecked' && entry.w !== null)
     .sort((a, b) => Math.abs(b.entry.w!) - Math.abs(a.entry.w!));
-  const unchecked = rows.length - checked.length;
+  const unchecked = uncheckedWords(
+    rows.filter((row) => !checked.includes(row)),
+    analysis,
+  );
   const shown = checked.slice(0, mostRows);
   const left = checked.length - shown.length;
   const threshold = Math.min(farthest, agreement?.threshold ?? farthest);
@@ -55,11 +59,9 @@ export function Agreement({
     ...(rows.length === 0 ? ['Not known: any entry that the model has to do with'] : []),
     ...(shown.length === 0 ? [] : ['shaded: as far apart as honest entries come to be']),
     ...(left === 0 ? [] : [`and ${left} more that are nearer`]),
-    ...(unchecked === 0
+    ...(unchecked === undefined
       ? []
-      : [
-          `${unchecked} ${unchecked === 1 ? 'entry is' : 'entries are'} unchecked: the others say too little of ${unchecked === 1 ? 'it' : 'them'} to call ${unchecked === 1 ? 'it' : 'them'} right or wrong`,
-        ]),
+      : [`${unchecked}; the others say too little to call that right or wrong`]),
   ].flatMap((words) => wrapped(words, width - 40, 11, 2));
   const bottom = head + shown.length * rowHeight;
   const words = [
@@ -67,7 +69,7 @@ export function Agreement({
       ({ title, entry, quantity }) =>
         `${title}: entered ${showValue(quantity, entry.value, entry.u)}, the others say ${impliedWords(entry, quantity)}; ${apartWords(entry)}${entry.verdict === 'conflict' ? ', does not fit' : ''}.`,
     ),
-    ...(unchecked === 0 ? [] : [`${unchecked} unchecked.`]),
+    ...(unchecked === undefined ? [] : [`${unchecked}.`]),
     ...(rows.length === 0 ? ['No entry that the model has to do with.'] : []),
   ].join(' ');
   return (
@@ -128,6 +130,17 @@ export function Agreement({
       <Lines lines={remarks} x={column.title} y={bottom + 16} theme={theme} />
     </Frame>
   );
+}
+
+/** "Unchecked: 1 entry and 6 numbers of the student's file"; undefined where there is none. */
+function uncheckedWords(rows: readonly Row[], { document }: Analysis): string | undefined {
+  const own = rows.filter(({ entry }) => document.kind === 'swing' && document.entries.has(entry.id)).length;
+  const others = rows.length - own;
+  const told = [
+    ...(own === 0 ? [] : [counted(own, 'entry', 'entries')]),
+    ...(others === 0 ? [] : [`${counted(others, 'number')} of the student's file`]),
+  ];
+  return told.length === 0 ? undefined : `Unchecked: ${told.join(' and ')}`;
 }
 
 function EntryRow({

@@ -181,6 +181,9 @@ function createTools(page, profile) {
     /** Changes settings, but for those of the scope "application". */
     settings: (/** @type {Record<string, unknown>} */ settings) => changeSettings(profile.userData, settings),
 
+    /** Whether the system sets all colours, as it does for those who need strong contrasts. */
+    forcedColours: (/** @type {boolean} */ isOn) =>
+      page.emulateMedia({ forcedColors: isOn ? 'active' : 'none' }),
     /** Sets a theme and waits until the workbench wears it. */
     theme: async (/** @type {Theme} */ name) => {
       const theme = THEMES[name];

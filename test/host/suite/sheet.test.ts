@@ -158,6 +158,23 @@ describe('the sheet', () => {
         assert.deepEqual(await stage.webviewFaults(), []);
       });
 
+    it('sets off what is chosen where the system sets all colours', async () => {
+      await shows(/Checkpoints/);
+      await stage.forcedColours(true);
+      try {
+        const grounds = await stage.webviewEvaluate<string[]>(`[
+          '.tabs [aria-selected=true]', '.tabs [aria-selected=false]',
+          '.steps input:checked + span', '.steps input:not(:checked) + span',
+        ].map((one) => getComputedStyle(document.querySelector(one)).backgroundColor)`);
+        const [tab, otherTab, checkpoint, otherCheckpoint] = grounds;
+        assert.notEqual(tab, otherTab);
+        assert.notEqual(checkpoint, otherCheckpoint);
+        assert.equal(tab, checkpoint);
+      } finally {
+        await stage.forcedColours(false);
+      }
+    });
+
     it('loads nothing from elsewhere, runs no script but its own, and sends nothing', async () => {
       await shows(/Checkpoints/);
       const refused = await stage.webviewEvaluate<string[]>(`(async () => {

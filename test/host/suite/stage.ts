@@ -16,6 +16,8 @@ export const stage = {
   screenshot: (name: string, theme?: Theme) => act<string>('screenshot', name, theme),
   /** Sets the theme and waits until it is on. */
   theme: (name: Theme) => act<null>('theme', name),
+  /** Whether the system sets all colours, as it does for those who need strong contrasts. */
+  forcedColours: (isOn: boolean) => act<null>('forcedColours', isOn),
   /** Presses a key such as `Control+Shift+M`. */
   press: (key: string) => act<null>('press', key),
   /** Types at the cursor. */

@@ -5,8 +5,10 @@ import { flightInputs, meanPath } from '../model/flights.ts';
 import { mirroredNumber, mirroredSituation } from '../model/mirror.ts';
 import { extended } from '../model/reconciliation.ts';
 import type { Situation, Value } from '../model/value.ts';
-import type { PathPoint } from '../physics/flight.ts';
 import type { Analysis } from './result.ts';
+
+/** From the ball to where it comes down. */
+export type FlightPath = NonNullable<ReturnType<typeof meanPath>>;
 
 /** As this player sees left and right. */
 export interface ComputedFlight {
@@ -40,7 +42,7 @@ export function computedFlightOf({ account, derivation }: Analysis): ComputedFli
 /**
  * It ends where carry and finish say; undefined where nothing says how far the ball flies, or too little how it is launched.
  */
-export function flightPathOf({ carry, finish, account }: ComputedFlight): readonly PathPoint[] | undefined {
+export function flightPathOf({ carry, finish, account }: ComputedFlight): FlightPath | undefined {
   const path = carry && account && launchedPath(account);
   return path && ledTo(carry, finish, path);
 }
@@ -63,7 +65,7 @@ function withoutThose<T>(all: ReadonlyMap<string, T>): ReadonlyMap<string, T> {
   return new Map([...all].filter(([id]) => !landing.has(id)));
 }
 
-function launchedPath({ situation, derivation, outcome }: Account): readonly PathPoint[] | undefined {
+function launchedPath({ situation, derivation, outcome }: Account): FlightPath | undefined {
   if (outcome === undefined) return undefined;
   const { forward, values } = extended(outcome.last);
   const inputs = flightInputs.map((id) => {
@@ -81,11 +83,7 @@ function launchedPath({ situation, derivation, outcome }: Account): readonly Pat
  * The same way turned and drawn out over the ground until it ends where carry and finish say: what a record says besides of the
  * landing, such as a total, and what contradicts it, the launch alone does not know.
  */
-function ledTo(
-  carry: Value,
-  finish: Value | undefined,
-  path: readonly PathPoint[],
-): readonly PathPoint[] | undefined {
+function ledTo(carry: Value, finish: Value | undefined, path: FlightPath): FlightPath | undefined {
   const end = path.at(-1)!;
   const far = Math.hypot(end.ahead, end.right);
   const right = finish?.value ?? (carry.value * end.right) / far;

@@ -1,5 +1,10 @@
 // What is known of a flight, in metres from the ball, and the scale that it all fits into; knows no shape and no colour.
-import { computedFlightOf, flightPathOf, type ComputedFlight } from '../analysis/flight-path.ts';
+import {
+  computedFlightOf,
+  flightPathOf,
+  type ComputedFlight,
+  type FlightPath,
+} from '../analysis/flight-path.ts';
 import { counted } from '../measure/counted.ts';
 import { goalsOf } from '../analysis/plan.ts';
 import type { Analysis } from '../analysis/result.ts';
@@ -8,7 +13,6 @@ import { showValue, showWindow } from '../measure/show.ts';
 import { landingsOf, type Ellipse } from '../model/shots.ts';
 import type { Value } from '../model/value.ts';
 import type { Interval } from '../model/windows.ts';
-import type { PathPoint } from '../physics/flight.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import { valueOf } from './known.ts';
 import { lowerFirst } from '../measure/quote.ts';
@@ -38,7 +42,7 @@ export interface Zone {
 }
 
 export interface Scene {
-  readonly path: readonly PathPoint[] | undefined;
+  readonly path: FlightPath | undefined;
   readonly recorded: Landing | undefined;
   /** Where the computed way ends; undefined where that is the recorded place. */
   readonly expected: Landing | undefined;

@@ -1,9 +1,7 @@
 // The strike seen from above: target line, path, face, start and curve, and the windows of face to path; draws what is known and says what is not.
 import type { Analysis } from '../analysis/result.ts';
-import { flightWindowsOf, goalWindowsOf } from '../analysis/windows.ts';
-import { togetherWords } from '../checks/window-words.ts';
-import { lowerFirst } from '../measure/quote.ts';
-import type { GoalWindow, Interval, WindowId } from '../model/windows.ts';
+import { flightWindowsOf } from '../analysis/windows.ts';
+import type { Interval } from '../model/windows.ts';
 import type { Value } from '../model/value.ts';
 import { fixed, lineThrough, ringSector, toward, type Place } from './geometry.ts';
 import { IntervalRows, rowsHeight, type IntervalRow } from './interval-rows.tsx';
@@ -11,6 +9,7 @@ import { kindOf, rowOf, valueOf, windowRow, wordsOf } from './known.ts';
 import { wrapped } from './lettering.ts';
 import { Callouts, Lines, linesHeight, notKnown, type Callout } from './label.tsx';
 import { areaStyle, Frame, lineStyle, type Picture } from './picture.tsx';
+import { firstGoalWindows, strikeNotes } from './strike-above-notes.ts';
 import { Feet, Protractor } from './strike-ground.tsx';
 import type { Theme } from './theme.ts';
 
@@ -57,18 +56,14 @@ export function StrikeFromAbove({
     [...(path ? [] : ['path']), ...(face ? [] : ['face']), ...(start ? [] : ['start of the ball'])],
     width - rowsAt.x - 16,
   );
-  const together = togetherIn(analysis);
-  const notes = together === undefined ? [] : wrapped(together, width - rowsAt.x - 16, 11, 4);
-  const below = [...notes, ...missing];
+  const notes = strikeNotes(analysis);
+  const below = [...notes.flatMap((note) => wrapped(note, width - rowsAt.x - 16, 11, 4)), ...missing];
   const height = Math.max(field.height, 20 + rowsHeight(rows) + 20 + linesHeight(below) + 8);
   return (
     <Frame
       name={name}
       title="The strike from above"
-      words={[
-        wordsOf(rows, missingOf(path, face, start)),
-        ...(together === undefined ? [] : [`${together}.`]),
-      ].join(' ')}
+      words={[wordsOf(rows, missingOf(path, face, start)), ...notes.map((note) => `${note}.`)].join(' ')}
       width={width}
       height={height}
       theme={theme}
@@ -134,7 +129,7 @@ function missingOf(path: Value | undefined, face: Value | undefined, start: Valu
 function rowsOf(analysis: Analysis): readonly IntervalRow[] {
   const { registry } = analysis.subject;
   const allowed = flightWindowsOf(analysis);
-  const goal = goalWindows(analysis);
+  const goal = firstGoalWindows(analysis);
   return rowIds.flatMap((id) => {
     const value = valueOf(analysis, id);
     const isWindowed = id !== 'flight.start';
@@ -166,7 +161,7 @@ interface Band {
 /** Where the face has to point, by this path. */
 function bandsOf(analysis: Analysis, { value: path }: Value): readonly Band[] {
   const allowed = flightWindowsOf(analysis).get('delivery.face_to_path');
-  const goal = goalWindows(analysis)?.get('delivery.face_to_path');
+  const goal = firstGoalWindows(analysis)?.get('delivery.face_to_path');
   const sectorOf = ({ min, max }: Interval): Interval => {
     const [from, to] = [Math.max(-widest, path + min), Math.min(widest, path + max)];
     return { min: Math.min(from, widest), max: Math.max(to, -widest) };
@@ -175,22 +170,6 @@ function bandsOf(analysis: Analysis, { value: path }: Value): readonly Band[] {
     ...(allowed ? [{ of: 'allowed' as const, sector: sectorOf(allowed), radii: reach.allowed }] : []),
     ...(goal ? [{ of: 'goal' as const, sector: sectorOf(goal), radii: reach.goal }] : []),
   ];
-}
-
-function goalWindows(analysis: Analysis): ReadonlyMap<WindowId, GoalWindow> | undefined {
-  const { document } = analysis;
-  if (document.kind !== 'swing' || document.goals[0] === undefined) return undefined;
-  return goalWindowsOf(analysis, document.goals[0]);
-}
-
-/** A swing within each of the windows is not yet the goal. */
-function togetherIn(analysis: Analysis): string | undefined {
-  const windows = [...(goalWindows(analysis) ?? [])].flatMap(([id, window]) => {
-    const quantity = analysis.subject.registry.find(id);
-    return quantity === undefined ? [] : [{ ...window, quantity }];
-  });
-  const words = togetherWords(windows, ({ title }) => lowerFirst(title));
-  return words === undefined ? undefined : `Of what the goal asks, ${words}`;
 }
 
 function calloutOf(text: string, direction: number, radius: number): Callout {

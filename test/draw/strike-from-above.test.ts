@@ -37,6 +37,19 @@ describe('the strike from above', () => {
     assert.ok(Math.abs(angleOf(places(face, 0)) - (90 - 2)) < 0.5);
   });
 
+  it('says where face to path is not what path and face as entered make it', () => {
+    const note =
+      /Face to path is what all entries together say; path and face as entered would make it 7 deg left/;
+    const torn = `swing: 1
+student: mira.student.yaml
+club: hybrid
+delivery: { club_speed: 38 m/s by radar, path: 4 deg right by eye, face: 3 deg left by eye }
+flight: { start: 1 deg left by radar, curve: 8 m right by radar, carry: 120 m by radar }
+`;
+    assert.match(drawn(name, analysed(torn, { files })).replace(/<[^>]*>/g, ' '), note);
+    assert.doesNotMatch(svg, /what all entries together say/);
+  });
+
   it('starts the ball in its direction and ends it where start and curve lead', () => {
     const [, x0, y0, x1, y1, x2, y2] = /M ([\d.]+) ([\d.]+) Q ([\d.]+) ([\d.]+) ([\d.]+) ([\d.]+)/
       .exec(part(svg, 'data-id="flight.start"'))!

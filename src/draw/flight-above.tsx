@@ -4,6 +4,7 @@ import { factor95, type Landing, type Scene, type Spot, type Zone } from './flig
 import { fixed, lineThrough, type Place } from './geometry.ts';
 import { Cross, Dot } from './key.tsx';
 import { Label } from './label.tsx';
+import { widthOf } from './lettering.ts';
 import { areaStyle, lineStyle, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
@@ -15,12 +16,22 @@ export interface FromAboveProps {
   /** How far the view goes ahead of the ball, in units of the picture. */
   readonly reach: number;
   readonly picture: string;
+  /** Stands at the computed place, where there are words for it. */
+  readonly computedName?: string | undefined;
   readonly theme: Theme;
 }
 
 type At = (spot: Spot) => Place;
 
-export function FromAbove({ scene, ball, scale, reach, picture, theme }: FromAboveProps): Picture {
+export function FromAbove({
+  scene,
+  ball,
+  scale,
+  reach,
+  picture,
+  computedName,
+  theme,
+}: FromAboveProps): Picture {
   const { path, recorded, expected, start, shots, ellipse, goals } = scene;
   const at: At = ({ ahead, right }) => ({ x: ball.x + ahead * scale, y: ball.y + right * scale });
   const far = reach / scale;
@@ -53,6 +64,9 @@ export function FromAbove({ scene, ball, scale, reach, picture, theme }: FromAbo
         <Cross key={i} at={at(shot)} theme={theme} />
       ))}
       {recorded && <Recorded landing={recorded} at={at} scale={scale} theme={theme} />}
+      {expected && computedName !== undefined && (
+        <ComputedName text={computedName} spot={expected} other={recorded} at={at} theme={theme} />
+      )}
       <circle
         cx={ball.x}
         cy={fixed(ball.y)}
@@ -65,7 +79,6 @@ export function FromAbove({ scene, ball, scale, reach, picture, theme }: FromAbo
         at={{ x: ball.x + reach + 16, y: ball.y - 6 }}
         text="target →"
         anchor="end"
-        size={10}
         isBoxed
         theme={theme}
       />
@@ -118,7 +131,6 @@ function NameOfWanted({ theme, ...props }: WantedProps & { readonly theme: Theme
       at={{ x: (from.x + to.x) / 2, y }}
       text={goal.name}
       anchor="middle"
-      size={10}
       tone="goal"
       isBoxed
       theme={theme}
@@ -157,6 +169,29 @@ function Blur({
       <Dot kind="expected" at={{ x, y }} theme={theme} />
     </g>
   );
+}
+
+/** Beside the diamond, on the side away from the recorded place. */
+function ComputedName({
+  text,
+  spot,
+  other,
+  at,
+  theme,
+}: {
+  readonly text: string;
+  readonly spot: Spot;
+  readonly other: Spot | undefined;
+  readonly at: At;
+  readonly theme: Theme;
+}): Picture {
+  const { x, y } = at(spot);
+  const isAbove = other !== undefined && at(other).y > y;
+  const place = {
+    x: Math.max(x + 6, at({ ahead: 0, right: 0 }).x + widthOf(text, 11)),
+    y: isAbove ? y - 10 : y + 19,
+  };
+  return <Label at={place} text={text} anchor="end" tone="expected" isBoxed theme={theme} />;
 }
 
 /** One standard uncertainty along and across. */

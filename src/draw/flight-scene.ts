@@ -1,6 +1,11 @@
 // What is known of a flight, in metres from the ball, and the scale that it all fits into; knows no shape and no colour.
+import {
+  computedFlightOf,
+  flightPathOf,
+  type ComputedFlight,
+  type FlightPath,
+} from '../analysis/flight-path.ts';
 import { counted } from '../measure/counted.ts';
-import { flightPathOf } from '../analysis/flight-path.ts';
 import { goalsOf } from '../analysis/plan.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { intervalOf } from '../judgement/goal-standing.ts';
@@ -8,9 +13,8 @@ import { showValue, showWindow } from '../measure/show.ts';
 import { landingsOf, type Ellipse } from '../model/shots.ts';
 import type { Value } from '../model/value.ts';
 import type { Interval } from '../model/windows.ts';
-import type { PathPoint } from '../physics/flight.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { expectedOf, valueOf } from './known.ts';
+import { valueOf } from './known.ts';
 import { lowerFirst } from '../measure/quote.ts';
 import { isOutside } from '../registry/registry.ts';
 
@@ -38,9 +42,12 @@ export interface Zone {
 }
 
 export interface Scene {
-  readonly path: readonly PathPoint[] | undefined;
+  readonly path: FlightPath | undefined;
   readonly recorded: Landing | undefined;
+  /** Where the computed way ends; undefined where that is the recorded place. */
   readonly expected: Landing | undefined;
+  /** Whose numbers way and expected place are, and which ones. */
+  readonly computed: ComputedFlight;
   readonly start: Value | undefined;
   readonly launch: Value | undefined;
   readonly apex: Value | undefined;
@@ -63,7 +70,8 @@ export interface Scene {
 
 export function sceneOf(analysis: Analysis): Scene {
   const { shots: listed } = analysis.subject;
-  const path = flightPathOf(analysis);
+  const computed = computedFlightOf(analysis);
+  const path = possible(computed.carry, analysis) && flightPathOf(computed);
   const [carry, finish, start, launch, apex, descent, speed] = [
     'flight.carry',
     'flight.finish',
@@ -74,7 +82,7 @@ export function sceneOf(analysis: Analysis): Scene {
     'conditions.wind',
   ].map((id) => possible(valueOf(analysis, id), analysis));
   const recorded = carry?.kind === 'entered' ? landingAt(carry, finish) : undefined;
-  const expected = expectedLanding(analysis, path, recorded === undefined ? carry : undefined, finish);
+  const expected = computed.by === 'all' && recorded ? undefined : expectedLanding(computed, path, analysis);
   const shots = landingsOf(
     (listed?.shots ?? []).map(
       ({ measures }) => new Map([...measures].map(([id, { value }]) => [id, value] as const)),
@@ -86,6 +94,7 @@ export function sceneOf(analysis: Analysis): Scene {
     path,
     recorded,
     expected,
+    computed,
     start,
     launch,
     apex,
@@ -99,21 +108,16 @@ export function sceneOf(analysis: Analysis): Scene {
   return { ...known, extent: extentOf(known), left: [...leftOf(analysis, shots), ...wanted.left] };
 }
 
-/**
- * Where the computed way ends, as sure as what the other entries say of carry and curve; without a way where a carry that
- * was not entered leads.
- */
+/** At the end of the way, where there is one. */
 function expectedLanding(
-  analysis: Analysis,
+  { carry, finish }: ComputedFlight,
   path: Scene['path'],
-  carry: Value | undefined,
-  finish: Value | undefined,
+  analysis: Analysis,
 ): Landing | undefined {
+  const [far, aside] = [carry, finish].map((value) => possible(value, analysis));
   const end = path?.at(-1);
-  if (end === undefined) return carry && landingAt(carry, finish);
-  const [byCarry, byCurve] = ['flight.carry', 'flight.curve'].map((id) => expectedOf(analysis, id));
-  const { ahead, right } = end;
-  return { ahead, right, uAhead: byCarry?.u ?? 0, uRight: byCurve?.u ?? 0, id: 'flight.carry' };
+  if (far === undefined || end === undefined) return far && landingAt(far, aside);
+  return { ahead: end.ahead, right: end.right, uAhead: far.u ?? 0, uRight: aside?.u ?? 0, id: far.id };
 }
 
 /** What lies beyond all bounds would leave no scale for the rest. */
@@ -196,7 +200,7 @@ function extentOf({
   shots,
   ellipse,
   goals,
-}: Omit<Scene, 'extent' | 'left'>): Scene['extent'] {
+}: Omit<Scene, 'extent' | 'left' | 'computed'>): Scene['extent'] {
   const spots: Spot[] = [...(path ?? []), ...shots];
   for (const landing of [recorded, expected]) {
     if (landing === undefined) continue;

@@ -1,24 +1,33 @@
 // The flight from the side and from above, one scale for all of it: recorded and computed landing, spread of shots, goal, wind.
 import { scaleLinear } from 'd3-scale';
 import type { Analysis } from '../analysis/result.ts';
-import { showValue } from '../measure/show.ts';
+import type { Value } from '../model/value.ts';
+import type { Registry } from '../registry/registry.ts';
 import { fromSI, toSI } from '../measure/units.ts';
 import { FromAbove } from './flight-above.tsx';
 import { FromSide } from './flight-side.tsx';
 import { sceneOf, type Scene } from './flight-scene.ts';
+import {
+  besidesSayings,
+  computedSaying,
+  numberSaying,
+  spreadWords,
+  whose,
+  windWords,
+} from './flight-words.ts';
 import { fixed } from './geometry.ts';
 import { Dot, Key, keyHeight, type KeyItem } from './key.tsx';
-import { notDrawnWords, kindOf, sayingOf, valueOf, wordsOf } from './known.ts';
+import { kindOf, notDrawnWords, valueOf, wordsOf, type Saying } from './known.ts';
 import { Label, Lines, linesHeight, notDrawn, notKnown } from './label.tsx';
 import { fitted } from './lettering.ts';
 import { Frame, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
-import { lowerFirst } from '../measure/quote.ts';
+import { lowerFirst, upperFirst } from '../measure/quote.ts';
 
 const name = 'flight';
-const width = 752;
+const width = 540;
 /** Room for what is drawn; the ball lies at its left edge. */
-const field = { x: 32, width: 680, side: 190, above: 220 };
+const field = { x: 32, width: 476, side: 150, above: 200 };
 const sideMargin = 34;
 /** Of a view of which nothing is known, m. */
 const usual = { ahead: 150, up: 20 };
@@ -55,8 +64,9 @@ export function FlightPicture({
     return values.some((value) => value.id === id) ? [] : [lowerFirst(title)];
   });
   const items = keyOf(scene);
+  const boxes = boxesOf(scene, values, registry);
   const lines = [...notKnown(missing, width - 32), ...notDrawn(scene.left, width - 32)];
-  const rows = Math.ceil(values.length / columns);
+  const rows = 1 + Math.max(-1, ...boxes.map(({ row }) => row));
   const keyAt = bottom + 16 + rows * 36 + 8;
   const height = keyAt + (items.length > 0 ? keyHeight(items, width - 32) : 0) + linesHeight(lines) + 6;
   return (
@@ -64,7 +74,13 @@ export function FlightPicture({
       name={name}
       title="The flight"
       words={[
-        wordsOf([...values.map((value) => sayingOf(value, registry)), ...shotsSaying(scene)], missing),
+        wordsOf(
+          [
+            ...values.map((value) => numberSaying(value, scene, registry)),
+            ...besidesSayings(scene, analysis),
+          ],
+          missing,
+        ),
         ...notDrawnWords(scene.left).map((words) => `${words}.`),
       ].join(' ')}
       width={width}
@@ -79,13 +95,7 @@ export function FlightPicture({
       </clipPath>
       <Label at={{ x: 16, y: 16 }} text="From the side" theme={theme} />
       <Label at={{ x: 16, y: ground + 46 }} text="From above" theme={theme} />
-      <Label
-        at={{ x: width - 16, y: 16 }}
-        text="same scale in every direction"
-        anchor="end"
-        size={10}
-        theme={theme}
-      />
+      <Label at={{ x: width - 16, y: 16 }} text="same scale in every direction" anchor="end" theme={theme} />
       <Distances scale={scale} y={ground} analysis={analysis} theme={theme} />
       <g clip-path={`url(#${name}-field)`}>
         <FromSide scene={scene} ball={{ x: field.x, y: ground }} scale={scale} theme={theme} />
@@ -97,20 +107,15 @@ export function FlightPicture({
           scale={scale}
           reach={field.width}
           picture={name}
+          computedName={scene.computed.by === 'others' ? whose(scene.computed) : undefined}
           theme={theme}
         />
       </g>
-      {scene.wind && <Wind {...scene.wind} y={ground + 46} analysis={analysis} theme={theme} />}
-      {values.map((value, i) => (
-        <NumberBox
-          key={value.id}
-          x={16 + (i % columns) * columnWidth}
-          y={bottom + 16 + Math.floor(i / columns) * 36}
-          saying={sayingOf(value, registry)}
-          kind={kindOf(value)}
-          id={value.id}
-          theme={theme}
-        />
+      {scene.wind && (
+        <Wind from={scene.wind.from} text={windWords(scene.wind, registry)} y={ground + 46} theme={theme} />
+      )}
+      {boxes.map((box, i) => (
+        <NumberBox key={i} box={box} top={bottom + 16} theme={theme} />
       ))}
       <Key items={items} x={16} y={keyAt + 10} width={width - 32} picture={name} theme={theme} />
       <Lines lines={lines} x={16} y={height - linesHeight(lines) + 6} theme={theme} />
@@ -118,32 +123,59 @@ export function FlightPicture({
   );
 }
 
-const columns = 4;
-const columnWidth = 182;
+const columns = 3;
+const columnWidth = 174;
+
+interface Box extends Saying {
+  readonly kind: 'entered' | 'expected';
+  readonly id: string | undefined;
+  readonly row: number;
+  readonly column: number;
+  /** In columns. */
+  readonly wide: number;
+}
+
+/** The numbers of the flight, and the place that the others say in as much room as two of them. */
+function boxesOf(scene: Scene, values: readonly Value[], registry: Registry): readonly Box[] {
+  const { expected, computed } = scene;
+  const own = values.map((value, i): Box => {
+    const place = { row: Math.floor(i / columns), column: i % columns, wide: 1 };
+    return { ...numberSaying(value, scene, registry), kind: kindOf(value), id: value.id, ...place };
+  });
+  if (expected === undefined || computed.by === 'all') return own;
+  const [row, column] = [Math.floor(own.length / columns), own.length % columns];
+  const place = column + 2 > columns ? { row: row + 1, column: 0 } : { row, column };
+  return [
+    ...own,
+    {
+      ...computedSaying(computed, registry),
+      name: upperFirst(whose(computed)),
+      kind: 'expected',
+      id: undefined,
+      ...place,
+      wide: 2,
+    },
+  ];
+}
 
 function NumberBox({
-  x,
-  y,
-  saying,
-  kind,
-  id,
+  box: { name: title, number, kind, id, row, column, wide },
+  top,
   theme,
 }: {
-  readonly x: number;
-  readonly y: number;
-  readonly saying: { readonly name: string; readonly number: string };
-  readonly kind: 'entered' | 'expected';
-  readonly id: string;
+  readonly box: Box;
+  readonly top: number;
   readonly theme: Theme;
 }): Picture {
+  const [x, y] = [16 + column * columnWidth, top + row * 36];
   return (
     <g data-id={id}>
       <Dot kind={kind} at={{ x: x + 6, y: y + 16 }} theme={theme} />
       <text x={fixed(x + 18)} y={fixed(y + 13)} fill={theme.soft} font-size="11">
-        {fitted(saying.name, columnWidth - 24, 11)}
+        {fitted(title, wide * columnWidth - 24, 11)}
       </text>
       <text x={fixed(x + 18)} y={fixed(y + 27)} fill={theme.ink} font-size="12">
-        {fitted(saying.number, columnWidth - 24, 12)}
+        {fitted(number, wide * columnWidth - 20, 12)}
       </text>
     </g>
   );
@@ -176,7 +208,7 @@ function Distances({
         return (
           <g key={tick}>
             <path d={`M ${x} ${fixed(y)} L ${x} ${fixed(y + 5)}`} stroke={theme.soft} />
-            <text x={x} y={fixed(y + 17)} text-anchor="middle" fill={theme.soft} font-size="10">
+            <text x={x} y={fixed(y + 17)} text-anchor="middle" fill={theme.soft} font-size="11">
               {`${tick} ${unit}`}
             </text>
           </g>
@@ -189,19 +221,15 @@ function Distances({
 /** Blows along its arrow; how strong it is stands beside it. */
 function Wind({
   from,
-  speed,
+  text,
   y,
-  analysis,
   theme,
 }: {
   readonly from: number;
-  readonly speed: number;
+  readonly text: string;
   readonly y: number;
-  readonly analysis: Analysis;
   readonly theme: Theme;
 }): Picture {
-  const quantity = analysis.subject.registry.find('conditions.wind');
-  const text = quantity ? `wind ${showValue(quantity, speed)}` : 'wind';
   const centre = { x: width - 34, y: y + 2 };
   // To the right of the picture lies the target, up is left of it.
   const blow = { x: -Math.cos(from), y: Math.sin(from) };
@@ -222,21 +250,18 @@ function Wind({
         stroke-width="1.6"
         data-part="wind"
       />
-      <Label at={{ x: width - 60, y }} text={fitted(text, 200, 11)} anchor="end" theme={theme} />
+      <Label at={{ x: width - 60, y }} text={fitted(text, 220, 11)} anchor="end" theme={theme} />
     </g>
   );
 }
 
-function keyOf({ recorded, expected, path, shots, ellipse, goals }: Scene): readonly KeyItem[] {
+function keyOf({ recorded, expected, path, shots, ellipse, goals, computed }: Scene): readonly KeyItem[] {
   const items: KeyItem[] = [];
   if (recorded) items.push({ mark: 'entered', text: 'recorded' });
-  if (expected ?? path) items.push({ mark: 'expected', text: 'computed, 95 % of it' });
+  if (expected) items.push({ mark: 'expected', text: `computed ${whose(computed)}, 95 % of it` });
+  else if (path) items.push({ mark: 'expected', text: `computed ${whose(computed)}` });
   if (goals.length > 0) items.push({ mark: 'goal', text: goals.length === 1 ? 'the goal' : 'the goals' });
   if (shots.length > 0) items.push({ mark: 'shot', text: 'a shot' });
-  if (ellipse) items.push({ mark: 'spread', text: `95 % of shots that spread as these ${ellipse.count}` });
+  if (ellipse) items.push({ mark: 'spread', text: spreadWords(ellipse) });
   return items;
-}
-
-function shotsSaying({ shots }: Scene): readonly { readonly name: string; readonly number: string }[] {
-  return shots.length === 0 ? [] : [{ name: 'Shots drawn', number: String(shots.length) }];
 }

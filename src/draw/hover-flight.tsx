@@ -1,9 +1,11 @@
 // The flight as a small picture for a hover, from the side or from above, to scale; draws what is known of it.
+import type { ComputedFlight } from '../analysis/flight-path.ts';
 import { showValue } from '../measure/show.ts';
 import type { Value } from '../model/value.ts';
 import { FromAbove } from './flight-above.tsx';
 import { FromSide } from './flight-side.tsx';
 import { sceneOf, type Scene } from './flight-scene.ts';
+import { besidesSayings, numberSaying } from './flight-words.ts';
 import { card, HoverCard } from './hover-card.tsx';
 import type { HoverDrawn } from './hover-strike.tsx';
 import { sayingOf, valueOf, wordsOf } from './known.ts';
@@ -62,7 +64,7 @@ function nameOf(view: View): string {
 
 function Card({
   drawn: { analysis, id, theme },
-  scene: { path },
+  scene,
   view,
   children,
 }: {
@@ -75,12 +77,13 @@ function Card({
   const named = ['flight.carry', 'flight.apex', 'flight.start', 'flight.finish'];
   const values = [...new Set([id, ...named])].flatMap((one) => valueOf(analysis, one) ?? []);
   const own = valueOf(analysis, id);
+  const { computed, path, expected } = scene;
   return (
     <HoverCard
       name={nameOf(view)}
       title={`The flight ${view}`}
       words={wordsOf(
-        values.map((value) => sayingOf(value, registry)),
+        [...values.map((value) => numberSaying(value, scene, registry)), ...besidesSayings(scene, analysis)],
         [],
       )}
       theme={theme}
@@ -95,10 +98,10 @@ function Card({
         />
       )}
       <Label at={{ x: 8, y: card.height - 7 }} text={view} theme={theme} />
-      {path && (
+      {(path ?? expected) && (
         <Label
           at={{ x: card.width - 8, y: card.height - 7 }}
-          text="dashed: computed"
+          text={computed.by === 'others' && expected ? `others ${numbersOf(computed)}` : 'dashed: computed'}
           anchor="end"
           tone="expected"
           theme={theme}
@@ -106,6 +109,14 @@ function Card({
       )}
     </HoverCard>
   );
+
+  /** Carry alone from the side, where nobody sees how far aside; to as many digits as wherever their uncertainty stands beside them. */
+  function numbersOf({ carry, finish }: ComputedFlight): string {
+    const shown = view === 'from the side' ? [carry] : [carry, finish];
+    return shown
+      .flatMap((value) => (value ? [sayingOf(value, registry).number.split(' ± ')[0]!] : []))
+      .join(', ');
+  }
 
   function wordsFor({ id: of, value }: Value): string {
     const quantity = registry.find(of);

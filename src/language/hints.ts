@@ -1,4 +1,5 @@
 // Inlay hints: what the reader cannot see on the line, one switch a family; computes nothing.
+import { computedFlightOf } from '../analysis/flight-path.ts';
 import { lineTableOf, positionAt, type LineTable } from '../analysis/positions.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { handOf } from '../checks/handed.ts';
@@ -114,22 +115,18 @@ function lowPointHints(analysis: Analysis, table: LineTable): InlayHint[] {
   );
 }
 
+/** Carry and finish from one computation, as the picture has them: what the others say of an entered carry, else what nobody entered. */
 function flightHints(analysis: Analysis, table: LineTable): InlayHint[] {
   const key = analysis.document.outline.find(({ name }) => name === 'flight');
-  const expected = (['carry', 'finish'] as const).flatMap((name) => {
-    const value = analysis.derivation?.expected.get(`flight.${name}`);
-    return value === undefined ? [] : [{ name, value }];
-  });
-  if (key === undefined || expected.length === 0) return [];
-  const label = `expected ${expected.map(({ name, value }) => `${name} ${short(value, analysis.subject.registry)}`).join(', ')}`;
+  const { by, carry, finish } = computedFlightOf(analysis);
+  const known = [carry, finish].flatMap((value) => (value && value.kind !== 'entered' ? [value] : []));
+  if (key === undefined || known.length === 0) return [];
+  const { registry } = analysis.subject;
+  const numbers = known.map((value) => `${value === carry ? 'carry' : 'finish'} ${short(value, registry)}`);
+  const label = `${by === 'others' ? 'the others say' : 'expected'} ${numbers.join(', ')}`;
   const line = positionAt(table, key.nameSpan.start).line;
-  return hintAtEnd(
-    line,
-    table,
-    label,
-    expected.map(({ value }) => value),
-    analysis.subject.registry,
-  );
+  const without = by === 'others' ? ['Without the carry, curve and finish that were entered.'] : [];
+  return hintAtEnd(line, table, label, known, registry, without);
 }
 
 function shotHints(analysis: Analysis, table: LineTable): InlayHint[] {
@@ -175,6 +172,7 @@ function hintAtEnd(
   label: string,
   values: readonly Value[],
   registry: Registry,
+  before: readonly string[] = [],
 ): InlayHint[] {
   const paragraphs = values.map((value) => {
     const quantity = registry.find(value.id);
@@ -186,7 +184,7 @@ function hintAtEnd(
     return `${title}${origin}${assumed === '' ? '' : ` Assumes ${assumed}.`}`;
   });
   const position = { line, character: lineText(table, line).trimEnd().length };
-  return [{ position, label, tooltip: markdown(paragraphs.join('\n\n')), paddingLeft: true }];
+  return [{ position, label, tooltip: markdown([...before, ...paragraphs].join('\n\n')), paddingLeft: true }];
 }
 
 function markdown(value: string): { readonly kind: 'markdown'; readonly value: string } {

@@ -1,7 +1,9 @@
 // The flight is drawn to one scale, lands where it was recorded, and its spreads are as wide as a normal distribution has them.
 import assert from 'node:assert/strict';
 import chiSquareQuantile from '@stdlib/stats-base-dists-chisquare-quantile';
-import { flightPathOf } from '../../src/analysis/flight-path.ts';
+import { computedFlightOf, flightPathOf } from '../../src/analysis/flight-path.ts';
+import { sayingOf } from '../../src/draw/known.ts';
+import { builtIn } from '../../src/registry/registry.ts';
 import { analysed, student } from '../language/analysed.ts';
 import { assertKept, drawn, numberAt, part, places } from './drawn.ts';
 import { boxesOf, sizeOf } from './words-on.ts';
@@ -47,7 +49,7 @@ describe('the flight', () => {
   });
 
   it('draws the computed way dashed, from the side and from above at the same scale', () => {
-    const path = flightPathOf(analysis)!;
+    const path = flightPathOf(computedFlightOf(analysis))!;
     const top = Math.max(...path.map(({ up }) => up));
     const { ahead, right } = path.at(-1)!;
     const side = part(svg, 'data-part="side-path"');
@@ -97,8 +99,10 @@ describe('the flight', () => {
     const mirrored = record
       .replaceAll(/\b(left|right)\b/g, (side) => (side === 'left' ? 'right' : 'left'))
       .replace('5 m right..5 m left', '5 m left..5 m right');
-    const other = flightPathOf(analysed(mirrored, { files: { 'mira.student.yaml': left } }))!.at(-1)!;
-    assert.ok(Math.abs(other.right + flightPathOf(analysis)!.at(-1)!.right) < 1e-6);
+    const other = flightPathOf(
+      computedFlightOf(analysed(mirrored, { files: { 'mira.student.yaml': left } })),
+    )!.at(-1)!;
+    assert.ok(Math.abs(other.right + flightPathOf(computedFlightOf(analysis))!.at(-1)!.right) < 1e-6);
   });
 
   it('draws what can be drawn of little or nothing, and says what is not known', () => {
@@ -196,6 +200,64 @@ describe('the flight', () => {
     const picture = drawn(name, analysed('swing: 1\nflight: { carry: 100 m, finish: 120 m left }\n'));
     assert.ok(!picture.includes('data-part="landing"'));
     assert.match(picture, />Not drawn: finish, which is farther aside than the ball flies</);
+  });
+
+  it('draws one computed place, says it in the same numbers there, in the text alternative and in the hint, and whose it is', () => {
+    const { by, carry, finish } = computedFlightOf(analysis);
+    assert.equal(by, 'others');
+    const diamond = part(part(svg, 'data-part="above"'), 'data-part="expected-landing"');
+    const [x, top] = numbersOf(diamond.slice(diamond.indexOf('<path')))[0]!;
+    // The diamond's path begins at its upper corner, 5.5 above its middle.
+    const [ahead, right] = [(x - ball) / scale, (top + 5.5 - line) / scale];
+    assert.ok(Math.abs(Math.hypot(ahead, right) - carry!.value) < 0.1);
+    assert.ok(Math.abs(right - finish!.value) < 0.1);
+    const side = numbersOf(part(svg, 'data-part="side-path"')).at(-1)!;
+    assert.ok(Math.abs((side[0] - ball) / scale - ahead) < 0.1);
+    const numbers = [carry!, finish!].map((value) => sayingOf(value, builtIn).number).join(', ');
+    assert.ok(svg.includes(`>By the other entries</text>`) && svg.includes(`>${numbers}</text>`));
+    const said = / id="flight-words">([^<]*)</.exec(svg)![1]!;
+    assert.ok(said.includes(`By the other entries, dashed: ${numbers}.`), said);
+  });
+
+  it('takes the computed place from nothing that was recorded of the landing', () => {
+    const other = record
+      .replace('carry: 160 m ± 4 m', 'carry: 170 m')
+      .replace('curve: 9 m right ± 2 m', 'curve: 30 m left, finish: 28 m left');
+    const [one, two] = [analysis, analysed(other, { files })].map(computedFlightOf);
+    assert.equal(two!.carry!.value, one!.carry!.value);
+    assert.equal(two!.finish!.value, one!.finish!.value);
+  });
+
+  it('leads the computed way to the recorded place where the others say nothing of it', () => {
+    const lone = analysed(
+      `swing: 1
+student: mira.student.yaml
+club: hybrid
+checkpoints: { impact: { shaft_lean: 10 deg forward, hands: 6 cm ahead } }
+strike: { across: 6 mm toward toe, height: 4 mm high }
+delivery: { attack: 4 deg down, path: 7 deg right, face: 3 deg left, low_point: { ahead: 6 cm ahead } }
+flight: { carry: 120 m, launch_angle: 18 deg, start: 5 deg left, curve: 20 m right }
+`,
+      { files },
+    );
+    const computed = computedFlightOf(lone);
+    assert.equal(computed.by, 'all');
+    const end = flightPathOf(computed)!.at(-1)!;
+    assert.ok(Math.abs(Math.hypot(end.ahead, end.right) - 120) < 1e-6);
+    const picture = drawn(name, lone);
+    assert.ok(!picture.includes('data-part="expected-landing"'));
+    assert.match(picture, />computed by all entries together</);
+  });
+
+  it('says goal, shots, spread and wind to who cannot see them', () => {
+    const said = / id="flight-words">([^<]*)</.exec(svg)![1]!;
+    for (const words of [
+      'Goal, hatched: carry 150..165 m, finish 5 m left..5 m right.',
+      'Shots drawn: 4.',
+      'Ellipse: 95 % of shots that spread as these 4.',
+      'Arrow: wind 3.0 m/s from left.',
+    ])
+      assert.ok(said.includes(words), said);
   });
 
   it('looks as it was found good', () => assertKept(name, svg));

@@ -1,5 +1,8 @@
 // Inlay hints say what cannot be read on the line, and only that.
 import assert from 'node:assert/strict';
+import { computedFlightOf } from '../../src/analysis/flight-path.ts';
+import { sayingOf } from '../../src/draw/known.ts';
+import { builtIn } from '../../src/registry/registry.ts';
 import { findHints, type HintSwitches } from '../../src/language/index.ts';
 import { analysed, everywhere, student } from './analysed.ts';
 
@@ -127,6 +130,31 @@ flight:
     const [full] = findHints(analysed(text, { files }), everywhere, { ...none, flight: true });
     assert.match(full?.tooltip.value ?? '', /From .*club speed/s);
     assert.match(full?.tooltip.value ?? '', /Assumes /);
+  });
+
+  it('give carry and finish by the entries besides those of the landing, as the picture draws them', () => {
+    const text = `swing: 1
+student: mira.student.yaml
+club: hybrid
+flight:
+  ball_speed: 58 m/s
+  launch_angle: 15 deg
+  spin: 4200 rpm
+  spin_tilt: 4 deg right
+  start: 2 deg left ± 1 deg
+  curve: 19 m left ± 2 m
+  carry: 160 m ± 4 m
+`;
+    const files = { 'mira.student.yaml': student };
+    const [hint] = hintsIn(text, 'flight', files);
+    const analysis = analysed(text, { files });
+    const { carry, finish } = computedFlightOf(analysis);
+    const numbers = [carry!, finish!].map((value) => sayingOf(value, builtIn).number);
+    assert.equal(hint, `flight:⟦the others say carry ${numbers[0]}, finish ${numbers[1]}⟧`);
+    // With the curve that was entered the ball would finish some 25 m left.
+    assert.ok(Math.abs(finish!.value) < 15);
+    const [full] = findHints(analysis, everywhere, { ...none, flight: true });
+    assert.match(full?.tooltip.value ?? '', /^Without the carry, curve and finish that were entered\./);
   });
 
   const delivered = `swing: 1

@@ -124,7 +124,7 @@ describe('the proof of what was tried', () => {
       expression?.quantities.map((quantity) => quantity.id),
       [id],
     );
-    return (value) => expression!.margin!([toSI(value, unit)]);
+    return (value) => expression.margin!([toSI(value, unit)]);
   };
 
   it('is counted from what all entries say, as the slider is', () => {

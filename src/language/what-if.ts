@@ -10,7 +10,7 @@ import { cssTheme } from '../draw/theme.ts';
 import { leadsAway } from '../judgement/leads-away.ts';
 import { upperFirst } from '../measure/quote.ts';
 import { toSI } from '../measure/units.ts';
-import { leversIn, unitOf, type Lever } from './what-if-levers.ts';
+import { leversIn, titleAt, unitOf, type Lever } from './what-if-levers.ts';
 import { rowsOf, type WhatIfRow } from './what-if-rows.ts';
 
 export type { Lever, LeverBand } from './what-if-levers.ts';
@@ -22,7 +22,10 @@ export interface Move {
 }
 
 export interface WhatIfAnswer {
+  /** In the registry's order. */
   readonly levers: readonly Lever[];
+  /** Their ids, with what the plan and the fault book change first. */
+  readonly suggested: readonly string[];
   readonly mostMoves: number;
   /** What a plan could be made for: stated faults, misses and goals of the record, as a plan names them. */
   readonly reasons: readonly Reason[];
@@ -55,17 +58,27 @@ const followed = ['strike', 'flight'];
 
 /** Null where the record says too little for the model to go by. */
 export function whatIf(analysis: Analysis, moves: readonly Move[]): WhatIfAnswer | null {
-  const levers = leversOf(analysis);
+  const suggested = leversOf(analysis);
   const found = whatIfOf(analysis, settingsOf(analysis, moves));
-  if (found === undefined || levers.length === 0) return null;
+  if (found === undefined || suggested.length === 0) return null;
+  const { registry } = analysis.subject;
+  const isLever = new Set(suggested.map(({ id }) => id));
   return {
-    levers: leversIn(analysis, levers, found),
+    levers: leversIn(
+      analysis,
+      registry.quantities.filter(({ id }) => isLever.has(id)),
+      found,
+    ),
+    suggested: [...isLever],
     mostMoves: mostChangesIn(analysis.subject),
     reasons: reasonsOf(analysis, found),
     cautions: [...new Set(found.made.flatMap(({ quantity }) => cautionsIn(analysis, quantity.id, [])))],
     rows: rowsOf(analysis, found),
     pictures: picturesOf(found),
-    without: found.prediction.without.map((id) => analysis.subject.registry.find(id)?.title ?? id),
+    without: found.prediction.without.map((id) => {
+      const quantity = registry.find(id);
+      return quantity === undefined ? id : titleAt(quantity);
+    }),
   };
 }
 

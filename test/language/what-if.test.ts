@@ -105,11 +105,25 @@ describe('what if', () => {
   });
 
   it('offers what a player can change and has a number, what a fault asks to change first', () => {
-    const { levers } = asked(record);
-    assert.equal(levers[0]!.id, 'checkpoints.address.stance_width');
+    const { levers, suggested } = asked(record);
+    assert.equal(suggested[0], 'checkpoints.address.stance_width');
+    assert.deepEqual(suggested.toSorted(), levers.map(({ id }) => id).toSorted());
     assert.ok(levers.some(({ id }) => id === 'delivery.path'));
     assert.ok(levers.every(({ id }) => !id.startsWith('flight.')));
     assert.equal(new Set(levers.map(({ id }) => id)).size, levers.length);
+  });
+
+  it('lists them in the order of the registry, with the checkpoint of each', () => {
+    for (const { analysis, answer } of movedSamples()) {
+      const order = analysis.subject.registry.quantities.map(({ id }) => id);
+      const places = answer.levers.map(({ id }) => order.indexOf(id));
+      assert.deepEqual(
+        places,
+        places.toSorted((a, b) => a - b),
+      );
+    }
+    const lean = asked(record).levers.find(({ id }) => id === 'checkpoints.impact.shaft_lean')!;
+    assert.deepEqual([lean.title, lean.group], ['Shaft lean at impact', 'Impact']);
   });
 
   it('gives each a window with the present in it, and steps that keys can go', () => {

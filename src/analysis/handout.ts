@@ -66,6 +66,8 @@ export interface Handout {
   readonly conflicts: readonly JudgedReading[];
   /** Those that the changes load; empty unless they were asked for. */
   readonly injuries: readonly Injury[];
+  /** Of the student's file, for the coach's own alone; without what speaks of an injured part, unless that was asked for. */
+  readonly notes: string | undefined;
   readonly gaps: readonly Gap[];
 }
 
@@ -133,6 +135,7 @@ export function handoutOf(
       next: nextEntriesOf(analysis, lessons),
       conflicts: analysis.agreement?.entries.filter(({ verdict }) => verdict === 'conflict') ?? [],
       injuries: health === 'named' ? injuriesOf(shown, analysis) : [],
+      notes: notesOf(analysis, health),
       gaps: gapsIn(analysis, document, shown, goals.length),
     },
   };
@@ -198,6 +201,18 @@ function injuriesOf(changes: readonly HandoutChange[], { subject }: Analysis): r
   return injuries.filter(
     ({ place }) => place === undefined || loaded.some((part) => meets(part, place, hand?.value)),
   );
+}
+
+/** A sentence that names a part which the same file notes as injured is a note on health, wherever it stands. */
+function notesOf({ subject }: Analysis, health: Health): string | undefined {
+  const { notes, injuries = [] } = subject.student?.document ?? {};
+  const parts = injuries.flatMap(({ part, place }) => [part.value, ...(place ? [place.part.name] : [])]);
+  const words = parts.map((part) => part.trim().toLowerCase()).filter((part) => part !== '');
+  const told = (notes ?? '')
+    .split(/(?<=[.!?])\s+|\n+/)
+    .filter((sentence) => health === 'named' || !words.some((word) => sentence.toLowerCase().includes(word)));
+  const whole = told.join(' ').trim();
+  return whole === '' ? undefined : whole;
 }
 
 function gapsIn(

@@ -63,12 +63,12 @@ export function movedWords({ quantity, change }: Series): string {
   return `${changeWords(quantity, change)} from the first to the last${size === '' ? '' : `, ${size}`}`;
 }
 
-/** "12.4 m right ± 1.9 m, inside 8 m left..8 m right: 1 %", "4 cm ahead ± 1 cm, ball before turf: 99 %". */
+/** "12.4 m right ± 1.9 m; inside 8 m left..8 m right with 1 %", "4 cm ahead ± 1 cm; ball before turf with 99 %". */
 export function goalPointWords({ quantity }: GoalSeries, { standing }: GoalPoint): string {
   const { wanted, value, u, chance } = standing;
   const window = wanted.asked ?? `inside ${showWindow(quantity, wanted.min, wanted.max)}`;
   if (value === undefined || chance === undefined) return `not known, wanted ${window}`;
-  return `${showValue(quantity, value, u)}, ${window}: ${percent(chance)}`;
+  return `${showValue(quantity, value, u)}; ${window} with ${percent(chance)}`;
 }
 
 /** "of the plan of 2026-08-03: 1 of 2 changes made, 2 of 2 proofs met". */

@@ -61,6 +61,12 @@ function ofFlight(analysis: Analysis): Landings | undefined {
   };
 }
 
+/** How far the ball went, m, where nothing says how far to the side. */
+export function carryAlone(analysis: Analysis): number | undefined {
+  const carry = valueOf(analysis, 'flight.carry')?.value;
+  return carry !== undefined && carry > 0 && landingsOf(analysis) === undefined ? carry : undefined;
+}
+
 /** The finish is how far to the side; the carry is the way to where it comes down. */
 function landingOf(of: (id: string) => number | undefined): Landing | undefined {
   const [carry, finish, start, curve] = ['flight.carry', 'flight.finish', 'flight.start', 'flight.curve'].map(

@@ -9,7 +9,7 @@ import { Head } from './number-table.tsx';
 import { pageOf, ScrolledTable } from './page.tsx';
 import type { Picture } from './picture.tsx';
 import { ProofRows } from './proof-rows.tsx';
-import { SmallMultiples } from './small-multiples.tsx';
+import { hasLandings, SmallMultiples } from './small-multiples.tsx';
 import { cssTheme as theme } from './theme.ts';
 import { Timeline } from './timeline.tsx';
 
@@ -75,16 +75,11 @@ function Club({ club, prefix }: { readonly club: ClubProgress; readonly prefix: 
           ))}
         </div>
       )}
-      {lessons.length > 0 && (
+      {hasLandings(lessons) && (
         <>
           <h3>Where the balls came down</h3>
           <figure>
-            <SmallMultiples
-              lessons={lessons}
-              goal={goals.find(({ quantity }) => quantity.id === 'flight.finish')}
-              name={`${prefix}-landings`}
-              theme={theme}
-            />
+            <SmallMultiples lessons={lessons} goals={goals} name={`${prefix}-landings`} theme={theme} />
           </figure>
         </>
       )}

@@ -1,29 +1,43 @@
 // Where the balls of each lesson came down, one small picture a lesson, all to one scale; says so where a lesson does not tell.
-import { scaleLinear } from 'd3-scale';
 import type { GoalSeries } from '../analysis/progress.ts';
 import type { Lesson } from '../analysis/lessons.ts';
 import { fixed } from './geometry.ts';
-import { landingsOf, type Landings } from './landings.ts';
+import { boxOf, cell, scalesFor, wantedAt, type LessonLandings, type Scales } from './landing-scales.ts';
+import { carryAlone, landingsOf, type Landings } from './landings.ts';
+import { counted } from '../measure/counted.ts';
 import { areaStyle, Frame, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
-const cell = { width: 150, height: 200, gap: 14 } as const;
 const edge = { left: 44, top: 28, bottom: 46 } as const;
 const mostInRow = 6;
 
 export interface SmallMultiplesProps {
   /** With a date, the oldest first. */
   readonly lessons: readonly Lesson[];
-  /** What a goal asks of the finish; undefined where none does. */
-  readonly goal: GoalSeries | undefined;
+  /** What goals ask, among other things of carry and finish. */
+  readonly goals: readonly GoalSeries[];
   readonly name: string;
   readonly theme: Theme;
 }
 
-export function SmallMultiples({ lessons, goal, name, theme }: SmallMultiplesProps): Picture {
-  const all = lessons.map((lesson) => ({ lesson, landings: landingsOf(lesson.analysis) }));
-  const known = all.flatMap(({ landings }) => landings ?? []);
-  const scales = scalesFor(known);
+/** Whether there is anything to draw. */
+export function hasLandings(lessons: readonly Lesson[]): boolean {
+  return lessons.some(
+    ({ analysis }) => landingsOf(analysis) !== undefined || carryAlone(analysis) !== undefined,
+  );
+}
+
+export function SmallMultiples({ lessons, goals, name, theme }: SmallMultiplesProps): Picture {
+  const all = lessons.map((lesson): LessonLandings => ({
+    lesson,
+    landings: landingsOf(lesson.analysis),
+    carry: carryAlone(lesson.analysis),
+    zone: {
+      carry: wantedAt(goals, 'flight.carry', lesson),
+      finish: wantedAt(goals, 'flight.finish', lesson),
+    },
+  }));
+  const scales = scalesFor(all);
   const columns = Math.max(1, Math.min(mostInRow, all.length));
   const rows = Math.max(1, Math.ceil(all.length / columns));
   const width = edge.left + columns * (cell.width + cell.gap);
@@ -31,21 +45,19 @@ export function SmallMultiples({ lessons, goal, name, theme }: SmallMultiplesPro
     <Frame
       name={name}
       title="Where the balls came down, lesson by lesson"
-      words={all.map(({ lesson, landings }) => wordsOf(lesson, landings)).join(' ')}
+      words={all.map(wordsOf).join(' ')}
       width={width}
       height={rows * (edge.top + cell.height + edge.bottom)}
       theme={theme}
     >
-      {all.map(({ lesson, landings }, i) => (
+      {all.map((one, i) => (
         <g
-          key={lesson.uri}
+          key={one.lesson.uri}
           transform={`translate(${edge.left + (i % columns) * (cell.width + cell.gap)} ${edge.top + Math.floor(i / columns) * (edge.top + cell.height + edge.bottom)})`}
-          data-day={lesson.date}
+          data-day={one.lesson.date}
         >
           <Cell
-            title={lesson.date ?? ''}
-            landings={landings}
-            wanted={goal?.points.find((point) => point.lesson === lesson)?.standing.wanted}
+            {...one}
             withLabels={i % columns === 0 ? 'yes' : 'no'}
             scales={scales}
             name={name}
@@ -57,65 +69,31 @@ export function SmallMultiples({ lessons, goal, name, theme }: SmallMultiplesPro
   );
 }
 
-interface Scales {
-  readonly across: ((value: number) => number) & { ticks: (count: number) => number[] };
-  readonly along: ((value: number) => number) & { ticks: (count: number) => number[] };
-  /** Of the picture for a metre, the same both ways. */
-  readonly unit: number;
-}
-
-function scalesFor(known: readonly Landings[]): Scales {
-  const edges = known.flatMap(({ places, ellipse }) => [
-    ...places,
-    { right: ellipse.right - ellipse.long, ahead: ellipse.ahead - ellipse.long },
-    { right: ellipse.right + ellipse.long, ahead: ellipse.ahead + ellipse.long },
-  ]);
-  const [rights, aheads] = [
-    [...edges.map(({ right }) => right), -2, 2],
-    known.length === 0 ? [0, 10] : edges.map(({ ahead }) => ahead),
-  ];
-  const [left, right] = [Math.min(...rights), Math.max(...rights)];
-  const [near, far] = [Math.min(...aheads) - 1, Math.max(...aheads) + 1];
-  const unit = Math.min(cell.width / (right - left), cell.height / (far - near));
-  const [middle, centre] = [(left + right) / 2, (near + far) / 2];
-  const [half, tall] = [cell.width / 2 / unit, cell.height / 2 / unit];
-  return {
-    across: scaleLinear([middle - half, middle + half], [0, cell.width]),
-    along: scaleLinear([centre - tall, centre + tall], [cell.height, 0]),
-    unit,
-  };
-}
-
 function Cell({
-  title,
+  lesson,
   landings,
-  wanted,
+  carry,
+  zone,
   withLabels,
   scales: { across, along, unit },
   name,
   theme,
-}: {
-  readonly title: string;
-  readonly landings: Landings | undefined;
-  readonly wanted: { readonly min: number; readonly max: number } | undefined;
+}: LessonLandings & {
   readonly withLabels: 'yes' | 'no';
   readonly scales: Scales;
   readonly name: string;
   readonly theme: Theme;
 }): Picture {
-  const within = (value: number): number => Math.max(0, Math.min(cell.width, across(value)));
   const line = across(0);
+  const wanted = boxOf(zone, across, along);
   return (
     <g>
       <text x={cell.width / 2} y="-10" text-anchor="middle" fill={theme.ink} font-weight="600" font-size="11">
-        {title}
+        {lesson.date ?? ''}
       </text>
-      {wanted && within(wanted.max) > within(wanted.min) && (
+      {wanted && (
         <rect
-          x={fixed(within(wanted.min))}
-          y="0"
-          width={fixed(within(wanted.max) - within(wanted.min))}
-          height={cell.height}
+          {...wanted}
           {...areaStyle('goal', name, theme)}
           stroke="none"
           fill-opacity="0.5"
@@ -141,12 +119,14 @@ function Cell({
           data-part="target-line"
         />
       )}
-      {landings === undefined ? (
-        <text x={cell.width / 2} y={cell.height / 2} text-anchor="middle" fill={theme.soft} font-size="11">
-          not known
-        </text>
-      ) : (
-        <Marks landings={landings} across={across} along={along} unit={unit} theme={theme} />
+      {landings && <Marks landings={landings} across={across} along={along} unit={unit} theme={theme} />}
+      {carry !== undefined && (
+        <path
+          d={`M 0 ${fixed(along(carry))} H ${cell.width}`}
+          stroke={theme.entered}
+          stroke-width="1.6"
+          data-part="carry"
+        />
       )}
       {sidesOf(across).map(({ value, text }) => (
         <g key={value}>
@@ -164,7 +144,7 @@ function Cell({
         </g>
       ))}
       <text x={cell.width / 2} y={cell.height + 31} text-anchor="middle" fill={theme.soft} font-size="10">
-        {countWords(landings)}
+        {countWords({ landings, carry })}
       </text>
     </g>
   );
@@ -207,33 +187,41 @@ function Marks({
 }
 
 /** So much room the words of a distance take to each side, and between two of them, in units of the picture. */
-const sideRoom = { edge: 27, between: 58 } as const;
+const sideRoom = { edge: 27, between: 58, target: 44 } as const;
 
-/** How far to the side, in words, as far out as there is room on either side. */
+/** The target line, and how far to the side, in words, as far out as there is room on either side. */
 function sidesOf(across: Scales['across']): readonly { readonly value: number; readonly text: string }[] {
   const ticks = across
     .ticks(6)
     .filter((value) => across(value) >= sideRoom.edge && across(value) <= cell.width - sideRoom.edge);
   const [left, right] = [ticks.find((value) => value < 0), ticks.findLast((value) => value > 0)];
-  return [
+  const sides = [
     ...(left === undefined || (right !== undefined && across(right) - across(left) < sideRoom.between)
       ? []
       : [{ value: left, text: `${-left} m left` }]),
     ...(right === undefined ? [] : [{ value: right, text: `${right} m right` }]),
   ];
+  const line = across(0);
+  const hasRoom =
+    line > 16 &&
+    line < cell.width - 16 &&
+    sides.every(({ value }) => Math.abs(across(value) - line) >= sideRoom.target);
+  return hasRoom ? [...sides, { value: 0, text: 'target' }] : sides;
 }
 
-function countWords(landings: Landings | undefined): string {
-  if (landings === undefined) return '';
-  return landings.places.length === 1 ? 'one flight' : `${landings.places.length} shots`;
+function countWords({ landings, carry }: Pick<LessonLandings, 'landings' | 'carry'>): string {
+  if (landings !== undefined)
+    return landings.places.length === 1 ? 'one flight' : counted(landings.places.length, 'shot');
+  return carry === undefined ? 'not known' : 'side not known';
 }
 
-function wordsOf({ date }: Lesson, landings: Landings | undefined): string {
+function wordsOf({ lesson: { date }, landings, carry }: LessonLandings): string {
+  if (carry !== undefined) return `${date}: ${carry.toFixed(0)} m, to which side is not known.`;
   if (landings === undefined) return `${date}: not known.`;
   const { ahead, right, long, short } = landings.ellipse;
   const side =
     Math.abs(right) < 0.05
       ? 'on the target line'
       : `${Math.abs(right).toFixed(1)} m ${right < 0 ? 'left' : 'right'}`;
-  return `${date}: ${countWords(landings)}, ${ahead.toFixed(0)} m ahead and ${side} in the middle, within ${long.toFixed(0)} m by ${short.toFixed(0)} m of it (95 %).`;
+  return `${date}: ${countWords({ landings, carry })}, ${ahead.toFixed(0)} m ahead and ${side} in the middle, within ${long.toFixed(0)} m by ${short.toFixed(0)} m of it (95 %).`;
 }

@@ -2,7 +2,7 @@
 import type { Card } from '../draw/handout/content.tsx';
 import type { Measured } from '../draw/handout/measured.tsx';
 import { printedPicture } from './picture.ts';
-import { heading, ink, line, width, type Block, type Setting } from './setting.ts';
+import { heading, ink, line, list, width, type Block, type Setting } from './setting.ts';
 
 const gutter = 10;
 
@@ -21,13 +21,8 @@ export function changes(set: Setting): readonly Block[] {
 function entries({ lines, picture, fuller }: Measured, set: Setting): readonly Block[] {
   const { points, content } = set;
   const { say } = content.speech;
-  const list = (title: string, texts: readonly string[], otherwise: string): Block => ({
-    stack: [
-      heading(title, set),
-      texts.length === 0
-        ? line(otherwise)
-        : { ul: texts.map((text) => line(text, { margin: [0, 0, 0, points(2)] })) },
-    ],
+  const listed = (title: string, texts: readonly string[], otherwise: string): Block => ({
+    stack: [heading(title, set), texts.length === 0 ? line(otherwise) : list(title, texts, set)],
     width: '*',
   });
   return [
@@ -36,8 +31,8 @@ function entries({ lines, picture, fuller }: Measured, set: Setting): readonly B
       : [{ ...printedPicture(picture), height: points(170), margin: [0, points(4), 0, 0] }]),
     {
       columns: [
-        list(say('measured'), lines, say('measuredNothing')),
-        ...(fuller.length === 0 ? [] : [list(say('fuller'), fuller, '')]),
+        listed(say('measured'), lines, say('measuredNothing')),
+        ...(fuller.length === 0 ? [] : [listed(say('fuller'), fuller, '')]),
       ],
       columnGap: 22,
     },

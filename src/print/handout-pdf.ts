@@ -75,7 +75,8 @@ function about({ date, language }: Handout, title: string, facts: readonly strin
   const day = new Date(`${date ?? '1970-01-01'}T12:00:00Z`);
   return {
     language,
-    // Structure came with PDF 1.3, and marks of what is none of it with 1.4.
+    // Structure came with PDF 1.3 (ISO 32000-1, 14.7), tagged PDF with 1.4 (14.8), the scope of a cell that heads others with 1.5
+    // (14.8.5.7); clause numbers from memory.
     version: '1.7',
     tagged: true,
     displayTitle: true,

@@ -7,7 +7,7 @@ import { printed } from './letters.ts';
 import { cardLayout, changes } from './handout-cards.ts';
 import { printedPicture } from './picture.ts';
 import type { Role } from 'pdfmake/js/Renderer.js';
-import { heading, ink, line, margin, width, type Block, type Setting } from './setting.ts';
+import { heading, ink, line, list, margin, partOf, width, type Block, type Setting } from './setting.ts';
 
 /** @param tableSize that of the second page's letters */
 export function handoutSheets(content: Content, size: number, tableSize: number): Block {
@@ -171,7 +171,7 @@ function lastRow(set: Setting): Block {
           heading(speech.say('measureNext'), set),
           measureNext.length === 0
             ? line(speech.say('measureNothing'))
-            : { ul: measureNext.map((text) => line(text, { margin: [0, 0, 0, points(2)] })) },
+            : list(speech.say('measureNext'), measureNext, set),
         ],
         width: '*',
       },
@@ -183,9 +183,23 @@ function lastRow(set: Setting): Block {
 
 function numbers({ title, columns, rows, rest }: Table, isFirst: boolean, set: Setting): Block {
   const { points } = set;
+  const cell = (row: number, column: number, text: string, style: Block): Block =>
+    partOf(
+      [
+        { type: 'Table', key: title },
+        { type: 'TR', key: `${title} ${row}` },
+        row === 0 || column === 0
+          ? { type: 'TH', key: `${title} ${row} ${column}`, scope: row === 0 ? 'Column' : 'Row' }
+          : { type: 'TD', key: `${title} ${row} ${column}` },
+      ],
+      text,
+      style,
+    );
   const body = [
-    columns.map((text) => line(text, { color: ink.soft })),
-    ...rows.map((cells) => columns.map((_, i) => line(cells[i] ?? '', i === 0 ? { bold: true } : {}))),
+    columns.map((text, i) => cell(0, i, text, { color: ink.soft })),
+    ...rows.map((cells, n) =>
+      columns.map((_, i) => cell(n + 1, i, cells[i] ?? '', i === 0 ? { bold: true } : {})),
+    ),
   ];
   return {
     ...(isFirst ? { pageBreak: 'before' } : {}),

@@ -22,13 +22,21 @@ declare module 'pdfmake/js/Renderer.js' {
   /** What a piece of text is, as an inline of pdfmake's description carries it. */
   export type Role = 'H1' | 'H2' | 'P' | 'Artifact';
 
+  /** A whole and the parts that it has: of a table its rows and cells, of a list its items. Lines of one key are one part. */
+  export interface Part {
+    readonly type: 'Table' | 'TR' | 'TH' | 'TD' | 'L' | 'LI' | 'LBody';
+    readonly key: string;
+    /** Of a cell that heads others. */
+    readonly scope?: 'Column' | 'Row';
+  }
+
   export interface Element {
     add(child: unknown): Element;
     end(): void;
   }
 
   export interface Tagged {
-    struct(type: string, options?: { readonly alt?: string }): Element;
+    struct(type: string, options?: { readonly alt?: string; readonly scope?: 'Column' | 'Row' }): Element;
     addStructure(element: Element): void;
     markContent(tag: 'Artifact'): void;
     markStructureContent(tag: string): unknown;
@@ -36,7 +44,11 @@ declare module 'pdfmake/js/Renderer.js' {
   }
 
   export interface Line {
-    readonly inlines: readonly { readonly text: string; readonly role?: Role }[];
+    readonly inlines: readonly {
+      readonly text: string;
+      readonly role?: Role;
+      readonly parts?: readonly Part[];
+    }[];
     readonly lastLineInParagraph?: boolean;
   }
 

@@ -4,7 +4,7 @@ import { widthOf } from '../draw/lettering.ts';
 import { themes } from '../draw/theme.ts';
 import { unbroken } from '../draw/unbroken.ts';
 import { printed } from './letters.ts';
-import type { Role } from 'pdfmake/js/Renderer.js';
+import type { Part, Role } from 'pdfmake/js/Renderer.js';
 
 /** A piece of pdfmake's description. */
 export type Block = Readonly<Record<string, unknown>>;
@@ -32,6 +32,25 @@ export function line(text: string, style: Block = {}): Block {
       ...(piece.isLong ? { wordBreak: 'break-all' } : {}),
     })),
     ...style,
+  };
+}
+
+/** Whose lines are a part of a table or a list for those who have the page read out. */
+export function partOf(parts: readonly Part[], text: string, style: Block = {}): Block {
+  // What is empty would be no line at all, and its cell missing in the row.
+  return { text: [line(text === '' ? '\u00a0' : text, { ...style, parts })] };
+}
+
+export function list(name: string, texts: readonly string[], { points }: Setting): Block {
+  const whole: Part = { type: 'L', key: name };
+  return {
+    ul: texts.map((text, i) => ({
+      ...partOf(
+        [whole, { type: 'LI', key: `${name} ${i}` }, { type: 'LBody', key: `${name} ${i} body` }],
+        text,
+      ),
+      margin: [0, 0, 0, points(2)],
+    })),
   };
 }
 

@@ -195,6 +195,8 @@ export interface StudentFile extends DocumentBase {
   readonly entries: ReadonlyMap<string, Entry>;
   readonly bag: ReadonlyMap<string, BagClub>;
   readonly goals: readonly Goal[];
+  /** Anything else, in the coach's words. */
+  readonly notes: string | undefined;
 }
 
 export interface TemplateWindow {

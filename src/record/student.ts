@@ -36,6 +36,7 @@ export function readStudent(tree: Tree, reader: Reader): StudentParts {
     entries,
     bag: readBag(valueAt(tree, 'bag'), reader),
     goals: readGoals(valueAt(tree, 'goals'), reader),
+    notes: wordsAt(tree, 'notes'),
   };
 }
 

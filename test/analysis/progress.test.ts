@@ -65,7 +65,7 @@ describe('the progress of a student', () => {
     );
     assert.match(
       goalPointWords(club!.goals[0]!, club!.goals[0]!.points[2]!),
-      /^1\.0 m right ± 1\.0 m, inside 2 m left\.\.2 m right: 84 %$/,
+      /^1\.0 m right ± 1\.0 m; inside 2 m left\.\.2 m right with 84 %$/,
     );
     assert.deepEqual(
       club!.held.map(({ lesson, plan, outcome }) => [lesson.date, plan.date, outcome.proofs[0]?.state]),
@@ -207,7 +207,7 @@ describe('the progress of a student', () => {
       ...three,
       'd.swing.yaml': recordOf('2026-07-01', 'delivery: { path: 1 deg right }\n'),
     });
-    const svg = svgOf(SmallMultiples({ lessons, goal: undefined, name: 'landings', theme: themes.light }));
+    const svg = svgOf(SmallMultiples({ lessons, goals: [], name: 'landings', theme: themes.light }));
     const place = (day: string): number =>
       numberAt(part(part(svg, `data-day="${day}"`), 'data-part="shot"'), 'cy');
     const [first, second, third] = ['2026-05-01', '2026-05-15', '2026-06-12'].map(place);
@@ -220,5 +220,62 @@ describe('the progress of a student', () => {
     assert.match(svg, /2026-07-01: not known\./);
     assert.match(svg, /data-part="side">\d+ m right</);
     assert.doesNotMatch(svg, /NaN|Infinity|undefined/);
+  });
+
+  it('draws where goals want the ball in carry and to the side, and a carry whose side nobody knows', async () => {
+    const lessons = await lessonsOf({
+      'a.swing.yaml': recordOf(
+        '2026-05-01',
+        'flight: { carry: 120 m by radar, finish: 4 m right by radar }\ngoals: [{ carry: 110..118 m, finish: 2 m left..8 m right }]\n',
+      ),
+      'b.swing.yaml': recordOf('2026-06-01', 'flight: { carry: 130 m by radar }\n'),
+    });
+    const [club] = progressOf(lessons, everything);
+    const svg = svgOf(SmallMultiples({ lessons, goals: club!.goals, name: 'landings', theme: themes.light }));
+    const [first, second] = ['2026-05-01', '2026-06-01'].map((day) => part(svg, `data-day="${day}"`));
+    const goal = part(first!, 'data-part="goal"');
+    const shot = part(first!, 'data-part="shot"');
+    // To one scale both ways: the ball is 2 m beyond the far edge and 6 m right of the left one.
+    const ahead = Math.sqrt(120 ** 2 - 4 ** 2);
+    const unit = (numberAt(shot, 'cx') - numberAt(goal, 'x')) / 6;
+    assert.ok(Math.abs((numberAt(goal, 'y') - numberAt(shot, 'cy')) / unit - (ahead - 118)) < 0.05);
+    assert.match(second!, /data-part="carry"/);
+    assert.match(second!, /side not known/);
+    assert.match(svg, /2026-06-01: 130 m, to which side is not known\./);
+  });
+
+  it('leaves out where the balls came down where nothing tells', async () => {
+    const lessons = await lessonsOf({
+      'a.swing.yaml': recordOf('2026-05-01', 'delivery: { path: 1 deg right }\n'),
+    });
+    assert.doesNotMatch(progressPage('Ines', progressOf(lessons, everything)), /Where the balls came down/);
+    assert.match(
+      progressPage('Ines', progressOf(await lessonsOf(three), everything)),
+      /Where the balls came down/,
+    );
+  });
+
+  it('writes days beside one another only where they have room', async () => {
+    const days = ['2025-01-10', '2026-01-12', '2026-01-20', '2026-02-01', '2026-02-03'];
+    const lessons = await lessonsOf(
+      Object.fromEntries(
+        days.map((day) => [`${day}.swing.yaml`, recordOf(day, 'delivery: { path: 1 deg right }\n')]),
+      ),
+    );
+    const [club] = progressOf(lessons, { club: undefined, quantities: ['delivery.path'] });
+    const page = progressPage('Ines', [club!]);
+    const words = [...page.matchAll(/<text x="([\d.]+)"[^>]*data-part="day">([^<]+)</g)].map(
+      ([, x, day]) => ({
+        x: Number(x),
+        half: day!.length * 3,
+      }),
+    );
+    const timeline = words.slice(
+      0,
+      words.findIndex(({ x }, i) => i > 0 && x < words[i - 1]!.x),
+    );
+    assert.ok(timeline.length >= 2);
+    for (const [i, { x, half }] of timeline.entries())
+      if (i > 0) assert.ok(x - half > timeline[i - 1]!.x + timeline[i - 1]!.half, JSON.stringify(timeline));
   });
 });

@@ -96,7 +96,7 @@ describe('a handout as PDF', function () {
     assert.match(Buffer.from(one.bytes).toString('latin1'), /\(D:20260514120000Z\)/);
   });
 
-  it('has a structure that can be read out: headings, paragraphs, pictures in words, in a language', async () => {
+  it('has a structure that can be read out: headings, paragraphs, lists, tables, pictures in words, in a language', async () => {
     for (const [language, title, seen, picture] of [
       ['en', 'What we saw', 'Hangs back (impact)', 'Stance width, address: now 47 cm'],
       ['de', 'Was wir gesehen haben', 'Hangs back (im Treffmoment)', 'Standbreite, beim Ansprechen: jetzt'],
@@ -105,6 +105,7 @@ describe('a handout as PDF', function () {
       const document = await getDocument({ data: Uint8Array.from(bytes), verbosity: 0 }).promise;
       const read: { role: string; text: string }[] = [];
       const seenOnPage: string[] = [];
+      const rows: string[][] = [];
       for (let n = 1; n <= document.numPages; n++) {
         const page = await document.getPage(n);
         const { items } = await page.getTextContent({ includeMarkedContent: true });
@@ -120,7 +121,11 @@ describe('a handout as PDF', function () {
         const walk = (node: StructNode): void => {
           const own = node.children.flatMap((child) => ('id' in child ? [texts.get(child.id) ?? ''] : []));
           if (node.role !== 'Root') read.push({ role: node.role, text: node.alt ?? own.join(' ') });
-          for (const child of node.children) if ('children' in child) walk(child);
+          const parts = node.children.filter((child): child is StructNode => 'children' in child);
+          if (node.role === 'TR') rows.push(parts.map(({ role }) => role));
+          if (node.role === 'Table') assert.ok(parts.every(({ role }) => role === 'TR'));
+          if (node.role === 'L') assert.ok(parts.length > 0 && parts.every(({ role }) => role === 'LI'));
+          for (const child of parts) walk(child);
         };
         walk(await page.getStructTree());
       }
@@ -144,6 +149,16 @@ describe('a handout as PDF', function () {
         JSON.stringify(read.filter(({ role }) => role === 'Figure')),
       );
       assert.ok(!read.some(({ role, text }) => role === 'P' && text.trim() === ''));
+      // Every row of a table has a cell for each of its columns, the empty ones too; the first one heads it.
+      const tables = read.filter(({ role }) => role === 'Table').length;
+      const heads = rows.filter((row): boolean => row.every((role) => role === 'TH'));
+      assert.ok(tables > 1 && heads.length === tables, `${tables} ${heads.length}`);
+      let columns = 0;
+      for (const row of rows) {
+        if (heads.includes(row)) columns = row.length;
+        else assert.deepEqual(row, ['TH', ...Array<string>(columns - 1).fill('TD')]);
+      }
+      assert.ok(read.some(({ role, text }) => role === 'LBody' && /70 %|70\u00a0%/.test(text)));
     }
   });
 
@@ -166,6 +181,17 @@ describe('a handout as PDF', function () {
       assert.ok(found.right <= 595.28 - 40 + 0.5, `text reaches ${found.right} points`);
       assert.equal(isWhole, false);
     }
+  });
+
+  it('keeps its page where a name has letters that are written from right to left, and tells that they are missing', async () => {
+    const files = {
+      ...lesson,
+      'ansa.student.yaml': 'student: 1\nname: \u05e0\u05d5\u05e2\u05d4 \u0644\u064a\u0644\u0649\n',
+    };
+    const { bytes, isWhole } = await handoutPdf(handoutOfFiles(files), 'student');
+    const found = await read(bytes);
+    assert.deepEqual([found.pages, isWhole], [1, false]);
+    assert.match(found.words, /What we saw/);
   });
 
   it('breaks a word that no column has room for, and keeps the picture beside it', async () => {

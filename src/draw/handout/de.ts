@@ -71,6 +71,8 @@ export const de: Texts = {
   fault: 'Fehler',
   verdict: 'Die Zahlen',
   evidence: 'Worauf sie beruhen',
+  notes: 'Notizen',
+  notesFrom: 'Aus',
   note: 'Notiz',
   supported: 'sprechen dafür',
   contradicted: 'sprechen dagegen',

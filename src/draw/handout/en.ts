@@ -71,6 +71,8 @@ export const en = {
   fault: 'Fault',
   verdict: 'The numbers',
   evidence: 'What they rest on',
+  notes: 'Notes',
+  notesFrom: 'From',
   note: 'Note',
   supported: 'speak for it',
   contradicted: 'speak against it',

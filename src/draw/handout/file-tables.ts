@@ -26,6 +26,7 @@ export function sectionsForFile(handout: Handout, speech: Speech): readonly Tabl
     outlookTable(handout, speech),
     measuredTable(handout, speech),
     nextTable(handout, speech),
+    notesTable(handout, speech),
   ].filter(({ rows }) => rows.length > 0);
 }
 
@@ -198,4 +199,11 @@ function nextTable({ next }: Handout, speech: Speech): Table {
     mostRows.next,
     speech,
   );
+}
+
+/** The coach's own words on the student, which no version for the student has. */
+function notesTable({ notes }: Handout, speech: Speech): Table {
+  const { say } = speech;
+  const rows = notes === undefined ? [] : [[say('gap.student'), shortened(notes, most.notes)]];
+  return table(say('notes'), [say('notesFrom'), say('note')], rows, 1, speech);
 }

@@ -113,6 +113,9 @@ function within([least, most]: readonly [number, number], size: number): number 
   return Math.min(most, Math.max(least, size));
 }
 
+/** As much room as so many letters has the box round each link of a chain: judgement. */
+const lettersOfBox = 22;
+
 /** But for the cautions. Cards stand side by side, so that each takes as much as the fullest. */
 function lettersOfSheet({
   title,
@@ -141,7 +144,7 @@ function lettersOfSheet({
   ]
     .concat(chains.flat(), measureNext, gaps, further, measured?.lines ?? [], measured?.fuller ?? [])
     .join('').length;
-  return rest + cards.length * Math.max(0, ...cardLetters);
+  return rest + lettersOfBox * chains.flat().length + cards.length * Math.max(0, ...cardLetters);
 }
 
 function Saw({

@@ -10,6 +10,7 @@ export const most = {
   feel: 170,
   drill: 150,
   note: 90,
+  notes: 400,
   proof: 110,
   faults: 3,
   misses: 5,

@@ -64,6 +64,7 @@ main footer { margin-top: 22px; }
   .top h1 { font-size: var(--headline); }
   .wish { margin-top: 7pt; }
   .flight svg { max-height: 170pt; }
+  .measured svg { max-height: 115pt; }
   .care, .wish, .saw li { break-inside: avoid; }
   .care { font-size: max(${leastOfCare}pt, 1em); }
   .care h2 { font-size: max(${leastOfCare}pt, 1.15rem); }

@@ -71,6 +71,17 @@ describe('a handout as a page', () => {
     assert.doesNotMatch(words, /twisted|stiff|Noted/);
   });
 
+  it('tells the file alone what the student’s file notes, but for what speaks of an injured part', () => {
+    const notes = 'notes: Plays on Tuesdays. The knee is better since spring.\n';
+    const files = { ...lesson, 'ansa.student.yaml': `${lesson['ansa.student.yaml']}${notes}` };
+    const words = (audience: 'student' | 'file', health: 'named' | 'left out'): string =>
+      wordsOf(handoutPage(handoutOfFiles(files, { health }), audience));
+    assert.match(words('file', 'left out'), /Notes .*the student’s file Plays on Tuesdays\./);
+    assert.doesNotMatch(words('file', 'left out'), /since spring/);
+    assert.match(words('file', 'named'), /Plays on Tuesdays\. The knee is better since spring\./);
+    assert.doesNotMatch(words('student', 'named'), /Tuesdays|since spring/);
+  });
+
   it('names the injuries that the changes load where that was asked for', () => {
     const words = wordsOf(handoutPage(handoutOfFiles(lesson, { health: 'named' }), 'student'));
     assert.match(words, /Noted, as asked for: lead knee \(twisted on ice\)\./);

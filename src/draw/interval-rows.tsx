@@ -215,7 +215,7 @@ function Beyond({
     <g>
       {reaches && (
         <path
-          d={`M ${fixed(x)} ${y} L ${fixed(at(mark.to!))} ${y}`}
+          d={`M ${fixed(x)} ${y} L ${fixed(at(mark.to))} ${y}`}
           {...lineStyle(mark.kind, theme)}
           stroke-width="1.4"
           data-part="reach"

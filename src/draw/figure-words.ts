@@ -6,7 +6,7 @@ import { mirroredNumber } from '../model/mirror.ts';
 import type { Value } from '../model/value.ts';
 import { isSeen, type Anchor, type StanceKey, type View } from '../physics/pose-anchors.ts';
 import type { Misfit } from '../physics/pose.ts';
-import type { PoseKey } from '../physics/pose-readings.ts';
+import { poseKeys, type PoseKey } from '../physics/pose-readings.ts';
 import type { Checkpoint } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { Place } from './geometry.ts';
@@ -24,10 +24,19 @@ const chief: Readonly<Record<View, readonly PoseKey[]>> = {
 };
 
 export function missingOf({ values, checkpoint }: Stand, view: View, registry: Registry): readonly string[] {
-  return chief[view].flatMap((key) => {
-    // At address the head is by definition as high as it was at address.
-    if (values.has(key) || (key === 'head_height' && checkpoint === 'address')) return [];
-    const title = registry.find(`checkpoints.${checkpoint}.${key}`)?.title;
+  // At address the head is by definition as high as it was at address.
+  const keys = chief[view].filter((key) => key !== 'head_height' || checkpoint !== 'address');
+  return titlesMissing(keys, values, checkpoint, registry);
+}
+
+function titlesMissing(
+  keys: readonly (PoseKey | StanceKey)[],
+  values: Stand['values'],
+  checkpoint: Checkpoint,
+  registry: Registry,
+): readonly string[] {
+  return keys.flatMap((key) => {
+    const title = values.has(key) ? undefined : registry.find(`checkpoints.${checkpoint}.${key}`)?.title;
     return title === undefined ? [] : [lowerFirst(title)];
   });
 }
@@ -49,16 +58,20 @@ export function labelOf(
 
 /** What the feet from above are hardly told without, at address alone. */
 export function missingOfStance({ values, checkpoint }: Stand, registry: Registry): readonly string[] {
-  if (checkpoint !== 'address') return [];
-  return (['stance_width', 'ball_position', 'lead_foot_flare', 'trail_foot_flare'] as const).flatMap(
-    (key) => {
-      const title = values.has(key) ? undefined : registry.find(`checkpoints.address.${key}`)?.title;
-      return title === undefined ? [] : [lowerFirst(title)];
-    },
-  );
+  return checkpoint === 'address' ? titlesMissing(stanceChief, values, checkpoint, registry) : [];
 }
 
-/** "Pelvis: 150.0 cm ahead could not be drawn, 61.2 cm ahead was." */
+const stanceChief: readonly StanceKey[] = [
+  'stance_width',
+  'ball_position',
+  'lead_foot_flare',
+  'trail_foot_flare',
+];
+
+/** Nobody measures a figure: where it stands is told to some 5 cm or 5°, and so is what was recorded beside it. */
+const roughly = { length: 0.05, angle: 0.09 };
+
+/** "Ball position drawn at its limit, 120 cm behind, not 200 cm behind", and of the body as near as it comes. */
 export function misfitWords(
   { pose, values, hand }: Stand,
   view: View,
@@ -68,8 +81,11 @@ export function misfitWords(
     const value = values.get(key);
     const quantity = value && registry.find(value.id);
     if (!value || !quantity || !isSeen(key, view)) return [];
-    const shown = showValue(quantity, mirroredNumber(value.id, drawn, { hand, registry }));
-    return [`${quantity.title} drawn at ${shown}, not ${showValue(quantity, value.value)}`];
+    const u = quantity.dimension === 'angle' ? roughly.angle : roughly.length;
+    const rough = (number: number): string => showValue(quantity, number, u).split(' ± ')[0]!;
+    const shown = rough(mirroredNumber(value.id, drawn, { hand, registry }));
+    const where = poseKeys.some((one) => one === key) ? 'as near as a body comes,' : 'at its limit,';
+    return [`${quantity.title} drawn ${where} ${shown}, not ${rough(value.value)}`];
   });
 }
 

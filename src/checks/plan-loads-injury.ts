@@ -1,10 +1,10 @@
 // The check that says which planned change, or the drills of the fault that it is for, loads a part of the body that is noted as injured.
 import { upperFirst } from '../measure/quote.ts';
 import { meets } from '../registry/body.ts';
+import { nameWithin } from './agreement.ts';
 import { cautionMessage, helpAgainst } from './caution-words.ts';
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
-import { placedTitle } from './proposal-words.ts';
 import type { Subject } from './subject.ts';
 
 const book = `faults: 1
@@ -70,7 +70,7 @@ export function cautionsOf(
   const { injuries, hand } = student.document;
   const told = new Set<string>();
   const changed = registry.find(id);
-  const change = changed && `the change of ${placedTitle(changed)}`;
+  const change = changed && `the change of ${nameWithin(changed)}`;
   return [...judgement.faults.values()].flatMap(({ uri, fault }) => {
     const isNamed = fault.changes.some(({ quantity }) => quantity?.id === id);
     if (!isNamed && !because.includes(fault.id.value)) return [];

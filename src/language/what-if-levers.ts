@@ -2,8 +2,8 @@
 import { reachesOf, type LeverWindow, type Reach } from '../analysis/lever-reach.ts';
 import type { Analysis } from '../analysis/result.ts';
 import type { WhatIf } from '../analysis/what-if.ts';
+import { nameWithin } from '../checks/agreement.ts';
 import { withClub } from '../checks/forecast-words.ts';
-import { placeWords } from '../checks/verdict-words.ts';
 import { standingNumber } from '../judgement/standing-number.ts';
 import { upperFirst } from '../measure/quote.ts';
 import { showSize, showValue, showWindow } from '../measure/show.ts';
@@ -60,7 +60,7 @@ export function leversIn(
     return [
       {
         id: quantity.id,
-        title: titleAt(quantity),
+        title: upperFirst(nameWithin(quantity)),
         group: upperFirst(quantity.checkpoint?.replaceAll('_', ' ') ?? quantity.section),
         unit,
         sides: [side(1), side(-1)],
@@ -72,11 +72,6 @@ export function leversIn(
       },
     ];
   });
-}
-
-/** "Shaft lean at impact". */
-export function titleAt({ title, checkpoint }: Quantity): string {
-  return `${title}${placeWords(checkpoint)}`;
 }
 
 export function unitOf({ shown, unit }: Quantity): string {

@@ -2,6 +2,7 @@
 import { leversOf, whatIfOf, type Setting, type WhatIf } from '../analysis/what-if.ts';
 import { goalsOf, mostChangesIn } from '../analysis/plan.ts';
 import type { Analysis } from '../analysis/result.ts';
+import { titleWithin } from '../checks/agreement.ts';
 import { cautionsOf } from '../checks/plan-loads-injury.ts';
 import { goalWords } from '../checks/forecast-words.ts';
 import { svgOf } from '../draw/picture.tsx';
@@ -10,7 +11,7 @@ import { cssTheme } from '../draw/theme.ts';
 import { leadsAway } from '../judgement/leads-away.ts';
 import { upperFirst } from '../measure/quote.ts';
 import { toSI } from '../measure/units.ts';
-import { leversIn, titleAt, unitOf, type Lever } from './what-if-levers.ts';
+import { leversIn, unitOf, type Lever } from './what-if-levers.ts';
 import { rowsOf, type WhatIfRow } from './what-if-rows.ts';
 
 export type { Lever, LeverBand } from './what-if-levers.ts';
@@ -75,10 +76,7 @@ export function whatIf(analysis: Analysis, moves: readonly Move[]): WhatIfAnswer
     cautions: [...new Set(found.made.flatMap(({ quantity }) => cautionsIn(analysis, quantity.id, [])))],
     rows: rowsOf(analysis, found),
     pictures: picturesOf(found),
-    without: found.prediction.without.map((id) => {
-      const quantity = registry.find(id);
-      return quantity === undefined ? id : titleAt(quantity);
-    }),
+    without: found.prediction.without.map((id) => upperFirst(titleWithin(id, registry))),
   };
 }
 

@@ -134,6 +134,7 @@ describe('the sheet', () => {
       await stage.webviewClick('button.main');
       await until(() => document.getText().includes('to: 0.5 deg right'));
       await shows(/Written into the plan\. Undo/);
+      await stage.screenshot('what-if-written');
       await stage.press('Control+z');
       await shows(/Taken back out of the plan/);
       assert.equal(document.getText(), planned);

@@ -203,14 +203,10 @@ function unique(spans: readonly Span[]): readonly Span[] {
 function rewrite(text: string, span: Span, name: string): { readonly span: Span; readonly text: string } {
   const [before, first] = [text.charAt(span.start - 1), text.charAt(span.start)];
   if (before === text.charAt(span.end) && (before === '"' || before === "'"))
-    return { span, text: before === '"' ? inDoubleQuotes(name) : name.replaceAll("'", "''") };
+    return { span, text: before === '"' ? JSON.stringify(name).slice(1, -1) : name.replaceAll("'", "''") };
   if (first === '"' || first === "'" || !isPlainWord(name, 'flow'))
-    return { span, text: `"${inDoubleQuotes(name)}"` };
+    return { span, text: JSON.stringify(name) };
   return { span, text: name };
-}
-
-function inDoubleQuotes(name: string): string {
-  return name.replace(/["\\]/g, '\\$&');
 }
 
 /** The same mentions as before, but for the new names: anything else would be damage. */

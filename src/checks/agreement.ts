@@ -35,6 +35,7 @@ export function titleWithin(id: string, registry: Registry): string {
   return quantity === undefined ? id : nameWithin(quantity);
 }
 
+/** "shaft lean at impact", "carry". */
 export function nameWithin({ title, checkpoint }: Quantity): string {
   const lowered = lowerFirst(title);
   return checkpoint === undefined ? lowered : `${lowered} at ${checkpoint.replaceAll('_', ' ')}`;

@@ -5,14 +5,9 @@ import { enough, nearOf } from '../judgement/nearness.ts';
 import type { ProposedChange } from '../judgement/proposal.ts';
 import { showValue, showWindow } from '../measure/show.ts';
 import type { Quantity } from '../registry/quantity.ts';
+import { nameWithin } from './agreement.ts';
 import type { Subject } from './subject.ts';
 import { percent, placeWords } from './verdict-words.ts';
-import { lowerFirst } from '../measure/quote.ts';
-
-/** "shaft lean at impact". */
-export function placedTitle({ title, checkpoint }: Quantity): string {
-  return `${lowerFirst(title)}${placeWords(checkpoint)}`;
-}
 
 /** A number that somebody is asked for, without the zeros that say nothing: "42 cm". */
 export function roundWords(quantity: Quantity, value: number): string {
@@ -23,12 +18,12 @@ export function roundWords(quantity: Quantity, value: number): string {
 export function changeWords(change: ProposedChange): string {
   const { quantity, from, to, because } = change;
   const start = from === undefined ? '' : ` from ${roundWords(quantity, from)}`;
-  return `${placedTitle(quantity)}${start} to ${roundWords(quantity, to)}, because of ${because.join(', ')}: ${whyWords(change)}`;
+  return `${nameWithin(quantity)}${start} to ${roundWords(quantity, to)}, because of ${because.join(', ')}: ${whyWords(change)}`;
 }
 
 /** Why it is proposed, by whose word, and for which goal. */
 export function whyWords({ against, unstated, serves: { wanted, how } }: ProposedChange): string {
-  const goal = placedTitle(wanted.quantity);
+  const goal = nameWithin(wanted.quantity);
   const end =
     how === 'brings' ? `brings ${goal} nearer its window` : `keeps ${goal} inside its window with the others`;
   if (against === undefined) return `the model says that it ${end}`;
@@ -72,7 +67,7 @@ export function nothingWords(goals: readonly GoalForecast[], unsure: readonly Qu
     return !isMet && nearOf(now, now).stands ? [tooWideWords(now)] : [];
   });
   if (unsure.length > 0) {
-    const names = unsure.map((quantity) => placedTitle(quantity)).join(', ');
+    const names = unsure.map(nameWithin).join(', ');
     reasons.push(`What is known of ${names} is too unsure for anybody to tell that a change was made.`);
   }
   return ['Nothing that the fault book or the model knows of helps.', ...reasons].join(' ');
@@ -95,7 +90,7 @@ export function leftOutWords(
       quantity === undefined || by === undefined || derivation?.values.has(quantity.id) === true
         ? []
         : [
-            `${placedTitle(quantity)} (${byWords ?? 'by'}, against ${fault.id.value}) starts from a number that this record does not have`,
+            `${nameWithin(quantity)} (${byWords ?? 'by'}, against ${fault.id.value}) starts from a number that this record does not have`,
           ],
     ),
   );

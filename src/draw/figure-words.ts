@@ -24,10 +24,19 @@ const chief: Readonly<Record<View, readonly PoseKey[]>> = {
 };
 
 export function missingOf({ values, checkpoint }: Stand, view: View, registry: Registry): readonly string[] {
-  return chief[view].flatMap((key) => {
-    // At address the head is by definition as high as it was at address.
-    if (values.has(key) || (key === 'head_height' && checkpoint === 'address')) return [];
-    const title = registry.find(`checkpoints.${checkpoint}.${key}`)?.title;
+  // At address the head is by definition as high as it was at address.
+  const keys = chief[view].filter((key) => key !== 'head_height' || checkpoint !== 'address');
+  return titlesMissing(keys, values, checkpoint, registry);
+}
+
+function titlesMissing(
+  keys: readonly (PoseKey | StanceKey)[],
+  values: Stand['values'],
+  checkpoint: Checkpoint,
+  registry: Registry,
+): readonly string[] {
+  return keys.flatMap((key) => {
+    const title = values.has(key) ? undefined : registry.find(`checkpoints.${checkpoint}.${key}`)?.title;
     return title === undefined ? [] : [lowerFirst(title)];
   });
 }
@@ -49,14 +58,15 @@ export function labelOf(
 
 /** What the feet from above are hardly told without, at address alone. */
 export function missingOfStance({ values, checkpoint }: Stand, registry: Registry): readonly string[] {
-  if (checkpoint !== 'address') return [];
-  return (['stance_width', 'ball_position', 'lead_foot_flare', 'trail_foot_flare'] as const).flatMap(
-    (key) => {
-      const title = values.has(key) ? undefined : registry.find(`checkpoints.address.${key}`)?.title;
-      return title === undefined ? [] : [lowerFirst(title)];
-    },
-  );
+  return checkpoint === 'address' ? titlesMissing(stanceChief, values, checkpoint, registry) : [];
 }
+
+const stanceChief: readonly StanceKey[] = [
+  'stance_width',
+  'ball_position',
+  'lead_foot_flare',
+  'trail_foot_flare',
+];
 
 /** "Pelvis: 150.0 cm ahead could not be drawn, 61.2 cm ahead was." */
 export function misfitWords(

@@ -11,7 +11,8 @@ import { linksBetween } from './causes.ts';
 import { exactnessOf, type Foreseer, type Made } from './foreseer.ts';
 import type { Standing } from './goal-standing.ts';
 import { predict } from './prediction.ts';
-import { proofAgainst, proofHalfWay } from './proposed-proof.ts';
+import { proofAgainst, proofOnTheWay } from './proposed-proof.ts';
+import { standsAt } from './standing-number.ts';
 import { heldIn, leastAhead, roomFor, type Room, type Windows } from './room.ts';
 import type { FaultVerdict } from './verdict.ts';
 
@@ -91,14 +92,13 @@ function againstFault(change: FaultChange, known: BookFault, search: Search): Ca
   const { account } = foreseer;
   const { quantity } = change;
   if (quantity === undefined) return undefined;
-  const from = account.derivation.values.get(quantity.id)?.value;
+  const from = standsAt(quantity.id, account);
   const asked = askedOf(change, quantity, from, foreseer);
   const aim = asked && heldIn(roomFor(quantity, account.situation, windows), from, asked);
   if (aim === undefined) return undefined;
   const to = roundedBy(quantity, aim, aim - (from ?? 0));
   if (from !== undefined && !isMeasurable(quantity, from, to, foreseer)) return undefined;
-  const proof =
-    proofAgainst(known, foreseer) ?? (from === undefined ? undefined : proofHalfWay(quantity, from, to));
+  const proof = proofAgainst(known, foreseer, { quantity, to }) ?? proofOnTheWay(quantity, to, account);
   if (proof === undefined) return undefined;
   const stage = Math.max(0, stages.indexOf(change.when ?? 'downswing'));
   const because = [known.fault.id.value];
@@ -170,7 +170,8 @@ function fromLevers(
       const moves = seen.map((effect) => share * (effect?.difference ?? 0));
       if (!servesOf(quantity, now, moves)) return [];
       if (isStrikeSpent(share * (low?.difference ?? 0), before, now, foreseer)) return [];
-      const proof = proofHalfWay(quantity, from, to);
+      const proof = proofOnTheWay(quantity, to, account);
+      if (proof === undefined) return [];
       const u = exactnessOf(quantity, from, to);
       const found = {
         quantity,
@@ -209,14 +210,10 @@ function isStrikeSpent(
 }
 
 /** Where nobody measured it, it lies as far ahead as the attack says: a club that moves level is at its lowest. */
-function lowPointBefore(
-  low: Effect,
-  attack: Effect | undefined,
-  { derivation }: Account,
-): number | undefined {
+function lowPointBefore(low: Effect, attack: Effect | undefined, account: Account): number | undefined {
   if (low.difference === null) return undefined;
   if (low.value !== null) return low.value - low.difference;
-  const now = derivation.values.get(attackId)?.value;
+  const now = standsAt(attackId, account);
   if (now === undefined || !attack?.difference) return undefined;
   return (now * low.difference) / attack.difference;
 }
@@ -234,7 +231,7 @@ interface Lever {
 function leversIn({ account, registry }: Foreseer, windows: Windows): readonly Lever[] {
   const measuredIn = (id: string): number | undefined => {
     const value = account.derivation.values.get(id);
-    return value === undefined || value.kind === 'expected' ? undefined : value.value;
+    return value === undefined || value.kind === 'expected' ? undefined : standsAt(id, account);
   };
   return levers.flatMap(([id, step, steps, stage]): Lever[] => {
     const quantity = registry.find(id);

@@ -23,6 +23,11 @@ export function startsFrom(id: string, account: Account): number | undefined {
   );
 }
 
+/** The same of what the record has a number of, whether it is known how sure that is or not. */
+export function standsAt(id: string, account: Account): number | undefined {
+  return startsFrom(id, account) ?? account.derivation.values.get(id)?.value;
+}
+
 /**
  * As `beliefOf`, but for the means of what nobody entered, and with what the fit says once it is led on to the whole swing, from
  * where predictions start.

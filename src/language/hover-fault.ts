@@ -15,7 +15,8 @@ import { claimLines } from './hover-claims.ts';
 import type { Remark } from './hover.ts';
 import { code, escapeMarkdown } from './markdown.ts';
 import { holds } from './places.ts';
-import { list, quantityName } from './words.ts';
+import { list } from './words.ts';
+import { nameWithin } from '../checks/agreement.ts';
 
 export function hoverOnFault(
   analysis: Analysis,
@@ -92,7 +93,7 @@ function causeLines({ fault }: BookFault, { links, contradicted, misses }: Judge
 
 /** "carry (1 m)": of an effect whose direction is not known. */
 export function effectWords({ effect, quantity, direction, sizeWords: size }: BelievedEffect): string {
-  const name = quantity === undefined ? code(effect.value) : quantityName(quantity);
+  const name = quantity === undefined ? code(effect.value) : nameWithin(quantity);
   const way =
     direction === undefined
       ? ''

@@ -12,7 +12,8 @@ import type { Analysis } from '../analysis/result.ts';
 import { effectsInShort, goalInShort, keptWords } from '../checks/forecast-words.ts';
 import { planEdits } from '../checks/plan-edits.ts';
 import { cautionsOf } from '../checks/plan-loads-injury.ts';
-import { nothingWords, placedTitle, roundWords, whyWords } from '../checks/proposal-words.ts';
+import { nameWithin } from '../checks/agreement.ts';
+import { nothingWords, roundWords, whyWords } from '../checks/proposal-words.ts';
 import { upperFirst } from '../measure/quote.ts';
 import { touches } from './places.ts';
 import type { Edit, TextRange } from './shapes.ts';
@@ -41,7 +42,7 @@ export function proposedChanges(analysis: Analysis, proposal: Proposal): readonl
     const effects = alone === undefined ? '' : effectsInShort(alone, wanted);
     return {
       id: quantity.id,
-      label: `${upperFirst(placedTitle(quantity))}: ${from === undefined ? '' : `${roundWords(quantity, from)} `}→ ${roundWords(quantity, to)}`,
+      label: `${upperFirst(nameWithin(quantity))}: ${from === undefined ? '' : `${roundWords(quantity, from)} `}→ ${roundWords(quantity, to)}`,
       description: `${stages[stage] ?? ''}, because of ${because.join(', ')}`,
       // A row is cut at its end: what can hurt comes first.
       detail: [

@@ -2,7 +2,7 @@
 import { lineTableOf, rangeOf } from '../analysis/positions.ts';
 import type { Analysis } from '../analysis/result.ts';
 import { blockEdits } from '../checks/block-edits.ts';
-import { proofHalfWay } from '../judgement/proposed-proof.ts';
+import { proofOnTheWay } from '../judgement/proposed-proof.ts';
 import { showValue } from '../measure/show.ts';
 import type { PlannedChange, SwingRecord } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
@@ -26,16 +26,15 @@ export function whatIfEdits(
   if (document.kind !== 'swing') return [];
   const wanted = settingsOf(analysis, moves).flatMap(({ id, to }): Wanted[] => {
     const quantity = subject.registry.find(id);
-    const now = account?.derivation.values.get(id)?.value;
     if (quantity === undefined) return [];
-    return [{ quantity, to, proof: now === undefined ? undefined : proofHalfWay(quantity, now, to) }];
+    return [{ quantity, to, proof: account && proofOnTheWay(quantity, to, account) }];
   });
   const planned = (one: Wanted): PlannedChange | undefined =>
     document.plan.find(({ change }) => change?.value === one.quantity.id);
   const edits = [
     ...wanted.flatMap((one) => {
       const before = planned(one);
-      return before === undefined ? [] : [changed(before, one, document)];
+      return before === undefined ? [] : changed(before, one, document, analysis);
     }),
     ...added(
       wanted.filter((one) => planned(one) === undefined),
@@ -49,14 +48,26 @@ export function whatIfEdits(
   return edits.map(({ span, text }) => ({ range: rangeOf(table, span), newText: text }));
 }
 
-/** The number alone; reasons and proof are the coach's. */
-function changed({ to, change, span }: PlannedChange, wanted: Wanted, { text }: SwingRecord): RewriteEdit {
+/** The number alone, and the proof where it was written for the number before: reasons and any other proof are the coach's. */
+function changed(
+  { to, change, span, proof }: PlannedChange,
+  wanted: Wanted,
+  { text }: SwingRecord,
+  { account }: Analysis,
+): readonly RewriteEdit[] {
   const number = showValue(wanted.quantity, wanted.to);
-  if (to !== undefined) return { span: to.span, text: number };
+  if (to !== undefined) {
+    const { target } = to;
+    const before =
+      target.kind === 'measure' && account && proofOnTheWay(wanted.quantity, target.value, account);
+    const isOurs = proof !== undefined && text.slice(proof.span.start, proof.span.end) === before;
+    const proved = isOurs && wanted.proof !== undefined ? [{ span: proof.span, text: wanted.proof }] : [];
+    return [{ span: to.span, text: number }, ...proved];
+  }
   const at = change?.span.end ?? span.end;
   const indent = indentOf(text, span.start);
   const lead = indent === undefined ? ', ' : `${newlineOf(text)}${indent}  `;
-  return { span: { start: at, end: at }, text: `${lead}to: ${number}` };
+  return [{ span: { start: at, end: at }, text: `${lead}to: ${number}` }];
 }
 
 function added(

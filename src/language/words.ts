@@ -1,23 +1,17 @@
 // Names of quantities and values as the reader meets them in hovers and hints; computes nothing.
+import { nameWithin } from '../checks/agreement.ts';
 import { showValue } from '../measure/show.ts';
 import { relationNamed } from '../model/own-model.ts';
 import type { Value } from '../model/value.ts';
 import type { Registry } from '../registry/registry.ts';
-import type { Quantity } from '../registry/quantity.ts';
 import { code } from './markdown.ts';
-import { lowerFirst } from '../measure/quote.ts';
 
 /** "shaft lean at impact", "carry"; an id that the registry does not hold stands as it is. */
 export function nameOf(id: string, registry: Registry): string {
   const relation = relationNamed(id);
   if (relation !== undefined) return `the relation ${code(relation)}`;
   const quantity = registry.find(id);
-  return quantity === undefined ? code(id) : quantityName(quantity);
-}
-
-export function quantityName({ title, checkpoint }: Quantity): string {
-  const name = lowerFirst(title);
-  return checkpoint === undefined ? name : `${name} at ${checkpoint.replaceAll('_', ' ')}`;
+  return quantity === undefined ? code(id) : nameWithin(quantity);
 }
 
 /** "a, b and c", cut after a few so that a hover stays short. */

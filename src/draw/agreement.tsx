@@ -10,15 +10,16 @@ import { othersSay } from '../model/others-say.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
 import { fixed, lineThrough } from './geometry.ts';
+import { EdgeArrow } from './off-scale.tsx';
 import { Lines, linesHeight } from './label.tsx';
 import { fitted, wrapped } from './lettering.ts';
 import { Frame, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
 const name = 'agreement';
-const width = 720;
-const column = { title: 14, number: 214, scale: 470, end: 700 } as const;
-const rowHeight = 34;
+const width = 540;
+const column = { title: 14, scale: 304, end: 520 } as const;
+const rowHeight = 54;
 const head = 54;
 /** As many as can be taken in at once. */
 const mostRows = 20;
@@ -62,7 +63,7 @@ export function Agreement({
     ...(unchecked === undefined
       ? []
       : [`${unchecked}; the others say too little to call that right or wrong`]),
-  ].flatMap((words) => wrapped(words, width - 40, 11, 2));
+  ].flatMap((words) => wrapped(words, width - 28, 11, 3));
   const bottom = head + shown.length * rowHeight;
   const words = [
     ...checked.map(
@@ -84,10 +85,7 @@ export function Agreement({
       {shown.length > 0 && (
         <>
           <text x={column.title} y="18" fill={theme.soft} font-size="11">
-            entry
-          </text>
-          <text x={column.number} y="18" fill={theme.soft} font-size="11">
-            entered, and what the others say
+            entry, as entered and as the others say
           </text>
           <text
             x={fixed((column.scale + column.end) / 2)}
@@ -117,7 +115,7 @@ export function Agreement({
                 stroke={tick === 0 ? theme.soft : theme.faint}
                 stroke-width={tick === 0 ? 1.1 : 0.8}
               />
-              <text x={fixed(x(tick))} y={head - 16} text-anchor="middle" fill={theme.soft} font-size="10">
+              <text x={fixed(x(tick))} y={head - 16} text-anchor="middle" fill={theme.soft} font-size="11">
                 {Math.abs(tick)}
               </text>
             </g>
@@ -163,17 +161,17 @@ function EntryRow({
     <g data-id={quantity.id}>
       <text
         x={column.title}
-        y={fixed(middle + 4)}
+        y={fixed(middle - 12)}
         fill={isOff ? theme.alert : theme.ink}
         font-weight={isOff ? 600 : 400}
       >
-        {fitted(title, column.number - column.title - 10, 12.6)}
+        {fitted(title, column.scale - column.title - 14, 12.6)}
       </text>
-      <text x={column.number} y={fixed(middle - 3)} fill={theme.ink} font-size="11">
-        {fitted(`${showValue(quantity, entry.value, entry.u)}${isOff ? ', does not fit' : ''}`, 244, 11)}
+      <text x={column.title} y={fixed(middle + 3)} fill={theme.ink} font-size="11">
+        {fitted(`${showValue(quantity, entry.value, entry.u)}${isOff ? ', does not fit' : ''}`, 270, 11)}
       </text>
-      <text x={column.number} y={fixed(middle + 11)} fill={theme.soft} font-size="11">
-        {fitted(impliedWords(entry, quantity), 244, 11)}
+      <text x={column.title} y={fixed(middle + 18)} fill={theme.soft} font-size="11">
+        {fitted(impliedWords(entry, quantity), 270, 11)}
       </text>
       <path
         d={lineThrough([
@@ -185,10 +183,7 @@ function EntryRow({
         data-apart={fixed(w)}
       />
       {isBeyond ? (
-        <path
-          d={`M ${fixed(at)} ${fixed(middle - 6)} l ${w > 0 ? 8 : -8} 6 l ${w > 0 ? -8 : 8} 6 Z`}
-          fill={colour}
-        />
+        <EdgeArrow at={{ x: at, y: middle }} way={w > 0 ? 'right' : 'left'} colour={colour} />
       ) : isOff ? (
         <path
           d={`M ${fixed(at - 5)} ${fixed(middle - 5)} l 10 10 M ${fixed(at - 5)} ${fixed(middle + 5)} l 10 -10`}

@@ -168,7 +168,7 @@ function placedIn(boxes: readonly Box[], arrows: readonly Arrow[]): Laid {
     graph.setEdge(
       from,
       to,
-      { width: words === '' ? 0 : Math.min(118, widthOf(words, 10)), height: 26, labelpos: 'c' },
+      { width: words === '' ? 0 : Math.min(118, widthOf(words, 11)), height: 26, labelpos: 'c' },
       String(i),
     );
   layout(graph);
@@ -188,7 +188,7 @@ function placedIn(boxes: readonly Box[], arrows: readonly Arrow[]): Laid {
 }
 
 function sizeOf({ lines, says }: Box): Size {
-  const wide = Math.max(...lines.map((line) => widthOf(line, 12)), widthOf(says, 10), 70);
+  const wide = Math.max(...lines.map((line) => widthOf(line, 12)), widthOf(says, 11), 70);
   return { width: wide + 24, height: 30 + 15 * lines.length };
 }
 
@@ -228,7 +228,7 @@ function Node({
         y={fixed(top + size.height - 9)}
         text-anchor="middle"
         fill={isDoubtful ? theme.alert : theme.soft}
-        font-size="10"
+        font-size="11"
       >
         {says}
       </text>
@@ -252,7 +252,7 @@ function Way({
     x: last.x - 8 * Math.cos(angle + turn),
     y: last.y - 8 * Math.sin(angle + turn),
   });
-  const told = wrapped(words, 118, 10, 2);
+  const told = wrapped(words, 118, 11, 2);
   return (
     <g>
       <path
@@ -269,7 +269,7 @@ function Way({
             at={{ x: middle.x, y: middle.y - 6 + (i - told.length + 1) * 12 }}
             text={line}
             anchor="middle"
-            size={10}
+
             theme={theme}
           />
         ))}

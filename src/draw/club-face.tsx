@@ -4,6 +4,7 @@ import type { Value } from '../model/value.ts';
 import { fixed, lineThrough, type Place } from './geometry.ts';
 import { kindOf } from './known.ts';
 import { Label } from './label.tsx';
+import { EdgeArrow, offScale, type Way } from './off-scale.tsx';
 import { lineStyle, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
@@ -75,20 +76,8 @@ export function ClubFace({
         stroke={theme.soft}
       />
       {(across ?? height) && <Spot across={across} height={height} at={at} theme={theme} />}
-      <Label
-        at={{ x: middle.x + toe * 68, y: middle.y + 54 }}
-        text="toe"
-        anchor="middle"
-        size={10}
-        theme={theme}
-      />
-      <Label
-        at={{ x: middle.x - toe * 68, y: middle.y + 54 }}
-        text="heel"
-        anchor="middle"
-        size={10}
-        theme={theme}
-      />
+      <Label at={{ x: middle.x + toe * 70, y: middle.y + 54 }} text="toe" anchor="middle" theme={theme} />
+      <Label at={{ x: middle.x - toe * 70, y: middle.y + 54 }} text="heel" anchor="middle" theme={theme} />
       <path
         d={lineThrough([
           { x: middle.x - 0.01 * scale, y: middle.y + 51 },
@@ -97,7 +86,7 @@ export function ClubFace({
         stroke={theme.soft}
         data-part="face-scale"
       />
-      <Label at={{ x: middle.x, y: middle.y + 64 }} text="2 cm" anchor="middle" size={10} theme={theme} />
+      <Label at={{ x: middle.x, y: middle.y + 64 }} text="2 cm" anchor="middle" theme={theme} />
     </g>
   );
 }
@@ -119,6 +108,20 @@ function Grooves({
   );
 }
 
+/** From the middle of the face, m: half a face beyond the edge there is no face any more. */
+const farthest = { toward: 0.05, up: 0.028 };
+
+function within(value: number, most: number): number {
+  return Math.max(-most, Math.min(most, value));
+}
+
+/** The way in which it lies farthest off, in shares of what is drawn; undefined where it lies on the face or near it. */
+function wayOff(toward: number, up: number, isToeRight: boolean): Way | undefined {
+  if (Math.max(Math.abs(toward), Math.abs(up)) <= 1) return undefined;
+  if (Math.abs(up) > Math.abs(toward)) return up > 0 ? 'up' : 'down';
+  return toward > 0 === isToeRight ? 'right' : 'left';
+}
+
 /** A cross where the middle of the ball's mark is, and how sure that is: one standard uncertainty each way. */
 function Spot({
   across,
@@ -134,9 +137,24 @@ function Spot({
   const kind = [across, height].some((value) => value && kindOf(value) === 'entered')
     ? 'entered'
     : 'expected';
-  // Half a face beyond the edge there is no face any more.
-  const held = (value: number): number => Math.max(-0.06, Math.min(0.06, value));
-  const { x, y } = at(held(across?.value ?? 0), Math.max(-0.036, Math.min(0.036, height?.value ?? 0)));
+  const [toward, up] = [across?.value ?? 0, height?.value ?? 0];
+  const { x, y } = at(within(toward, farthest.toward), within(up, farthest.up));
+  const way = wayOff(toward / farthest.toward, up / farthest.up, at(1, 0).x > at(0, 0).x);
+  if (way !== undefined) {
+    return (
+      <g data-id={(across ?? height)?.id}>
+        <EdgeArrow at={{ x, y }} way={way} colour={theme[kind]} />
+        <Label
+          at={{ x: at(0, 0).x, y: at(0, 0).y + 4 }}
+          text={`struck spot ${offScale}`}
+          anchor="middle"
+          tone="ink"
+          isBoxed
+          theme={theme}
+        />
+      </g>
+    );
+  }
   if (across === undefined || height === undefined) {
     // Of one number alone a line is known and no spot.
     const d = across

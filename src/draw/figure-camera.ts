@@ -12,6 +12,9 @@ export interface Lens {
   readonly hand: 'left' | 'right';
 }
 
+/** Units of the picture for one stature: whoever stands there is as tall on every picture. */
+export const unitsForStature = 280;
+
 /** Face-on looks across the target line at the player, down the line along it toward the target. */
 export function cameraOf(view: View, { origin, scale, hand }: Lens): Camera {
   const sign = hand === 'left' ? -1 : 1;

@@ -6,11 +6,12 @@ import { ruleBall } from '../physics/ball.ts';
 import { vector } from '../physics/vector.ts';
 import type { Checkpoint } from '../registry/quantity.ts';
 import { depthOfFeet, FeetFromAbove, planOf, type Plan } from './feet-from-above.tsx';
-import { cameraOf } from './figure-camera.ts';
+import { cameraOf, unitsForStature } from './figure-camera.ts';
+import { fieldOf } from './figure-field.ts';
 import { marksOf } from './figure-marks.ts';
 import { standOf, type Stand } from './figure-pose.ts';
 import { Figure } from './figure.tsx';
-import { Footer, Ground, Marks, ScaleBar, TrunkLine, unitsForStature, wrapped } from './figure-scene.tsx';
+import { edgeOf, Footer, footerOf, Ground, Marks, ScaleBar, TrunkLine } from './figure-scene.tsx';
 import { FigureWindows, windowsAt } from './figure-windows.tsx';
 import {
   checkpointTitle,
@@ -25,14 +26,12 @@ import {
 } from './figure-words.ts';
 import { fixed, lineThrough, type Place } from './geometry.ts';
 import { kindOf, valueOf } from './known.ts';
-import { LabelColumn, labelsHeight } from './label-column.tsx';
+import { LabelColumn, labelsHeight, labelsWidth } from './label-column.tsx';
+import { widthOf } from './lettering.ts';
 import { Frame, lineStyle, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
-const field = { width: 476, ground: 392 };
-const column = { x: field.width + 14, width: 220, top: 14 };
-/** Across the field from the side away from the target to the ball, since clubs reach farther back than through. */
-const ballShare = 0.53;
+const top = 14;
 
 export function FigureFaceOn({
   analysis,
@@ -50,14 +49,18 @@ export function FigureFaceOn({
   const stand = standOf(analysis, checkpoint);
   const scale = unitsForStature / stand.stature;
   const sign = stand.hand === 'left' ? -1 : 1;
-  const origin = { x: field.width * (sign === 1 ? ballShare : 1 - ballShare), y: field.ground };
+  const field = fieldOf(analysis, 'face_on', checkpoint);
+  const { origin } = field;
+  const column = { x: field.width + 14, width: labelsWidth, top };
+  const width = column.x + column.width;
   const camera = cameraOf('face_on', { origin, scale, hand: stand.hand });
   const floor = field.ground + 30 + depthOfFeet(stand) * scale;
   const plan = planOf(stand, { origin: { x: origin.x, y: floor }, scale });
   const windows = windowsAt(analysis, checkpoint);
   const pressure = valueOf(analysis, `checkpoints.${checkpoint}.lead_pressure`);
+  const stance = checkpoint === 'address' ? stand.values.get('stance_direction') : undefined;
   const marks = marksOf(stand, 'face_on');
-  const placeOf = new Map<string, Place>(marks.map(({ key, at }) => [key, camera.see(at)]));
+  const placeOf = new Map<string, Place>(marks.map(({ key, at }) => [key, edgeOf(camera.see(at), field)]));
   const seen = seenValues(stand, 'face_on').filter(([key]) => checkpoint === 'address' || placeOf.has(key));
   const shown = new Set([...seen.map(([, { id }]) => id), ...(pressure ? [pressure.id] : [])]);
   const labels = [
@@ -65,6 +68,7 @@ export function FigureFaceOn({
       labelOf(value, placeOf.get(key) ?? placeOnPlan(key, stand, plan), windows.get(key), registry),
     ),
     ...(pressure ? [labelOf(pressure, soleMiddle(stand, plan), windows.get('lead_pressure'), registry)] : []),
+    ...(stance ? [labelOf(stance, toesMiddle(stand, plan), windows.get('stance_direction'), registry)] : []),
     ...placelessValues(analysis, stand, shown).map((value) =>
       labelOf(value, undefined, windows.get(value.id.split('.').at(-1)!), registry),
     ),
@@ -75,11 +79,14 @@ export function FigureFaceOn({
     ...(pressure ? [] : ['pressure in the lead foot']),
   ];
   const misfits = misfitWords(stand, 'face_on', analysis);
-  const lines = [
-    ...misfits.map((misfit) => `${misfit}.`),
-    ...(missing.length > 0 ? wrapped(`Not known: ${missing.join(', ')}.`, 100) : []),
-    ...(stand.supposed.length > 0 ? [`${drawnAs(stand.supposed)}.`] : []),
-  ];
+  const footer = footerOf(
+    [
+      ...misfits,
+      ...(missing.length > 0 ? [`Not known: ${missing.join(', ')}`] : []),
+      ...(stand.supposed.length > 0 ? [drawnAs(stand.supposed)] : []),
+    ],
+    width - 24,
+  );
   const bottom = Math.max(floor + 26, column.top + labelsHeight(labels));
   const title = checkpointTitle(checkpoint);
   const trunk = stand.values.get('spine_tilt');
@@ -88,25 +95,29 @@ export function FigureFaceOn({
       name={name}
       title={`${title}, face-on`}
       words={figureWords(labels, missing, misfits, stand)}
-      width={column.x + column.width}
-      height={bottom + 30 + 15 * lines.length}
+      width={width}
+      height={bottom + 14 + footer.height}
       theme={theme}
     >
-      <text x="12" y="20" fill={theme.ink} font-size="13">
+      <text x="12" y="20" fill={theme.ink} font-size="14">
         {title}
       </text>
       <text
-        x={sign === 1 ? field.width - 20 : 12}
+        x={sign === 1 ? field.width - 16 : 12}
         y={sign === 1 ? 20 : 38}
         text-anchor={sign === 1 ? 'end' : 'start'}
         fill={theme.soft}
-        font-size="11"
+        font-size="12"
       >
         {sign === 1 ? 'target →' : '← target'}
       </text>
       <LabelColumn labels={labels} x={column.x} top={column.top} bottom={bottom} theme={theme} />
-      <HeelLine {...{ stand, plan, theme }} top={field.ground - 0.9 * unitsForStature} />
-      <Ground y={field.ground} from={8} to={field.width - 28} theme={theme} />
+      <HeelLine
+        {...{ stand, plan, theme }}
+        width={field.width}
+        top={Math.max(30, field.ground - 0.9 * unitsForStature)}
+      />
+      <Ground y={field.ground} from={8} to={field.width - 16} theme={theme} />
       <Figure {...{ stand, camera, theme }} view="face_on" />
       <FigureWindows {...{ windows, stand, camera, theme }} view="face_on" picture={name} />
       {trunk && <TrunkLine {...{ stand, camera, theme }} value={trunk} />}
@@ -119,20 +130,20 @@ export function FigureFaceOn({
         stroke-width="1.4"
         data-part="ball"
       />
-      <Marks {...{ marks, stand, camera, theme }} />
+      <Marks {...{ marks, stand, camera, theme }} field={field} />
       <FeetFromAbove
         {...{ stand, plan, pressure, theme }}
         pressureWindow={windows.get('lead_pressure')}
         picture={name}
       />
       {checkpoint === 'address' && <StanceWidth {...{ stand, plan, theme }} />}
-      <text x="12" y={field.ground + 46} fill={theme.soft} font-size="10">
-        below: from above
+      <text x="12" y={fixed(floor - 6)} fill={theme.soft} font-size="11">
+        from above
       </text>
       <ScaleBar at={{ x: 12, y: field.ground + 26 }} scale={scale} theme={theme} />
       <Footer
         anchors={['entered', 'expected', 'guessed']}
-        lines={lines}
+        lines={footer.lines}
         x={12}
         y={bottom + 14}
         theme={theme}
@@ -145,20 +156,26 @@ export function FigureFaceOn({
 function HeelLine({
   stand: { pose, values },
   plan,
-  top,
+  top: from,
+  width,
   theme,
 }: {
   readonly stand: Stand;
   readonly plan: Plan;
   readonly top: number;
+  /** Of the field, in which its name stays. */
+  readonly width: number;
   readonly theme: Theme;
 }): Picture {
   const at = plan.see(vector(pose.footing.leadHeelX - 0.033, 0, 0));
+  const text = 'inside of the lead heel';
+  const half = widthOf(text, 11) / 2;
+  const x = Math.max(half + 4, Math.min(width - half - 4, at.x));
   return (
     <g data-id={values.get('ball_position')?.id} data-part="heel-line">
-      <path d={lineThrough([{ x: at.x, y: top }, at])} {...lineStyle('rule', theme)} stroke-opacity="0.8" />
-      <text x={fixed(at.x)} y={fixed(at.y + 16)} text-anchor="middle" fill={theme.soft} font-size="10">
-        inside of the lead heel
+      <path d={lineThrough([{ x: at.x, y: from }, at])} {...lineStyle('rule', theme)} stroke-opacity="0.8" />
+      <text x={fixed(x)} y={fixed(at.y + 18)} text-anchor="middle" fill={theme.soft} font-size="11">
+        {text}
       </text>
     </g>
   );
@@ -206,6 +223,12 @@ function placeOnPlan(key: PoseKey | StanceKey, stand: Stand, plan: Plan): Place 
   if (key === 'trail_foot_flare') return plan.see(joints.trailToe);
   if (key === 'ball_position') return plan.see(vector(0, 0, 0));
   return undefined;
+}
+
+/** Between the tips of both feet, which turn with the stance. */
+function toesMiddle({ pose }: Stand, plan: Plan): Place {
+  const { leadToe, trailToe } = pose.skeleton.joints;
+  return plan.see(vector((leadToe.x + trailToe.x) / 2, (leadToe.y + trailToe.y) / 2, 0));
 }
 
 function soleMiddle({ pose }: Stand, plan: Plan): Place {

@@ -58,9 +58,6 @@ export function marksOf({ pose, values, hand }: Stand, view: View): readonly Mar
   });
 }
 
-/** Farther than this from the ball nothing is drawn, m. */
-const farthest = 1.5;
-
 function recorded(
   key: PoseKey | StanceKey,
   kind: MarkKind,
@@ -68,11 +65,10 @@ function recorded(
   joint: Vector,
   { pose, hand }: Pick<Stand, 'pose' | 'hand'>,
 ): Vector {
-  const held = Math.min(farthest, Math.max(-farthest, value));
   const side = hand === 'left' ? -1 : 1;
-  if (kind === 'depth') return vector(joint.x, side * (pose.at.toeLine + held), joint.z);
-  if (kind === 'height') return vector(joint.x, joint.y, pose.earAtAddress + held);
-  return vector(key === 'lead_knee' ? pose.skeleton.joints.leadAnkle.x + held : held, joint.y, joint.z);
+  if (kind === 'depth') return vector(joint.x, side * (pose.at.toeLine + value), joint.z);
+  if (kind === 'height') return vector(joint.x, joint.y, pose.earAtAddress + value);
+  return vector(key === 'lead_knee' ? pose.skeleton.joints.leadAnkle.x + value : value, joint.y, joint.z);
 }
 
 function between(a: Vector, b: Vector): Vector {

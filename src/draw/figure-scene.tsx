@@ -2,17 +2,18 @@
 import type { Value } from '../model/value.ts';
 import type { Anchor } from '../physics/pose-anchors.ts';
 import { vector } from '../physics/vector.ts';
+import type { Field } from './figure-field.ts';
 import type { Mark } from './figure-marks.ts';
 import type { Stand } from './figure-pose.ts';
 import type { Camera } from './figure-shape.ts';
 import { anchorWords } from './figure-words.ts';
 import { fixed, lineThrough, type Place } from './geometry.ts';
 import { kindOf } from './known.ts';
+import { Label } from './label.tsx';
+import { wrapped } from './lettering.ts';
+import { EdgeArrow, offScale, type Way } from './off-scale.tsx';
 import { lineStyle, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
-
-/** Units of the picture for one stature: whoever stands there is as tall on every picture. */
-export const unitsForStature = 280;
 
 export function Ground({
   y,
@@ -46,7 +47,7 @@ export function ScaleBar({
         stroke={theme.soft}
         data-part="scale"
       />
-      <text x={fixed(x + 0.1 * scale)} y={y - 5} text-anchor="middle" fill={theme.soft} font-size="10">
+      <text x={fixed(x + 0.1 * scale)} y={y - 5} text-anchor="middle" fill={theme.soft} font-size="11">
         20 cm
       </text>
     </g>
@@ -58,36 +59,75 @@ export function Marks({
   marks,
   stand,
   camera,
+  field,
   theme,
 }: {
   readonly marks: readonly Mark[];
   readonly stand: Stand;
   readonly camera: Camera;
+  /** Beyond which an arrow stands for a mark. */
+  readonly field: Field;
   readonly theme: Theme;
 }): Picture {
   return (
     <g data-part="marks">
       {marks.map((mark) => {
         const value = stand.values.get(mark.key);
-        return value && <OneMark key={mark.key} {...{ mark, value, camera, theme }} />;
+        return value && <OneMark key={mark.key} {...{ mark, value, camera, field, theme }} />;
       })}
     </g>
   );
+}
+
+/** So far inside of the edges of a field marks end and arrows begin. */
+const edgeRoom = 10;
+
+/** Where a mark stands, or the arrow for one that would lie outside of the field. */
+export function edgeOf({ x, y }: Place, { width, ground }: Field): Place {
+  return {
+    x: Math.max(edgeRoom, Math.min(width - edgeRoom, x)),
+    y: Math.max(3 * edgeRoom, Math.min(ground + edgeRoom, y)),
+  };
+}
+
+/** Undefined of what lies inside. */
+function wayOut({ x, y }: Place, edge: Place): Way | undefined {
+  if (x !== edge.x) return x > edge.x ? 'right' : 'left';
+  if (y !== edge.y) return y > edge.y ? 'down' : 'up';
+  return undefined;
 }
 
 function OneMark({
   mark: { kind, at },
   value,
   camera,
+  field,
   theme,
 }: {
   readonly mark: Mark;
   readonly value: Value;
   readonly camera: Camera;
+  readonly field: Field;
   readonly theme: Theme;
 }): Picture {
   const place = camera.see(at);
   const sure = kindOf(value);
+  const edge = edgeOf(place, field);
+  const way = wayOut(place, edge);
+  if (way !== undefined) {
+    const isRight = edge.x > field.width / 2;
+    return (
+      <g data-id={value.id}>
+        <EdgeArrow at={edge} way={way} colour={theme[sure]} />
+        <Label
+          at={{ x: edge.x + (isRight ? 8 : -8), y: edge.y - 10 }}
+          text={offScale}
+          anchor={isRight ? 'end' : 'start'}
+          theme={theme}
+        />
+      </g>
+    );
+  }
   const [x, y] = [fixed(place.x), fixed(place.y)];
   const spread = kind === 'angle' ? 0 : Math.min(1, value.u ?? 0) * Math.abs(camera.turn(vector(0, 0, 1)).y);
   const ends =
@@ -151,6 +191,17 @@ export function TrunkLine({
   );
 }
 
+const lineHeight = 16;
+
+/** The lines below a figure, broken to its width, and how high they are with the key above them. */
+export function footerOf(
+  words: readonly string[],
+  width: number,
+): { readonly lines: readonly string[]; readonly height: number } {
+  const lines = words.flatMap((one) => wrapped(`${one}.`, width, 12, 6));
+  return { lines, height: 16 + lineHeight * lines.length };
+}
+
 /** How the lines are to be read, and beside it what is missing. */
 export function Footer({
   anchors,
@@ -168,30 +219,18 @@ export function Footer({
   return (
     <g data-part="footer">
       {anchors.map((anchor, i) => (
-        <g key={anchor} transform={`translate(${x + i * 110} ${y})`}>
+        <g key={anchor} transform={`translate(${x + i * 104} ${y})`}>
           <path d="M 0 -4 L 26 -4" {...lineStyle(anchor, theme)} stroke-width="1.6" />
-          <text x="32" y="0" fill={theme.soft} font-size="11">
+          <text x="32" y="0" fill={theme.soft} font-size="12">
             {anchorWords[anchor]}
           </text>
         </g>
       ))}
       {lines.map((line, i) => (
-        <text key={line} x={x} y={y + 18 + 15 * i} fill={theme.soft} font-size="11">
+        <text key={line} x={x} y={fixed(y + 18 + lineHeight * i)} fill={theme.soft} font-size="12">
           {line}
         </text>
       ))}
     </g>
   );
-}
-
-/** Words in lines of at most so many letters. */
-export function wrapped(text: string, letters: number): readonly string[] {
-  const lines: string[] = [];
-  for (const word of text.split(' ')) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + word.length < letters)
-      lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines;
 }

@@ -6,7 +6,7 @@ import { mirroredNumber } from '../model/mirror.ts';
 import type { Value } from '../model/value.ts';
 import { isSeen, type Anchor, type StanceKey, type View } from '../physics/pose-anchors.ts';
 import type { Misfit } from '../physics/pose.ts';
-import type { PoseKey } from '../physics/pose-readings.ts';
+import { poseKeys, type PoseKey } from '../physics/pose-readings.ts';
 import type { Checkpoint } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { Place } from './geometry.ts';
@@ -68,7 +68,10 @@ const stanceChief: readonly StanceKey[] = [
   'trail_foot_flare',
 ];
 
-/** "Pelvis: 150.0 cm ahead could not be drawn, 61.2 cm ahead was." */
+/** Nobody measures a figure: where it stands is told to some 5 cm or 5°, and so is what was recorded beside it. */
+const roughly = { length: 0.05, angle: 0.09 };
+
+/** "Ball position drawn at its limit, 120 cm behind, not 200 cm behind", and of the body as near as it comes. */
 export function misfitWords(
   { pose, values, hand }: Stand,
   view: View,
@@ -78,8 +81,11 @@ export function misfitWords(
     const value = values.get(key);
     const quantity = value && registry.find(value.id);
     if (!value || !quantity || !isSeen(key, view)) return [];
-    const shown = showValue(quantity, mirroredNumber(value.id, drawn, { hand, registry }));
-    return [`${quantity.title} drawn at ${shown}, not ${showValue(quantity, value.value)}`];
+    const u = quantity.dimension === 'angle' ? roughly.angle : roughly.length;
+    const rough = (number: number): string => showValue(quantity, number, u).split(' ± ')[0]!;
+    const shown = rough(mirroredNumber(value.id, drawn, { hand, registry }));
+    const where = poseKeys.some((one) => one === key) ? 'as near as a body comes,' : 'at its limit,';
+    return [`${quantity.title} drawn ${where} ${shown}, not ${rough(value.value)}`];
   });
 }
 

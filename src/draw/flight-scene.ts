@@ -14,7 +14,7 @@ import { landingsOf, type Ellipse } from '../model/shots.ts';
 import type { Value } from '../model/value.ts';
 import type { Interval } from '../model/windows.ts';
 import type { Quantity } from '../registry/quantity.ts';
-import { valueOf } from './known.ts';
+import { sayingOf, valueOf } from './known.ts';
 import { lowerFirst } from '../measure/quote.ts';
 import { isOutside } from '../registry/registry.ts';
 
@@ -183,6 +183,11 @@ function leftOf(analysis: Analysis, shots: readonly Spot[]): readonly string[] {
       return quantity === undefined ? [] : [beyond(quantity, showValue(quantity, value))];
     }),
     ...(aside ? ['finish, which is farther aside than the ball flies'] : []),
+    ...(carry === undefined && finish?.kind === 'entered'
+      ? [
+          `${lowerFirst(sayingOf(finish, registry).name)} ${sayingOf(finish, registry).number}, without a carry that it could be drawn at`,
+        ]
+      : []),
     ...(far === 0 ? [] : [`${counted(far, 'shot')} farther than a ball flies`]),
   ];
 }

@@ -2,6 +2,8 @@
 import { scaleLinear } from 'd3-scale';
 import { fixed } from './geometry.ts';
 import { fitted, widthOf } from './lettering.ts';
+import { Label } from './label.tsx';
+import { EdgeArrow, offScale } from './off-scale.tsx';
 import { areaStyle, lineStyle, type Hatched, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
@@ -79,7 +81,7 @@ export function IntervalRows({
           y="10"
           text-anchor={positive === 'rightward' ? 'start' : 'end'}
           fill={theme.soft}
-          font-size="10"
+          font-size="11"
         >
           {positive === 'rightward' ? `← ${ends[0]}` : `${ends[0]} →`}
         </text>
@@ -90,7 +92,7 @@ export function IntervalRows({
           y="10"
           text-anchor={positive === 'rightward' ? 'end' : 'start'}
           fill={theme.soft}
-          font-size="10"
+          font-size="11"
         >
           {positive === 'rightward' ? `${ends[1]} →` : `← ${ends[1]}`}
         </text>
@@ -102,7 +104,7 @@ export function IntervalRows({
             stroke={value === 0 ? theme.soft : theme.faint}
             stroke-width={value === 0 ? 1.2 : 0.8}
           />
-          <text x={fixed(scale(value))} y={head - 12} text-anchor="middle" fill={theme.soft} font-size="10">
+          <text x={fixed(scale(value))} y={head - 12} text-anchor="middle" fill={theme.soft} font-size="11">
             {tick(Math.abs(value))}
           </text>
         </g>
@@ -115,26 +117,38 @@ export function IntervalRows({
           <text x="0" y="28" fill={theme.ink}>
             {fitted(row.number, labelWidth - 8, 12)}
           </text>
-          <Marked mark={row.mark} at={scale} picture={picture} theme={theme} />
+          <Marked mark={row.mark} at={scale} ends={[from!, to!]} picture={picture} theme={theme} />
         </g>
       ))}
     </g>
   );
 }
 
+/** Where on a scale of these ends all of it lies beyond one of them; undefined where any of it is on the scale. */
+function beyond(mark: Mark, [from, to]: readonly [number, number]): number | undefined {
+  const [least, most] = 'value' in mark ? [mark.value, mark.value] : [mark.min, mark.max];
+  if (least > to) return to;
+  return most < from ? from : undefined;
+}
+
 /** Round for what was written down, a diamond for what was computed: the two differ without colour. */
 function Marked({
   mark,
   at,
+  ends,
   picture,
   theme,
 }: {
   readonly mark: Mark;
   readonly at: (value: number) => number;
+  /** Of the scale. */
+  readonly ends: readonly [number, number];
   readonly picture: string;
   readonly theme: Theme;
 }): Picture {
   const middle = rowHeight / 2;
+  const end = beyond(mark, ends);
+  if (end !== undefined) return <Beyond {...{ mark, at, end, ends, theme }} />;
   if (!('value' in mark)) {
     const [from, to] = [fixed(at(mark.min)), fixed(at(mark.max))];
     return (
@@ -180,8 +194,51 @@ function Marked({
   );
 }
 
+/** An arrow at the end, and what reaches back onto the scale from there. */
+function Beyond({
+  mark,
+  at,
+  end,
+  ends: [from, to],
+  theme,
+}: {
+  readonly mark: Mark;
+  readonly at: (value: number) => number;
+  readonly end: number;
+  readonly ends: readonly [number, number];
+  readonly theme: Theme;
+}): Picture {
+  const [x, y, centre] = [at(end), rowHeight / 2, at((from + to) / 2)];
+  const isRight = x > centre;
+  const reaches = 'value' in mark && mark.to !== undefined && Math.abs(at(mark.to) - x) > 1;
+  return (
+    <g>
+      {reaches && (
+        <path
+          d={`M ${fixed(x)} ${y} L ${fixed(at(mark.to))} ${y}`}
+          {...lineStyle(mark.kind, theme)}
+          stroke-width="1.4"
+          data-part="reach"
+        />
+      )}
+      <EdgeArrow
+        at={{ x: x - (isRight ? 8 : -8), y }}
+        way={isRight ? 'right' : 'left'}
+        colour={'value' in mark ? theme[mark.kind] : theme.soft}
+      />
+      <Label
+        at={{ x: x + (isRight ? -14 : 14), y: y + 4 }}
+        text={offScale}
+        anchor={isRight ? 'end' : 'start'}
+        isBoxed
+        theme={theme}
+      />
+    </g>
+  );
+}
+
 /** Numbers of a size that nobody can read anyway have no words. */
-const widestTick = 34;
+const widestTick = 38;
 
 /** Those that leave room for the words of the one before. */
 function apart(
@@ -191,10 +248,10 @@ function apart(
 ): readonly number[] {
   const kept: number[] = [];
   for (const value of ticks) {
-    if (widthOf(tick(Math.abs(value)), 10) > widestTick) continue;
+    if (widthOf(tick(Math.abs(value)), 11) > widestTick) continue;
     const last = kept.at(-1);
     const room =
-      last === undefined ? 0 : widthOf(tick(Math.abs(last)), 10) / 2 + widthOf(tick(Math.abs(value)), 10) / 2;
+      last === undefined ? 0 : widthOf(tick(Math.abs(last)), 11) / 2 + widthOf(tick(Math.abs(value)), 11) / 2;
     if (last === undefined || Math.abs(at(value) - at(last)) > room + 4) kept.push(value);
   }
   return kept;

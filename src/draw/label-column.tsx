@@ -1,5 +1,6 @@
 // Labels in a column beside a picture, each joined to its place by a fine line, none over another; knows no quantity.
 import { fixed, type Place } from './geometry.ts';
+import { fitted } from './lettering.ts';
 import type { Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
@@ -16,12 +17,15 @@ export interface Label {
   readonly at: Place | undefined;
 }
 
-const lineHeight = 15;
+const lineHeight = 16;
 const gap = 5;
 
 function heightOf({ taught }: Label): number {
   return (taught ? 3 : 2) * lineHeight - 4;
 }
+
+/** Room for the longest of usual numbers. */
+export const labelsWidth = 212;
 
 /** Height that the labels take from the top, were they set close. */
 export function labelsHeight(labels: readonly Label[]): number {
@@ -76,14 +80,14 @@ export function LabelColumn({
               stroke-width="0.9"
             />
           )}
-          <text x={x} y={fixed(y + 10)} fill={theme.soft} font-size="11">
-            {label.name}
+          <text x={x} y={fixed(y + 10)} fill={theme.soft} font-size="12">
+            {fitted(label.name, labelsWidth, 12)}
           </text>
-          <text x={x} y={fixed(y + 10 + lineHeight)} fill={theme.ink}>
-            {label.number}
+          <text x={x} y={fixed(y + 10 + lineHeight)} fill={theme.ink} font-size="13">
+            {fitted(label.number, labelsWidth, 13)}
           </text>
           {label.taught && (
-            <text x={x} y={fixed(y + 10 + 2 * lineHeight)} fill={theme.taught} font-size="11">
+            <text x={x} y={fixed(y + 10 + 2 * lineHeight)} fill={theme.taught} font-size="12">
               {label.taught}
             </text>
           )}

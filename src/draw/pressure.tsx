@@ -9,12 +9,13 @@ import { fixed, lineThrough } from './geometry.ts';
 import { expectedOf, kindOf, valueOf, wordsOf } from './known.ts';
 import { Label, Lines, linesHeight, notKnown } from './label.tsx';
 import { wrapped } from './lettering.ts';
+import { EdgeArrow, offScale } from './off-scale.tsx';
 import { areaStyle, Frame, lineStyle, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
 const name = 'pressure';
-const width = 720;
-const field = { left: 44, right: 700, top: 30, bottom: 250 } as const;
+const width = 548;
+const field = { left: 44, right: 532, top: 30, bottom: 250 } as const;
 const idOf = (checkpoint: Checkpoint): string => `checkpoints.${checkpoint}.lead_pressure`;
 
 /** At a checkpoint: what stands there, and what the other entries make of it where something was entered. */
@@ -65,7 +66,7 @@ export function Pressure({
     return said.length === 0 ? [] : [{ name: planName(checkpoint), number: said.join(', ') }];
   });
   const lines = notKnown(missing, width - 40);
-  const key = field.bottom + 62;
+  const key = field.bottom + 74;
   const height = key + 22 + linesHeight(lines);
   const at = ({ checkpoint, value }: Stop) => ({ x: x(checkpoint)!, y: y(value!.value) });
   return (
@@ -87,7 +88,7 @@ export function Pressure({
             stroke={share === 0.5 ? theme.soft : theme.faint}
             stroke-width={share === 0.5 ? 1.1 : 0.8}
           />
-          <text x={field.left - 8} y={fixed(y(share) + 4)} text-anchor="end" fill={theme.soft} font-size="10">
+          <text x={field.left - 8} y={fixed(y(share) + 4)} text-anchor="end" fill={theme.soft} font-size="11">
             {`${100 * share} %`}
           </text>
         </g>
@@ -129,36 +130,31 @@ export function Pressure({
               <Dot value={stop.value} x={x(stop.checkpoint)!} y={y} kind={kindOf(stop.value)} theme={theme} />
             </g>
           )}
-          {wrapped(planName(stop.checkpoint), 66, 10, 3).map((line, i) => (
+          {wrapped(planName(stop.checkpoint), 54, 11, 4).map((line, i) => (
             <text
               key={i}
               x={fixed(x(stop.checkpoint)!)}
-              y={field.bottom + 18 + i * 12}
+              y={field.bottom + 18 + i * 13}
               text-anchor="middle"
               fill={stop.value === undefined ? theme.soft : theme.ink}
-              font-size="10"
+              font-size="11"
             >
               {line}
             </text>
           ))}
         </g>
       ))}
-      {known.flatMap((stop) =>
-        stop.value!.value >= 0 && stop.value!.value <= 1
-          ? []
-          : [
-              <Label
-                key={stop.checkpoint}
-                at={{
-                  x: x(stop.checkpoint)! + 9,
-                  y: y(stop.value!.value) - 8,
-                }}
-                text={`${Math.round(100 * Math.max(-99, Math.min(99, stop.value!.value)))} %`}
-                tone="alert"
-                theme={theme}
-              />,
-            ],
-      )}
+      {known
+        .filter(({ value }) => isOff(value!.value))
+        .map((stop) => (
+          <Label
+            key={stop.checkpoint}
+            at={{ x: x(stop.checkpoint)! + 9, y: y(stop.value!.value) - 8 }}
+            text={`${Math.round(100 * Math.max(-99, Math.min(99, stop.value!.value)))} %, ${offScale}`}
+            tone="alert"
+            theme={theme}
+          />
+        ))}
       <Key
         y={key}
         hasImplied={stops.some(({ value, implied }) => implied !== undefined || value?.kind === 'expected')}
@@ -168,6 +164,10 @@ export function Pressure({
       <Lines lines={lines} x={field.left} y={key + 24} theme={theme} />
     </Frame>
   );
+}
+
+function isOff(share: number): boolean {
+  return share < 0 || share > 1;
 }
 
 /** Round for what was written down, a diamond for what was computed, with the interval of 95 %. */
@@ -186,6 +186,8 @@ function Dot({
 }): Picture {
   const spread = 1.96 * (u ?? 0);
   const colour = theme[kind];
+  if (isOff(value))
+    return <EdgeArrow at={{ x, y: y(value) }} way={value > 1 ? 'up' : 'down'} colour={colour} />;
   return (
     <g data-part={kind} data-share={fixed(100 * value)}>
       {spread > 0 && (

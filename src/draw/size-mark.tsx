@@ -2,6 +2,7 @@
 import { wide95 } from '../judgement/changed.ts';
 import type { Difference } from '../analysis/comparison.ts';
 import { fixed } from './geometry.ts';
+import { EdgeArrow } from './off-scale.tsx';
 import type { Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
 
@@ -45,11 +46,7 @@ export function SizeMark({
       <path d={`M ${middle} 2 V ${height - 2}`} stroke={theme.soft} />
       <path d={`M ${middle} ${y} H ${fixed(x)}`} stroke={colour} stroke-width={size === 'larger' ? 3 : 1.6} />
       {isBeyond ? (
-        <path
-          d={`M ${fixed(x + Math.sign(times) * 7)} ${y} L ${fixed(x)} ${y - 5} V ${y + 5} Z`}
-          fill={colour}
-          data-part="mark"
-        />
+        <EdgeArrow at={{ x, y }} way={times > 0 ? 'right' : 'left'} colour={colour} />
       ) : (
         <circle
           cx={fixed(x)}

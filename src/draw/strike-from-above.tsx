@@ -14,9 +14,10 @@ import { Feet, Protractor } from './strike-ground.tsx';
 import type { Theme } from './theme.ts';
 
 const name = 'strike-from-above';
-const field = { width: 368, height: 404 };
-const ball: Place = { x: 184, y: 318 };
-const columns = { left: 84, right: 284, width: 80 };
+const width = 540;
+const field = { width, height: 404 };
+const ball: Place = { x: 270, y: 318 };
+const columns = { left: 140, right: 400, width: 126 };
 /** Radii of what is drawn round the ball, in units of the picture; different, so that labels at the ends keep apart. */
 const reach = {
   back: 62,
@@ -30,8 +31,8 @@ const reach = {
 } as const;
 /** Of a window that goes farther round than anybody looks, rad from the target line. */
 const widest = 0.6;
-const rowsAt = { x: field.width + 16, labelWidth: 176, scaleWidth: 176 };
-const width = rowsAt.x + rowsAt.labelWidth + rowsAt.scaleWidth + 16;
+/** Below the drawing. */
+const rowsAt = { x: 16, y: field.height, labelWidth: 190, scaleWidth: width - 222 };
 
 const rowIds = ['delivery.path', 'delivery.face', 'delivery.face_to_path', 'flight.start'] as const;
 
@@ -54,11 +55,11 @@ export function StrikeFromAbove({
   const rows = rowsOf(analysis);
   const missing = notKnown(
     [...(path ? [] : ['path']), ...(face ? [] : ['face']), ...(start ? [] : ['start of the ball'])],
-    width - rowsAt.x - 16,
+    width - 2 * rowsAt.x,
   );
   const notes = strikeNotes(analysis);
-  const below = [...notes.flatMap((note) => wrapped(note, width - rowsAt.x - 16, 11, 4)), ...missing];
-  const height = Math.max(field.height, 20 + rowsHeight(rows) + 20 + linesHeight(below) + 8);
+  const below = [...notes.flatMap((note) => wrapped(note, width - 2 * rowsAt.x, 11, 4)), ...missing];
+  const height = rowsAt.y + (rows.length > 0 ? rowsHeight(rows) : 0) + 20 + linesHeight(below);
   return (
     <Frame
       name={name}
@@ -111,13 +112,13 @@ export function StrikeFromAbove({
         tick={(value) => `${value}°`}
         ends={['left', 'right']}
         x={rowsAt.x}
-        y={20}
+        y={rowsAt.y}
         labelWidth={rowsAt.labelWidth}
         scaleWidth={rowsAt.scaleWidth}
         picture={name}
         theme={theme}
       />
-      <Lines lines={below} x={rowsAt.x} y={height - linesHeight(below) + 4} theme={theme} />
+      <Lines lines={below} x={rowsAt.x} y={height - linesHeight(below) + 6} theme={theme} />
     </Frame>
   );
 }

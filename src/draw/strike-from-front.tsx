@@ -15,12 +15,12 @@ import type { Theme } from './theme.ts';
 
 const name = 'strike-from-front';
 /** Units of the picture for a metre; both ways, so that angles are true. */
-const scale = 900;
-const side = { x: 16, width: 200 };
-const field = { x: side.x + side.width, width: 2 * reach * scale, height: 170 };
+const scale = 620;
+const side = { x: 14, width: 190 };
+const field = { x: side.x + side.width, width: 2 * reach * scale, height: 178 };
 /** Where the ground below the ball is. */
 const origin: Place = { x: field.x + field.width / 2, y: 112 };
-const width = field.x + field.width + 20;
+const width = field.x + field.width + 16;
 
 export function StrikeFromFront({
   analysis,
@@ -69,7 +69,7 @@ export function StrikeFromFront({
         height={struck}
         clubKind={club?.kind?.value}
         hand={hand}
-        middle={{ x: side.x + 92, y: 58 }}
+        middle={{ x: side.x + 86, y: 58 }}
         theme={theme}
       />
       <StrikeNumbers values={[across, struck]} analysis={analysis} theme={theme} />
@@ -102,7 +102,7 @@ export function StrikeFromFront({
       />
       <ScaleBar x={target === 1 ? field.x : field.x + field.width - 0.1 * scale} theme={theme} />
       <Label
-        at={{ x: target === 1 ? width - 20 : field.x, y: 20 }}
+        at={{ x: target === 1 ? width - 16 : field.x, y: 20 }}
         text={target === 1 ? 'target →' : '← target'}
         anchor={target === 1 ? 'end' : 'start'}
         theme={theme}
@@ -162,7 +162,7 @@ function ScaleBar({ x, theme }: { readonly x: number; readonly theme: Theme }): 
         stroke={theme.soft}
         data-part="scale"
       />
-      <Label at={{ x: x + 0.05 * scale, y: 26 }} text="10 cm" anchor="middle" size={10} theme={theme} />
+      <Label at={{ x: x + 0.05 * scale, y: 26 }} text="10 cm" anchor="middle" theme={theme} />
     </g>
   );
 }

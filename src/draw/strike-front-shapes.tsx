@@ -32,7 +32,7 @@ export function ArcLine({
   readonly attack: Value | undefined;
   readonly at: At;
   readonly theme: Theme;
-}): Picture {
+}): Picture | null {
   const lowest = -(depth?.value ?? 0);
   const places: Place[] = [];
   for (let step = 0; step <= 48; step++) {
@@ -43,6 +43,7 @@ export function ArcLine({
       at(x, lowest + radius.value * (1 - Math.sqrt(1 - sine * sine)) * Math.sin(inclination.value)),
     );
   }
+  if (places.length < 2) return null;
   return (
     <path
       d={lineThrough(places)}

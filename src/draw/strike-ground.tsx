@@ -83,7 +83,7 @@ export function Feet({
         at={{ x, y: ball.y + 52 }}
         text={`${hand}-handed player`}
         anchor="middle"
-        size={10}
+
         theme={theme}
       />
     </g>

@@ -10,7 +10,7 @@ delivery:
   face_to_path: 1 deg left ± 0.5 deg
   club_speed: 40 m/s ± 0.5 m/s
 `;
-const [from, to, farthest] = [470, 700, 6];
+const [from, to, farthest] = [304, 520, 6];
 
 describe('the picture of the agreement', () => {
   const analysis = analysed(record);

@@ -54,9 +54,9 @@ export function angleOf([from, to]: readonly Point[]): number {
   return (Math.atan2(to!.x - from!.x, from!.y - to!.y) * 180) / Math.PI;
 }
 
-/** No number in a picture's shapes is anything but a plain one; texts may say what a user wrote. */
+/** No number in a picture's shapes is anything but a plain one, and no path is empty; texts may say what a user wrote. */
 export function assertSound(svg: string): void {
-  const [bad] = /[^ ]*(NaN|Infinity|undefined)|="[^"]*\de[+-]\d[^"]*"/.exec(svg) ?? [];
+  const [bad] = /[^ ]*(NaN|Infinity|undefined)|<path d[ >]|="[^"]*\de[+-]\d[^"]*"/.exec(svg) ?? [];
   assert.equal(bad, undefined);
 }
 

@@ -62,12 +62,11 @@ describe('the figure down the line', () => {
   });
 
   it('draws the head as much lower as it is than at address', () => {
-    const low = numberAt(markOf(top!, 'checkpoints.top.head_height'), 'cy');
-    const more = record.replace('2 cm down', '5 cm down');
-    const lower = numberAt(
-      markOf(drawn(name, analysed(more, { files }), 'top'), 'checkpoints.top.head_height'),
-      'cy',
-    );
+    const overBall = (svg: string): number =>
+      numberAt(markOf(svg, 'checkpoints.top.head_height'), 'cy') -
+      numberAt(part(svg, 'data-part="ball"'), 'cy');
+    const low = overBall(top!);
+    const lower = overBall(drawn(name, analysed(record.replace('2 cm down', '5 cm down'), { files }), 'top'));
     assert.ok(Math.abs((lower - low) / centimetre(top!) - 3) < 0.05);
   });
 

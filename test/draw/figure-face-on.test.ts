@@ -162,8 +162,48 @@ describe('the figure face-on', () => {
     assert.ok(said.includes('a right-handed player, a stature of 1.72 m, a middle iron'));
     assert.match(
       drawn(name, absurd, 'impact'),
-      /Pelvis drawn at [\d.]+ cm (ahead|behind), not 140.* cm ahead/,
+      /Pelvis drawn as near as a body comes, \d+ cm (ahead|behind), not 140 cm ahead/,
     );
+  });
+
+  it('puts an arrow at the edge for a mark that lies off the field, and says where limits were drawn', () => {
+    const far = analysed(
+      'swing: 1\ncheckpoints: { address: { sternum: 300 cm ahead, ball_position: 200 cm behind, stance_width: 44 cm } }\n',
+    );
+    const picture = drawn(name, far, 'address');
+    const mark = part(part(picture, 'data-part="marks"'), 'data-id="checkpoints.address.sternum"');
+    assert.match(mark, /data-part="off-the-scale"/);
+    assert.match(mark, />off the scale</);
+    assert.doesNotMatch(mark, /<circle/);
+    assert.match(picture, />Ball position drawn at its limit, 120 cm behind, not 200 cm behind\.</);
+  });
+
+  it('is as high at every checkpoint as the highest figure of the record needs, so that nothing jumps', () => {
+    const ground = (svg: string): number => places(part(svg, 'data-part="ground"'))[0]!.y;
+    const [low, high] = ['address', 'impact'].map((at) =>
+      drawn(name, analysed(record.replace(/\n {2}top: .*/, ''), { files }), at as 'address'),
+    );
+    assert.equal(ground(low!), ground(high!));
+    assert.equal(ground(address!), ground(top!));
+    assert.ok(ground(address!) > ground(low!) + 40);
+    // Nothing but the title stands above the highest head or club.
+    const [, y] = /data-part="club-head"/.test(top!)
+      ? places(part(top!, 'data-part="shaft"')).map((one) => one.y)
+      : [];
+    assert.ok(y! < 120);
+  });
+
+  it('labels the direction of the stance, which turns the feet', () => {
+    const turned = drawn(
+      name,
+      analysed(record.replace('    head: 13', '    stance_direction: 12 deg left\n    head: 13'), { files }),
+      'address',
+    );
+    assert.match(
+      turned,
+      /data-id="checkpoints.address.stance_direction" data-label="Direction of the stance"/,
+    );
+    assert.doesNotMatch(address!, /stance_direction/);
   });
 
   it('dots the ball and the turn of the feet where the stance width alone is known, and says so', () => {

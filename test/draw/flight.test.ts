@@ -196,6 +196,12 @@ describe('the flight', () => {
     assert.ok(picture.includes('data-part="side-path"'));
   });
 
+  it('says that a finish is not drawn where there is no carry to draw it at', () => {
+    const picture = drawn(name, analysed('swing: 1\nflight: { carry: 900 m, finish: 12 m right ± 2 m }\n'));
+    const said = / id="flight-words">([^<]*)</.exec(picture)![1]!;
+    assert.ok(said.includes('finish 12.0 m right ± 2.0 m, without a carry that it could be drawn at'), said);
+  });
+
   it('puts no landing on the target line where the finish lies farther aside than the ball flies', () => {
     const picture = drawn(name, analysed('swing: 1\nflight: { carry: 100 m, finish: 120 m left }\n'));
     assert.ok(!picture.includes('data-part="landing"'));

@@ -60,7 +60,13 @@ describe('the picture of the pressure', () => {
       analysed('swing: 1\ncheckpoints: { impact: { lead_pressure: 9e9 % } }\n'),
     );
     assertSound(absurd);
-    assert.equal(shareAt(numberAt(part(absurd, 'data-id="checkpoints.impact.lead_pressure"'), 'cy')), 100);
+    // An arrow at the upper edge, and no dot that would say 100 %.
+    const mark = part(absurd, 'data-id="checkpoints.impact.lead_pressure"');
+    assert.match(mark, /data-part="off-the-scale"/);
+    assert.doesNotMatch(mark, /<circle/);
+    const [, top] = /translate\([\d.]+ ([\d.]+)\) rotate\(270\)/.exec(mark)!;
+    assert.equal(shareAt(Number(top)), 100);
+    assert.match(absurd, />9900 %, off the scale</);
   });
 
   it('is kept', () => assertKept('pressure', svg));

@@ -82,7 +82,7 @@ flight: { start: 1 deg left by radar, curve: 8 m right by radar, carry: 120 m by
     const [, x, y] = / d="M ([\d.]+) ([\d.]+)/.exec(goal)!.map(Number);
     const { min } = goalWindowsOf(analysis, goals(analysis)[0]!).get('delivery.face_to_path')!;
     const from = angleOf([
-      { x: 184, y: 318 },
+      { x: 270, y: 318 },
       { x: x!, y: y! },
     ]);
     assert.ok(Math.abs(from - (5 + (min * 180) / Math.PI)) < 0.5, `${from}`);
@@ -92,7 +92,7 @@ flight: { start: 1 deg left by radar, curve: 8 m right by radar, carry: 120 m by
     const marks = [...part(svg, 'data-part="degrees"').matchAll(/ d="M ([\d.]+) ([\d.]+) L /g)];
     const angles = marks.map(([, x, y]) =>
       angleOf([
-        { x: 184, y: 318 },
+        { x: 270, y: 318 },
         { x: Number(x), y: Number(y) },
       ]),
     );
@@ -107,7 +107,7 @@ flight: { start: 1 deg left by radar, curve: 8 m right by radar, carry: 120 m by
     const left = student.replace('hand: right', 'hand: left');
     const mirrored = drawn(name, analysed(record, { files: { 'mira.student.yaml': left } }));
     const [one, other] = [svg, mirrored].map((picture) => places(part(picture, 'data-part="player"'))[0]!.x);
-    assert.ok(one! < 184 && other! > 184);
+    assert.ok(one! < 270 && other! > 270);
     assertKept(`${name}-left`, mirrored);
   });
 

@@ -1,7 +1,7 @@
 // The strike from the front is true to scale, whichever hand plays, and says what it cannot show.
 import assert from 'node:assert/strict';
 import { analysed, student } from '../language/analysed.ts';
-import { assertKept, drawn, numberAt, part, places } from './drawn.ts';
+import { assertKept, assertSound, drawn, numberAt, part, places } from './drawn.ts';
 
 const name = 'strike-from-front';
 const record = `swing: 1
@@ -25,7 +25,7 @@ function centimetre(svg: string): number {
 describe('the strike from the front', () => {
   const analysis = analysed(record, { files: { 'mira.student.yaml': student } });
   const svg = drawn(name, analysis);
-  const ball = 468;
+  const ball = 377.6;
 
   it('draws a low point 6 cm ahead 6 cm of its scale from the ball', () => {
     const low = numberAt(part(svg, 'data-part="low-point"'), 'cx');
@@ -80,6 +80,38 @@ describe('the strike from the front', () => {
     assert.ok(nothing.includes('Not known: low point, arc, attack angle, divot, strike on the face'));
     const absurd = drawn(name, analysed('swing: 1\ndelivery: { low_point: { ahead: 1e300 cm ahead } }\n'));
     for (const one of [nothing, absurd]) assert.doesNotMatch(one, /NaN|Infinity|undefined/);
+  });
+
+  it('puts arrows that say so, and no marks, at the edges for what lies off the scale', () => {
+    const absurd = drawn(
+      name,
+      analysed(
+        'swing: 1\ndelivery: { attack: 4 deg down, arc: { inclination: 60 deg, radius: 1.5 m }, low_point: { ahead: 5 m ahead } }\nground: { divot: { starts: 3 m behind, length: 6 m } }\nstrike: { across: 30 cm toward toe, height: 1 m low }\n',
+      ),
+    );
+    const row = (id: string): string => part(absurd, `transform="translate(0 ${id})"`);
+    const arrows = [...absurd.matchAll(/<path [^>]*data-part="off-the-scale"[^>]*>/g)].map(
+      ([arrow]) => arrow,
+    );
+    // The low point on the right, the divots on the left, the spot below the face.
+    assert.equal(arrows.length, 4);
+    for (const turn of ['rotate(180)', 'rotate(90)']) assert.ok(arrows.some((arrow) => arrow.includes(turn)));
+    assert.equal(absurd.split('>off the scale<').length - 1, 3);
+    assert.match(absurd, />struck spot off the scale</);
+    assert.doesNotMatch(absurd, /data-part="struck"/);
+    assert.match(row('36'), />500 cm ahead/);
+    for (const at of ['36', '72']) assert.doesNotMatch(row(at), /<circle/);
+  });
+
+  it('is sound where the whole arc lies off the picture', () => {
+    assertSound(
+      drawn(
+        name,
+        analysed(
+          'swing: 1\ndelivery: { arc: { inclination: 60 deg, radius: 1.5 m }, low_point: { ahead: 5 m ahead } }\n',
+        ),
+      ),
+    );
   });
 
   it('looks as it was found good', () => assertKept(name, svg));

@@ -33,7 +33,7 @@ export function writeReference(registry: Registry): string {
     '- **Bounds** are what physics, anatomy or the Rules allow: a value outside is an error.',
     '- **Practice** is what is seen on a lesson tee: a value outside is only information. Children and tall adults are included; the edges are judgement even where the trade agrees on the middle. Where it hangs on the kind of club, the window of all clubs stands first.',
     '- **Uncertainty** is one standard deviation, taken where neither the record nor the workspace says better: first by the method named after `by`, else by the [method for that dimension](#methods), else the first figure here. An estimate (`~`) doubles it.',
-    '- **Mirrored** marks quantities whose left and right change places for a left-handed player in what they mean for the swing; they are always written as the player sees them.',
+    '- **Mirrored** marks quantities whose left and right change places for a left-handed player in what they mean for the swing; they are always written as the player sees them, and their windows here are as for a right-handed player.',
     '- Sources: “judgement” is ours and chosen to be wide; “common practice, no source” is what the trade holds; “from memory” was not looked up.',
     '',
     '## Checkpoints',

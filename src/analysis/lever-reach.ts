@@ -55,7 +55,8 @@ export function reachesOf(
     if (set.length > 0) return { ...aroundAll(quantity, now, set, { practice, bounds }), windows, bounds };
     const side = alone * quantity.uncertainty.otherwise;
     const reach = practice ?? within({ min: now - side, max: now + side }, bounds);
-    const usual = practice === undefined ? [] : [{ of: 'practice', ...practice } as const];
+    const usual =
+      practice === undefined ? [] : [{ of: 'practice', min: practice.min, max: practice.max } as const];
     return { ...hull(now, [reach]), windows: [...windows, ...usual], bounds };
   };
 }

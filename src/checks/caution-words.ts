@@ -1,8 +1,17 @@
 // The words of every caution about an injured part of the body; finds none itself.
-import type { Caution, Injury } from '../record/document.ts';
+import type { Caution, Fault, Injury } from '../record/document.ts';
 
-/** `student` is the name, where there is one. The words of the two may differ: "the lower back" is loaded, "back" is noted. */
+/** What the fault book does about a fault: its changes and its drills. */
+export function helpAgainst({ id, title }: Fault): string {
+  return `What helps against "${title ?? id.value}"`;
+}
+
+/**
+ * `what` is the change or the help that loads, and `student` the name, where there is one. The words of the two parts may differ: "the
+ * lower back" is loaded, "back" is noted.
+ */
 export function cautionMessage(
+  what: string,
   loaded: Caution,
   injuries: readonly Injury[],
   student: string | undefined,
@@ -13,5 +22,5 @@ export function cautionMessage(
   const noted = isSame
     ? `which ${whose} notes as injured`
     : `and ${whose} notes ${parts.join(' and ')} as injured`;
-  return `Loads the ${loaded.part.value}, ${noted}: stop if it hurts. This is no medical advice; see a physician or physiotherapist.`;
+  return `${what} loads the ${loaded.part.value}, ${noted}: stop if it hurts. This is no medical advice; see a physician or physiotherapist.`;
 }

@@ -2,7 +2,7 @@
 import type { StatedVerdict } from '../judgement/judgement.ts';
 import { meets } from '../registry/body.ts';
 import type { Caution, Injury } from '../record/document.ts';
-import { cautionMessage } from './caution-words.ts';
+import { cautionMessage, helpAgainst } from './caution-words.ts';
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
 import type { Subject } from './subject.ts';
@@ -65,7 +65,7 @@ function findingOf(
 ): RawFinding {
   return {
     span: one.stated.fault.span,
-    message: cautionMessage(loaded, injuries, student!.document.name?.value),
+    message: cautionMessage(helpAgainst(one.fault), loaded, injuries, student!.document.name?.value),
     related: [
       ...injuries.map(({ part, note }) => ({
         uri: student!.uri,

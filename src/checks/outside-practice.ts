@@ -2,13 +2,14 @@
 import { withArticle } from '../measure/article.ts';
 import { inBrackets } from './proof-words.ts';
 import { proofAsks } from '../judgement/proof.ts';
+import { practiceFor } from '../judgement/room.ts';
 import { compileExpression } from '../judgement/expression.ts';
 import { lowerFirst, quote } from '../measure/quote.ts';
 import { showWindow } from '../measure/show.ts';
 import { isOutside, practiceWith } from '../registry/registry.ts';
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
-import { boxOf, readingsOutside, targetsOutside, type Outlier } from './reach.ts';
+import { boxOf, readerOf, readingsOutside, targetsOutside, type Outlier } from './reach.ts';
 import type { Subject } from './subject.ts';
 
 export const outsidePractice: Check = {
@@ -29,8 +30,8 @@ export const outsidePractice: Check = {
   kinds: ['swing', 'student', 'faults'],
   find: (subject) => {
     // What a coach's template wants is the coach's.
-    const targets = subject.document.kind === 'template' ? [] : targetsOutside(subject, practiceWith);
-    const outliers = [...readingsOutside(subject, practiceWith), ...targets];
+    const targets = subject.document.kind === 'template' ? [] : targetsOutside(subject, practiceFor);
+    const outliers = [...readingsOutside(subject, practiceFor), ...targets];
     return [...outliers.flatMap((one) => findingOf(one, subject)), ...proofsOutside(subject)];
   },
 };
@@ -39,27 +40,31 @@ function findingOf(
   { quantity, value, span, clubKind }: Outlier & { readonly clubKind: string | undefined },
   subject: Subject,
 ): readonly RawFinding[] {
-  const practice = practiceWith(quantity, clubKind);
+  const practice = practiceFor(quantity, readerOf(subject, clubKind));
   if (practice === undefined || isOutside(value, quantity.bounds)) return [];
   const usual = showWindow(quantity, practice.min, practice.max);
   const club =
-    practice === quantity.practice || clubKind === undefined ? '' : ` with ${withArticle(clubKind)}`;
+    practiceWith(quantity, clubKind) === quantity.practice || clubKind === undefined
+      ? ''
+      : ` with ${withArticle(clubKind)}`;
   const found = `${quantity.title} ${subject.show(quantity, value)}`;
   return [{ span, message: `${found} is unusual${club}; seen in practice: ${usual}.` }];
 }
 
 /** What no usual swing meets, though some possible one does. */
-function proofsOutside({ document, registry, club }: Subject): readonly RawFinding[] {
+function proofsOutside(subject: Subject): readonly RawFinding[] {
+  const { document, registry, club } = subject;
   if (document.kind !== 'swing') return [];
   const clubKind = club?.kind?.value;
+  const reader = readerOf(subject, clubKind);
   return document.plan.flatMap(({ proof }) => {
     const expression = proof && compileExpression(proof.value, registry).expression;
     if (proof === undefined || expression === undefined) return [];
     const { quantities, over } = expression;
-    const usual = boxOf(quantities, (quantity) => practiceWith(quantity, clubKind) ?? quantity.bounds);
+    const usual = boxOf(quantities, (quantity) => practiceFor(quantity, reader) ?? quantity.bounds);
     if (over(usual) !== 0 || !Number.isNaN(over(boxOf(quantities)))) return [];
     const seen = quantities.flatMap((quantity) => {
-      const practice = practiceWith(quantity, clubKind);
+      const practice = practiceFor(quantity, reader);
       const title = lowerFirst(quantity.title);
       return practice === undefined ? [] : [`${title} ${showWindow(quantity, practice.min, practice.max)}`];
     });

@@ -1,6 +1,8 @@
 // The check that says which planned change, or the drills of the fault that it is for, loads a part of the body that is noted as injured.
+import { upperFirst } from '../measure/quote.ts';
 import { meets } from '../registry/body.ts';
-import { cautionMessage } from './caution-words.ts';
+import { nameWithin } from './agreement.ts';
+import { cautionMessage, helpAgainst } from './caution-words.ts';
 import type { Check, RawFinding } from './check.ts';
 import { explain } from './explain.ts';
 import type { Subject } from './subject.ts';
@@ -56,18 +58,25 @@ interface Reasoned {
   readonly because: readonly string[];
 }
 
-/** One a loaded part: of each fault that the change is for, or that names the changed quantity among what helps. */
+/**
+ * One a loaded part: of each fault that the change is for, or that names the changed quantity among what helps. Without an id it is
+ * asked of the reasons alone.
+ */
 export function cautionsOf(
   { id, because }: Reasoned,
-  { student, judgement }: Pick<Subject, 'student' | 'judgement'>,
+  { student, judgement, registry }: Pick<Subject, 'student' | 'judgement' | 'registry'>,
 ): readonly Omit<RawFinding, 'span'>[] {
   if (student === undefined || judgement === undefined) return [];
   const { injuries, hand } = student.document;
   const told = new Set<string>();
+  const changed = registry.find(id);
+  const change = changed && `the change of ${nameWithin(changed)}`;
   return [...judgement.faults.values()].flatMap(({ uri, fault }) => {
-    const isMeant =
-      because.includes(fault.id.value) || fault.changes.some(({ quantity }) => quantity?.id === id);
-    if (!isMeant) return [];
+    const isNamed = fault.changes.some(({ quantity }) => quantity?.id === id);
+    if (!isNamed && !because.includes(fault.id.value)) return [];
+    const help = helpAgainst(fault);
+    const what =
+      change === undefined ? help : isNamed ? upperFirst(change) : `${help}, which ${change} is for,`;
     return fault.cautions.flatMap((loaded) => {
       const met = injuries.filter(
         ({ place }) =>
@@ -77,7 +86,7 @@ export function cautionsOf(
       told.add(loaded.part.value);
       return [
         {
-          message: cautionMessage(loaded, met, student.document.name?.value),
+          message: cautionMessage(what, loaded, met, student.document.name?.value),
           related: [
             ...met.map(({ part, note }) => ({
               uri: student.uri,

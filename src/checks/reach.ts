@@ -1,9 +1,11 @@
 // Finds the readings and targets that lie outside a range of their quantity; the range is the caller's.
 import type { Span } from '../measure/measure.ts';
 import type { Box } from '../judgement/walk.ts';
+import type { practiceFor } from '../judgement/room.ts';
 import { isOutside } from '../registry/registry.ts';
 import type { Quantity, Range } from '../registry/quantity.ts';
 import { clubKindAimedWith, clubKindOf, entriesOf, targetsOf } from './entries.ts';
+import { handOf } from './handed.ts';
 import type { Subject } from './subject.ts';
 
 export interface Outlier {
@@ -13,15 +15,25 @@ export interface Outlier {
   readonly span: Span;
 }
 
-/** `rangeOf` is given the kind of club that the reading was taken with or of, where one is known. */
+/** A player as far as a range may hang on hand and club. */
+export type Reader = Parameters<typeof practiceFor>[1];
+
+/** Fault books and templates are as for a right-handed player; a window of a record or a student's file as this one sees it. */
+export function readerOf(subject: Subject, clubKind: string | undefined): Reader {
+  const { document, registry } = subject;
+  const isOfPlayer = document.kind === 'swing' || document.kind === 'student';
+  return { hand: isOfPlayer ? handOf(subject) : 'right', registry, clubKind };
+}
+
+/** `rangeOf` is given the hand, and the kind of club that the reading was taken with or of, where they are known. */
 export function readingsOutside(
   subject: Subject,
-  rangeOf: (quantity: Quantity, clubKind: string | undefined) => Range | undefined,
+  rangeOf: (quantity: Quantity, reader: Reader) => Range | undefined,
 ): readonly (Outlier & { readonly clubKind: string | undefined })[] {
   return entriesOf(subject.document).flatMap((entry) => {
     const { quantity, readings } = entry;
     const clubKind = clubKindOf(subject, entry);
-    const range = rangeOf(quantity, clubKind);
+    const range = rangeOf(quantity, readerOf(subject, clubKind));
     if (range === undefined) return [];
     return readings
       .filter(({ measure }) => isOutside(measure.value, range))
@@ -29,15 +41,15 @@ export function readingsOutside(
   });
 }
 
-/** `rangeOf` is given the kind of club that is aimed with, where one is known. */
+/** `rangeOf` is given the hand, and the kind of club that is aimed with, where they are known. */
 export function targetsOutside(
   subject: Subject,
-  rangeOf: (quantity: Quantity, clubKind: string | undefined) => Range | undefined,
+  rangeOf: (quantity: Quantity, reader: Reader) => Range | undefined,
 ): readonly (Outlier & { readonly clubKind: string | undefined })[] {
   return targetsOf(subject.document).flatMap((placed) => {
     const { quantity, target, span } = placed;
     const clubKind = clubKindAimedWith(subject, placed);
-    const range = rangeOf(quantity, clubKind);
+    const range = rangeOf(quantity, readerOf(subject, clubKind));
     if (range === undefined) return [];
     const ends = target.kind === 'window' ? [target.from, target.to] : [target.value];
     const value = ends.find((end) => isOutside(end, range));

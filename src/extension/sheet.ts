@@ -1,6 +1,7 @@
 // The sheet beside a record: one panel a record, kept up to date, with clicks to the text and the cursor back; draws nothing.
 import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
+import type { TextRange } from '../language/shapes.ts';
 import type { FromSheet, ToSheet } from '../panel/sheet-messages.ts';
 import {
   sheetRequest,
@@ -12,8 +13,8 @@ import {
   type WhatIfAnswer,
   type WhatIfParams,
   type WriteWhatIfParams,
+  type WriteWhatIfResult,
 } from '../server/sheet-protocol.ts';
-import type { WritePlanResult } from '../server/protocol.ts';
 import type { Analyses } from './analysed.ts';
 import { whyCommand } from './explanations.ts';
 import { fillPanel, panelOptions } from './webview.ts';
@@ -93,6 +94,7 @@ function openSheet(
 ): OpenSheet {
   let asked: vscode.CancellationTokenSource | undefined;
   let checkpoint: string | null = null;
+  let written: number | undefined;
   const send = (message: ToSheet): void => void panel.webview.postMessage(message);
   const refresh = async (): Promise<void> => {
     asked?.cancel();
@@ -123,8 +125,13 @@ function openSheet(
       case 'whatIf':
         return void askWhatIf(client, uri, message.moves).then((answer) => send({ kind: 'whatIf', answer }));
       case 'write':
-        return void writeMoves(client, { uri: uri.toString(), ...message }).then((words) =>
-          send({ kind: 'written', words }),
+        return void writeMoves(client, { uri: uri.toString(), ...message }).then(({ words, version }) => {
+          written = version;
+          send({ kind: 'written', words, canUndo: version !== undefined });
+        });
+      case 'undo':
+        return void undoWritten(uri, written).then((words) =>
+          send({ kind: 'written', words, canUndo: false }),
         );
     }
   };
@@ -144,25 +151,43 @@ async function askWhatIf(
   return client.sendRequest<WhatIfAnswer | null>(whatIfRequest, params).catch(() => undefined);
 }
 
-/** Says what came of it. */
-async function writeMoves(client: BaseLanguageClient, params: WriteWhatIfParams): Promise<string> {
+/** Says what came of it, and which version the record has once it is written. */
+async function writeMoves(
+  client: BaseLanguageClient,
+  params: WriteWhatIfParams,
+): Promise<{ readonly words: string; readonly version?: number }> {
   const document = await vscode.workspace.openTextDocument(vscode.Uri.parse(params.uri));
   const { uri, moves, because } = params;
   const answer = await client
-    .sendRequest<WritePlanResult | null>(writeWhatIfRequest, { uri, moves, because })
+    .sendRequest<WriteWhatIfResult | null>(writeWhatIfRequest, { uri, moves, because })
     .catch(() => null);
   if (answer === null || answer.version !== document.version)
-    return vscode.l10n.t('The record changed meanwhile. Try again.');
-  if (answer.edits.length === 0)
-    return vscode.l10n.t('The plan is written in a way that nothing can be added to. Write it by hand.');
+    return { words: vscode.l10n.t('The record changed meanwhile. Try again.') };
+  if (answer.edits === null)
+    return {
+      words: vscode.l10n.t('The plan is written in a way that nothing can be added to. Write it by hand.'),
+    };
+  if (answer.edits.length === 0) return { words: vscode.l10n.t('The plan says so already.') };
   const change = new vscode.WorkspaceEdit();
   for (const { range, newText } of answer.edits) change.replace(document.uri, rangeOf(range), newText);
   return (await vscode.workspace.applyEdit(change))
-    ? vscode.l10n.t('Written into the plan. Undo in the record takes it back.')
-    : vscode.l10n.t('The editor did not take the edit.');
+    ? { words: vscode.l10n.t('Written into the plan.'), version: document.version }
+    : { words: vscode.l10n.t('The editor did not take the edit.') };
 }
 
-function rangeOf({ start, end }: WritePlanResult['edits'][number]['range']): vscode.Range {
+/** By the undo of the text editor, which has the focus then; only while nothing else was changed since. */
+async function undoWritten(uri: vscode.Uri, version: number | undefined): Promise<string> {
+  const document = await vscode.workspace.openTextDocument(uri);
+  if (document.version !== version)
+    return vscode.l10n.t('The record was changed since. Undo in the text editor.');
+  await showRecord(uri, {});
+  await vscode.commands.executeCommand('undo');
+  return document.version === version
+    ? vscode.l10n.t('Undo in the text editor.')
+    : vscode.l10n.t('Taken back out of the plan.');
+}
+
+function rangeOf({ start, end }: TextRange): vscode.Range {
   return new vscode.Range(start.line, start.character, end.line, end.character);
 }
 
@@ -173,17 +198,20 @@ function sendCursor(uri: vscode.Uri, send: (message: ToSheet) => void): void {
   if (editor !== undefined) send({ kind: 'cursor', position: editor.selection.active });
 }
 
-/** Where the record is shown already, if it is. */
 async function goTo(
   uri: vscode.Uri,
   { range: { start }, focus }: FromSheet & { readonly kind: 'go' },
 ): Promise<void> {
+  await showRecord(uri, { selection: rangeOf({ start, end: start }), preserveFocus: !focus });
+}
+
+/** Where the record is shown already, if it is. */
+async function showRecord(uri: vscode.Uri, how: vscode.TextDocumentShowOptions): Promise<void> {
   const shown = vscode.window.visibleTextEditors.find(
     ({ document }) => document.uri.toString() === uri.toString(),
   );
   await vscode.window.showTextDocument(uri, {
-    selection: rangeOf({ start, end: start }),
-    preserveFocus: !focus,
+    ...how,
     viewColumn: shown?.viewColumn ?? vscode.ViewColumn.One,
   });
 }

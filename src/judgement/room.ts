@@ -27,8 +27,8 @@ export function leastAhead({ clubKind }: Situation): number | undefined {
   return clubKind === 'iron' || clubKind === 'wedge' ? 0.05 : 0;
 }
 
-/** What is seen in practice with this kind of club. */
-export function practiceFor(quantity: Quantity, player: Club): Room | undefined {
+/** What is seen in practice with this kind of club; the registry says it as for a right-handed player. */
+export function practiceFor(quantity: Quantity, player: Club): Range | undefined {
   const usual = practiceWith(quantity, player.clubKind);
   return usual && seenBy(quantity, usual, player);
 }
@@ -38,9 +38,12 @@ export function boundsFor(quantity: Quantity, player: Player): Room {
   return seenBy(quantity, quantity.bounds, player);
 }
 
-function seenBy({ id }: Quantity, range: Room, player: Player): Room {
-  const ends = [range.min, range.max].map((end) => mirroredNumber(id, end, player));
-  return { min: Math.min(...ends), max: Math.max(...ends) };
+/** Of left and right, while the hand is not known, what either hand may have. */
+function seenBy({ id, lateral }: Quantity, range: Range, player: Player): Range {
+  if (!lateral || player.hand === 'right') return range;
+  const turned = [range.min, range.max].map((end) => mirroredNumber(id, end, { ...player, hand: 'left' }));
+  const ends = player.hand === 'left' ? turned : [range.min, range.max, ...turned];
+  return { ...range, min: Math.min(...ends), max: Math.max(...ends) };
 }
 
 export function roomFor(quantity: Quantity, situation: Situation, windows: Windows): Room {

@@ -1,4 +1,6 @@
 // What a coach is likely to write for a quantity (unit, direction, method) and which entries come next, from this record, the one before, template, faults and plan; computes nothing.
+import { readerOf } from '../checks/reach.ts';
+import { practiceFor } from '../judgement/room.ts';
 import type { Analysis } from '../analysis/result.ts';
 import type { Measure } from '../measure/measure.ts';
 import type { Entry, SwingRecord } from '../record/document.ts';
@@ -40,7 +42,8 @@ export function habitOf(quantity: Quantity, { analysis, usual: past }: Past): Ha
   const pick = (of: (measure: Measure) => string | undefined): string | undefined =>
     (last === undefined ? undefined : of(last)) ?? latest(alike, of) ?? latest(near, of);
   const unit = pick((measure) => measure.unit) ?? window?.unit ?? quantity.unit;
-  const practice = practiceWith(quantity, analysis.subject.club?.kind?.value);
+  const { subject } = analysis;
+  const practice = practiceFor(quantity, readerOf(subject, subject.club?.kind?.value));
   const sign = practice === undefined ? 1 : Math.sign(practice.min + practice.max);
   const words = quantity.directions.map(({ word }) => word);
   const usual = quantity.directions.find((direction) => direction.sign === sign)?.word;

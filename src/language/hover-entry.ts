@@ -1,7 +1,9 @@
 // The hover on a measured entry: its value, what it means, how sure it is, and what the other entries say of it.
 import type { Analysis } from '../analysis/result.ts';
 import { clubKindOf } from '../checks/entries.ts';
+import { readerOf, type Reader } from '../checks/reach.ts';
 import { standingWords, templateStandings, windowWords } from '../checks/template-words.ts';
+import { practiceFor } from '../judgement/room.ts';
 import { withArticle } from '../measure/article.ts';
 import { secondUnit, showValue, showWindow } from '../measure/show.ts';
 import type { Value } from '../model/value.ts';
@@ -32,7 +34,7 @@ export function hoverOnEntry(analysis: Analysis, offset: number): Remark | undef
       ...standingOf(analysis, entry, reading),
       ...note(reading),
       ...templateLine(entry, analysis),
-      practice(entry.quantity, clubKindOf(analysis.subject, entry)),
+      practice(entry.quantity, readerOf(analysis.subject, clubKindOf(analysis.subject, entry))),
     ],
   };
 }
@@ -70,11 +72,12 @@ export function inTwoUnits(quantity: Quantity, value: number, u: number | null):
 }
 
 /** What is usual, with this kind of club where it makes a difference and the kind is known. */
-export function practice(quantity: Quantity, clubKind: string | undefined): string {
-  const usual = practiceWith(quantity, clubKind);
+export function practice(quantity: Quantity, reader: Reader): string {
+  const { clubKind } = reader;
+  const usual = practiceFor(quantity, reader);
   const range = usual ?? quantity.bounds;
   const club =
-    clubKind === undefined || usual === quantity.practice
+    clubKind === undefined || practiceWith(quantity, clubKind) === quantity.practice
       ? ''
       : ` with ${withArticle(escapeMarkdown(clubKind))}`;
   const words = usual === undefined ? 'Possible' : `Usual${club}`;

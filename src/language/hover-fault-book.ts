@@ -1,4 +1,5 @@
 // The hover in a fault book: what a quantity in an expression means and which way it counts, and which fault overrides which.
+import { readerOf } from '../checks/reach.ts';
 import type { Analysis } from '../analysis/result.ts';
 import type { Span } from '../measure/measure.ts';
 import type { FaultFile } from '../record/document.ts';
@@ -26,7 +27,12 @@ export function hoverOnFaultBook({ document, subject }: Analysis, offset: number
   return (
     quantity && {
       span,
-      lines: [titleOf(quantity), ...describe(quantity), ...signs(quantity), practice(quantity, undefined)],
+      lines: [
+        titleOf(quantity),
+        ...describe(quantity),
+        ...signs(quantity),
+        practice(quantity, readerOf(subject, undefined)),
+      ],
     }
   );
 }

@@ -1,4 +1,5 @@
 // The hover on what is aimed at: goals, windows of a template and planned changes, beside the value of today.
+import { readerOf } from '../checks/reach.ts';
 import type { Analysis } from '../analysis/result.ts';
 import type { Measure, Span, Window } from '../measure/measure.ts';
 import { secondUnit, showValue, showWindow } from '../measure/show.ts';
@@ -31,7 +32,7 @@ export function hoverOnTarget(analysis: Analysis, offset: number): Remark | unde
       ...today(quantity, analysis),
       ...(goal === undefined ? [] : goalStandingLines(analysis, goal, quantity.id)),
       ...(goal === undefined ? [] : goalLines(analysis, goal)),
-      practice(quantity, clubKind),
+      practice(quantity, readerOf(analysis.subject, clubKind)),
     ];
     return { span, lines };
   }

@@ -1,4 +1,5 @@
 // The hover on keys of the workspace file: calibration, columns of shots; and on every quantity that is named in it.
+import { readerOf } from '../checks/reach.ts';
 import { homeOf, mentionAt, mentionsIn } from '../analysis/mentions.ts';
 import type { Analysis } from '../analysis/result.ts';
 import type { ShotColumn, WorkspaceFile, WrittenCalibration } from '../record/document.ts';
@@ -34,7 +35,7 @@ function hoverOnQuantity(analysis: Analysis, document: WorkspaceFile, offset: nu
     code(quantity.id),
     ...describe(quantity),
     ...(derived === undefined ? [] : [`Computed as ${code(derived.is.value)}.`]),
-    practice(quantity, undefined),
+    practice(quantity, readerOf(analysis.subject, undefined)),
   ];
   return { span: mention.span, lines: lines.filter((line) => line !== '') };
 }

@@ -2,8 +2,10 @@
 import { reachesOf, type LeverWindow, type Reach } from '../analysis/lever-reach.ts';
 import type { Analysis } from '../analysis/result.ts';
 import type { WhatIf } from '../analysis/what-if.ts';
+import { nameWithin } from '../checks/agreement.ts';
 import { withClub } from '../checks/forecast-words.ts';
 import { standingNumber } from '../judgement/standing-number.ts';
+import { upperFirst } from '../measure/quote.ts';
 import { showSize, showValue, showWindow } from '../measure/show.ts';
 import { findUnit, fromSI } from '../measure/units.ts';
 import type { Quantity } from '../registry/quantity.ts';
@@ -11,7 +13,9 @@ import type { Quantity } from '../registry/quantity.ts';
 /** A quantity that can be moved; numbers in the unit shown, positive to the right, ahead and up. */
 export interface Lever {
   readonly id: string;
+  /** With its checkpoint. */
   readonly title: string;
+  /** Its checkpoint, or else its part of the record. */
   readonly group: string;
   readonly unit: string;
   readonly decimals: number;
@@ -56,8 +60,8 @@ export function leversIn(
     return [
       {
         id: quantity.id,
-        title: quantity.title,
-        group: quantity.checkpoint?.replaceAll('_', ' ') ?? quantity.section,
+        title: upperFirst(nameWithin(quantity)),
+        group: upperFirst(quantity.checkpoint?.replaceAll('_', ' ') ?? quantity.section),
         unit,
         sides: [side(1), side(-1)],
         ...trackOf(quantity, reach, unit),

@@ -16,14 +16,17 @@ interface Wanted {
   readonly proof: string | undefined;
 }
 
-/** None where the plan is written in a way that nothing can be added to; what is planned for other quantities stays. */
+/**
+ * None where the plan says so already; undefined where it is written in a way that nothing can be added to. What is planned for other
+ * quantities stays.
+ */
 export function whatIfEdits(
   analysis: Analysis,
   moves: readonly Move[],
   because: readonly string[],
-): readonly Edit[] {
+): readonly Edit[] | undefined {
   const { document, subject, account } = analysis;
-  if (document.kind !== 'swing') return [];
+  if (document.kind !== 'swing') return undefined;
   const wanted = settingsOf(analysis, moves).flatMap(({ id, to }): Wanted[] => {
     const quantity = subject.registry.find(id);
     if (quantity === undefined) return [];
@@ -31,21 +34,29 @@ export function whatIfEdits(
   });
   const planned = (one: Wanted): PlannedChange | undefined =>
     document.plan.find(({ change }) => change?.value === one.quantity.id);
+  const open = wanted.filter((one) => !isAlready(planned(one), one));
   const edits = [
-    ...wanted.flatMap((one) => {
+    ...open.flatMap((one) => {
       const before = planned(one);
       return before === undefined ? [] : changed(before, one, document, analysis);
     }),
     ...added(
-      wanted.filter((one) => planned(one) === undefined),
+      open.filter((one) => planned(one) === undefined),
       because,
       analysis.uri,
       document,
     ),
   ];
-  if (edits.length === 0 || !isPlanned(analysis, edits, wanted)) return [];
+  if (open.length === 0) return [];
+  if (edits.length === 0 || !isPlanned(analysis, edits, wanted)) return undefined;
   const table = lineTableOf(document.text);
   return edits.map(({ span, text }) => ({ range: rangeOf(table, span), newText: text }));
+}
+
+/** Whether it is planned for the same number, as it is shown. */
+function isAlready(planned: PlannedChange | undefined, { quantity, to }: Wanted): boolean {
+  const target = planned?.to?.target;
+  return target?.kind === 'measure' && showValue(quantity, target.value) === showValue(quantity, to);
 }
 
 /** The number alone, and the proof where it was written for the number before: reasons and any other proof are the coach's. */

@@ -2,6 +2,7 @@
 import { leversOf, whatIfOf, type Setting, type WhatIf } from '../analysis/what-if.ts';
 import { goalsOf, mostChangesIn } from '../analysis/plan.ts';
 import type { Analysis } from '../analysis/result.ts';
+import { titleWithin } from '../checks/agreement.ts';
 import { cautionsOf } from '../checks/plan-loads-injury.ts';
 import { goalWords } from '../checks/forecast-words.ts';
 import { svgOf } from '../draw/picture.tsx';
@@ -22,7 +23,10 @@ export interface Move {
 }
 
 export interface WhatIfAnswer {
+  /** In the registry's order. */
   readonly levers: readonly Lever[];
+  /** Their ids, with what the plan and the fault book change first. */
+  readonly suggested: readonly string[];
   readonly mostMoves: number;
   /** What a plan could be made for: stated faults, misses and goals of the record, as a plan names them. */
   readonly reasons: readonly Reason[];
@@ -55,17 +59,24 @@ const followed = ['strike', 'flight'];
 
 /** Null where the record says too little for the model to go by. */
 export function whatIf(analysis: Analysis, moves: readonly Move[]): WhatIfAnswer | null {
-  const levers = leversOf(analysis);
+  const suggested = leversOf(analysis);
   const found = whatIfOf(analysis, settingsOf(analysis, moves));
-  if (found === undefined || levers.length === 0) return null;
+  if (found === undefined || suggested.length === 0) return null;
+  const { registry } = analysis.subject;
+  const isLever = new Set(suggested.map(({ id }) => id));
   return {
-    levers: leversIn(analysis, levers, found),
+    levers: leversIn(
+      analysis,
+      registry.quantities.filter(({ id }) => isLever.has(id)),
+      found,
+    ),
+    suggested: [...isLever],
     mostMoves: mostChangesIn(analysis.subject),
     reasons: reasonsOf(analysis, found),
     cautions: [...new Set(found.made.flatMap(({ quantity }) => cautionsIn(analysis, quantity.id, [])))],
     rows: rowsOf(analysis, found),
     pictures: picturesOf(found),
-    without: found.prediction.without.map((id) => analysis.subject.registry.find(id)?.title ?? id),
+    without: found.prediction.without.map((id) => upperFirst(titleWithin(id, registry))),
   };
 }
 

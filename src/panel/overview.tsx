@@ -2,20 +2,29 @@
 import type { JSX } from 'preact';
 import type { Placed, Sheet } from '../language/sheet.ts';
 import type { TextRange } from '../language/shapes.ts';
+import type { OverviewPart } from './sheet-messages.ts';
 
 export function Overview({
   sheet: { title, state, findings, goals, plan },
   go,
+  open,
+  turn,
 }: {
   readonly sheet: Sheet;
   readonly go: (range: TextRange) => void;
+  readonly open: readonly OverviewPart[];
+  readonly turn: (part: OverviewPart, isOpen: boolean) => void;
 }): JSX.Element {
+  const part = (name: OverviewPart): JSX.IntrinsicElements['details'] => ({
+    open: open.includes(name),
+    onToggle: ({ currentTarget }) => turn(name, currentTarget.open),
+  });
   return (
     <header>
       <h1>{title}</h1>
       <p>{state.join(' · ')}</p>
       {findings.length > 0 && (
-        <details>
+        <details {...part('findings')}>
           <summary>Findings ({findings.length})</summary>
           <ul class="rows">
             {findings.map((finding, i) => (
@@ -25,7 +34,7 @@ export function Overview({
         </details>
       )}
       {goals.length + plan.length > 0 && (
-        <details>
+        <details {...part('plan')}>
           <summary>
             Goals ({goals.length}) and plan ({plan.length})
           </summary>

@@ -12,8 +12,8 @@ export type ToSheet =
   | { readonly kind: 'step'; readonly by: 1 | -1 }
   /** One for each question, in order; undefined where the record changed meanwhile. */
   | { readonly kind: 'whatIf'; readonly answer: WhatIfAnswer | null | undefined }
-  /** What came of writing what was tried. */
-  | { readonly kind: 'written'; readonly words: string };
+  /** What came of writing what was tried, and whether that can be undone from here. */
+  | { readonly kind: 'written'; readonly words: string; readonly canUndo: boolean };
 
 export type FromSheet =
   /** `checkpoint` is the one whose figures are shown, or null for the first. */
@@ -24,7 +24,9 @@ export type FromSheet =
   /** Say why this quantity is what it is. */
   | { readonly kind: 'why'; readonly id: string }
   | { readonly kind: 'whatIf'; readonly moves: readonly Move[] }
-  | { readonly kind: 'write'; readonly moves: readonly Move[]; readonly because: readonly string[] };
+  | { readonly kind: 'write'; readonly moves: readonly Move[]; readonly because: readonly string[] }
+  /** Undo what was written last. */
+  | { readonly kind: 'undo' };
 
 export type Tab = 'swing' | 'what-if';
 
@@ -36,7 +38,11 @@ export interface SheetState {
   readonly checkpoint: string | null;
   /** What was picked to be moved, and to where; null for where it is. */
   readonly picks: readonly Pick[];
+  /** The parts of the overview that are open. */
+  readonly open: readonly OverviewPart[];
 }
+
+export type OverviewPart = 'findings' | 'plan';
 
 export interface Pick {
   readonly id: string;

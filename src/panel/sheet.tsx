@@ -14,9 +14,16 @@ import type { FromSheet, SheetState, ToSheet } from './sheet-messages.ts';
 import { Stepper } from './stepper.tsx';
 import { stepped } from './stepped.ts';
 import { Tabs } from './tabs.tsx';
-import { movesOf, WhatIf } from './what-if.tsx';
+import { movesOf, WhatIf, type Written } from './what-if.tsx';
 
-const start = remembered<SheetState>({ uri: '', scroll: 0, tab: 'swing', checkpoint: null, picks: [] });
+const start = remembered<SheetState>({
+  uri: '',
+  scroll: 0,
+  tab: 'swing',
+  checkpoint: null,
+  picks: [],
+  open: [],
+});
 const tabs = [
   { name: 'swing', title: 'The swing' },
   { name: 'what-if', title: 'What if' },
@@ -28,16 +35,21 @@ function say(message: FromSheet): void {
 
 const questions = latestOnly<readonly Move[]>((moves) => say({ kind: 'whatIf', moves }));
 
+const nothingWritten: Written = { words: '', canUndo: false };
+
 function Page(): JSX.Element {
   const [sheet, setSheet] = useState<Sheet | null>();
   const [cursor, setCursor] = useState<Position>();
   const [answer, setAnswer] = useState<WhatIfAnswer | null>();
-  const [written, setWritten] = useState('');
+  const [written, setWritten] = useState(nothingWritten);
   const [state, setState] = useState(start);
   // What listens is made once, and looks at what is shown when it hears something.
   const shown = useRef<Sheet | null>(null);
   shown.current = sheet ?? null;
   const kept = useRef(state);
+  const last = useRef(written);
+  last.current = written;
+  const isBack = useRef(false);
   const change = (part: Partial<SheetState>): void => setState((before) => ({ ...before, ...part }));
   const step = (by: 1 | -1): void =>
     setState((before) => ({
@@ -59,14 +71,16 @@ function Page(): JSX.Element {
         if (message.answer !== undefined) setAnswer(message.answer);
         return;
       case 'written':
-        return setWritten(message.words);
+        return setWritten(message);
     }
   };
   useEffect(() => {
     listen((message) => hear(message as ToSheet));
     say({ kind: 'ready', checkpoint: start.checkpoint });
     addEventListener('scroll', () => remember({ ...kept.current, scroll: scrollY }), { passive: true });
-    addEventListener('keydown', ({ key, target }) => {
+    addEventListener('keydown', ({ key, target, ctrlKey, metaKey, shiftKey }) => {
+      // VS Code undoes nothing in a text while a page has the focus.
+      if ((ctrlKey || metaKey) && !shiftKey && key === 'z' && last.current.canUndo) say({ kind: 'undo' });
       if (target instanceof HTMLSelectElement) return;
       if (key === ']') step(1);
       if (key === '[') step(-1);
@@ -94,15 +108,17 @@ function Page(): JSX.Element {
   useEffect(() => {
     if (state.tab === 'what-if' && sheet) questions.ask(movesOf(state.picks));
   }, [state.tab, state.picks, sheet]);
-  const first = answer?.levers[0]?.id;
+  const first = answer?.suggested[0];
   useEffect(() => {
     if (first !== undefined && start.picks.length === 0 && state.picks.length === 0)
       change({ picks: [{ id: first, value: null }] });
   }, [first]);
   const isShown = Boolean(sheet) && (state.tab === 'swing' || answer !== undefined);
-  // Only once: later sheets leave the reader where they are.
+  // Only once, and on the tab that it was of: later sheets and other tabs leave the reader where they are.
   useLayoutEffect(() => {
-    if (isShown) scrollTo(0, start.scroll);
+    if (!isShown || isBack.current) return;
+    isBack.current = true;
+    if (state.tab === start.tab) scrollTo(0, start.scroll);
   }, [isShown]);
 
   if (sheet === undefined) return <p role="status">Reading the record…</p>;
@@ -117,7 +133,17 @@ function Page(): JSX.Element {
   };
   return (
     <>
-      <Overview sheet={sheet} go={(range) => say({ kind: 'go', range, focus: true })} />
+      <Overview
+        sheet={sheet}
+        go={(range) => say({ kind: 'go', range, focus: true })}
+        open={state.open}
+        turn={(part, isOpen) =>
+          setState((before) => {
+            const others = before.open.filter((one) => one !== part);
+            return { ...before, open: isOpen ? [...others, part] : others };
+          })
+        }
+      />
       <Tabs label="Sheet" tabs={tabs} chosen={state.tab} choose={(tab) => change({ tab })}>
         {state.tab === 'swing' ? (
           <Swing
@@ -131,11 +157,12 @@ function Page(): JSX.Element {
             answer={answer}
             picks={state.picks}
             setPicks={(picks) => {
-              setWritten('');
+              setWritten(nothingWritten);
               change({ picks });
             }}
             write={(moves, because) => say({ kind: 'write', moves, because })}
             written={written}
+            undo={() => say({ kind: 'undo' })}
           />
         )}
       </Tabs>

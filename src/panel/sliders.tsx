@@ -6,14 +6,16 @@ import type { Pick } from './sheet-messages.ts';
 
 export interface SlidersProps {
   readonly levers: readonly Lever[];
+  /** Their ids, what is most likely wanted first. */
+  readonly suggested: readonly string[];
   readonly mostMoves: number;
   readonly picks: readonly Pick[];
   readonly setPicks: (picks: readonly Pick[]) => void;
 }
 
-export function Sliders({ levers, mostMoves, picks, setPicks }: SlidersProps): JSX.Element {
+export function Sliders({ levers, suggested, mostMoves, picks, setPicks }: SlidersProps): JSX.Element {
   const isFree = (id: string): boolean => picks.every((pick) => pick.id !== id);
-  const next = levers.find(({ id }) => isFree(id));
+  const next = suggested.find(isFree);
   return (
     <div class="sliders">
       {picks.map((pick, i) => {
@@ -47,7 +49,7 @@ export function Sliders({ levers, mostMoves, picks, setPicks }: SlidersProps): J
         );
       })}
       {picks.length < mostMoves && next !== undefined && (
-        <button type="button" onClick={() => setPicks([...picks, { id: next.id, value: null }])}>
+        <button type="button" onClick={() => setPicks([...picks, { id: next, value: null }])}>
           {picks.length === 0 ? 'Choose a quantity' : 'Choose another quantity'}
         </button>
       )}

@@ -13,32 +13,44 @@ export interface WhatIfProps {
   readonly picks: readonly Pick[];
   readonly setPicks: (picks: readonly Pick[]) => void;
   readonly write: (moves: readonly Move[], because: readonly string[]) => void;
-  /** What came of it. */
-  readonly written: string;
+  readonly written: Written;
+  readonly undo: () => void;
+}
+
+/** What came of writing. */
+export interface Written {
+  readonly words: string;
+  readonly canUndo: boolean;
 }
 
 export function movesOf(picks: readonly Pick[]): readonly Move[] {
   return picks.flatMap(({ id, value }) => (value === null ? [] : [{ id, value }]));
 }
 
-export function WhatIf({ answer, picks, setPicks, write, written }: WhatIfProps): JSX.Element {
+export function WhatIf({ answer, picks, setPicks, write, written, undo }: WhatIfProps): JSX.Element {
   if (answer === undefined) return <p role="status">Asking the model…</p>;
   if (answer === null)
     return (
       <p role="status">The record says too little for the model to go by. Enter more of the delivery.</p>
     );
-  const { levers, mostMoves, rows, pictures, reasons, cautions, without } = answer;
+  const { levers, suggested, mostMoves, rows, pictures, reasons, cautions, without } = answer;
   const moves = movesOf(picks);
   return (
     <>
       <h2>What would change</h2>
-      <Sliders levers={levers} mostMoves={mostMoves} picks={picks} setPicks={setPicks} />
+      <Sliders
+        levers={levers}
+        suggested={suggested}
+        mostMoves={mostMoves}
+        picks={picks}
+        setPicks={setPicks}
+      />
       <Cautions cautions={cautions} />
       {without.length > 0 && (
         <p>Neither the model nor the fault book knows what this does: {without.join(', ')}.</p>
       )}
       <NowAndThen rows={rows} />
-      <Write reasons={reasons} told={cautions} moves={moves} write={write} written={written} />
+      <Write reasons={reasons} told={cautions} moves={moves} write={write} written={written} undo={undo} />
       <h2>Now and then</h2>
       {pictures.map(({ name, title, now, then }) => (
         <section key={name} aria-label={title}>
@@ -82,13 +94,15 @@ function Write({
   moves,
   write,
   written,
+  undo,
 }: {
   readonly reasons: WhatIfAnswer['reasons'];
   /** Cautions that stand on the page already. */
   readonly told: readonly string[];
   readonly moves: readonly Move[];
   readonly write: WhatIfProps['write'];
-  readonly written: string;
+  readonly written: Written;
+  readonly undo: () => void;
 }): JSX.Element {
   const [said, setSaid] = useState<readonly string[]>();
   const chosen = reasonsTicked(reasons, said);
@@ -123,7 +137,12 @@ function Write({
         <button type="button" class="main" disabled={moves.length === 0} onClick={() => write(moves, chosen)}>
           Write as plan
         </button>{' '}
-        <span role="status">{moves.length === 0 ? 'Move a quantity first.' : written}</span>
+        <span role="status">{moves.length === 0 ? 'Move a quantity first.' : written.words}</span>{' '}
+        {moves.length > 0 && written.canUndo && (
+          <button type="button" onClick={undo}>
+            Undo
+          </button>
+        )}
       </p>
     </section>
   );

@@ -1,7 +1,7 @@
 // What client and server say to each other of sheets; plain names and shapes, nothing of either side.
 import type { Sheet } from '../language/sheet.ts';
-
 import type { Move, WhatIfAnswer } from '../language/what-if.ts';
+import type { WritePlanResult } from './protocol.ts';
 
 export type { Move, Sheet, WhatIfAnswer };
 
@@ -33,4 +33,8 @@ export const writeWhatIfRequest = 'swingwright/writeWhatIf';
 export interface WriteWhatIfParams extends WhatIfParams {
   /** Stated faults, misses and goals, as a plan names them. */
   readonly because: readonly string[];
+}
+export interface WriteWhatIfResult extends Pick<WritePlanResult, 'version'> {
+  /** None where the plan says so already; null where it is written in a way that nothing can be added to. */
+  readonly edits: WritePlanResult['edits'] | null;
 }

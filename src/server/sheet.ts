@@ -2,7 +2,6 @@
 import type { CancellationToken } from 'vscode-languageserver';
 import { sheetOf, whatIf, whatIfEdits } from '../language/index.ts';
 import type { OutcomeOptions } from './outcome.ts';
-import type { WritePlanResult } from './protocol.ts';
 import {
   sheetRequest,
   whatIfRequest,
@@ -12,6 +11,7 @@ import {
   type WhatIfAnswer,
   type WhatIfParams,
   type WriteWhatIfParams,
+  type WriteWhatIfResult,
 } from './sheet-protocol.ts';
 
 export function serveSheet({ connection, answer }: Pick<OutcomeOptions, 'connection' | 'answer'>): void {
@@ -24,8 +24,8 @@ export function serveSheet({ connection, answer }: Pick<OutcomeOptions, 'connect
   connection.onRequest(
     writeWhatIfRequest,
     ({ uri, moves, because }: WriteWhatIfParams, token: CancellationToken) =>
-      answer(uri, token, ({ analysis, version }): WritePlanResult => {
-        return { version, edits: whatIfEdits(analysis, moves, because) };
+      answer(uri, token, ({ analysis, version }): WriteWhatIfResult => {
+        return { version, edits: whatIfEdits(analysis, moves, because) ?? null };
       }),
   );
 }

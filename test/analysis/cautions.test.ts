@@ -41,7 +41,7 @@ club: eight iron
 checkpoints: { impact: { forward_bend: 33 deg ± 2 deg } }
 `,
 };
-const words = "Loads the lower back, which Ansa's file notes as injured: stop if it hurts.";
+const words = "loads the lower back, which Ansa's file notes as injured: stop if it hurts.";
 
 describe('a page that is handed on', () => {
   for (const command of [

@@ -22,7 +22,7 @@ book:
     });
     assert.equal(
       messageOf(analysis, 'caution'),
-      "Loads the lower back, which Ansa's file notes as injured: stop if it hurts. This is no medical advice; see a physician or physiotherapist.",
+      'What helps against "stands-up" loads the lower back, which Ansa\'s file notes as injured: stop if it hurts. This is no medical advice; see a physician or physiotherapist.',
     );
   });
 
@@ -30,6 +30,18 @@ book:
     assert.match(
       messageOf(analyseFiles(files('[{ part: back }]')), 'caution'),
       /lower back, and Ansa's file notes back as injured/,
+    );
+  });
+
+  it('says which of two faults it is about, by the title of each', () => {
+    const { findings } = analyseFiles({
+      ...files('[{ part: lower back }]'),
+      'lesson.swing.yaml': `${record}  - { fault: stands-up }\n  - { fault: sways }`,
+      'house.faults.yaml': `${house}\n  sways:\n    title: Sways off the ball\n    cautions: [lower back]`,
+    });
+    assert.deepEqual(
+      findings.filter(({ code }) => code === 'caution').map(({ message }) => /"(.*?)"/.exec(message)?.[1]),
+      ['stands-up', 'Sways off the ball'],
     );
   });
 

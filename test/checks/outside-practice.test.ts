@@ -1,6 +1,6 @@
 // Tests of the check outside-practice.
 import assert from 'node:assert/strict';
-import { assertMarked, assertNone, messageOf } from './files.ts';
+import { analyseFiles, assertMarked, assertNone, messageOf } from './files.ts';
 
 const bag = `student: 1
 bag:
@@ -51,6 +51,22 @@ delivery:
   attack: 20 deg down
 #         ^^^^^^^^^^^ information[outside-practice]`,
     );
+  });
+
+  it('turns what is usual of left and right round for a left-handed player', () => {
+    const address = 'checkpoints: { address: { shoulder_direction: 24 deg';
+    const player = (hand: string) => ({ 'mira.student.yaml': `student: 1\n${hand}` });
+    const record = (side: string): string => `swing: 1\nstudent: mira.student.yaml\n${address} ${side} } }`;
+    const wide = (side: string, hand: string) => ({ 'lesson.swing.yaml': record(side), ...player(hand) });
+    assertNone('outside-practice', wide('right', 'hand: right'));
+    assertNone('outside-practice', wide('left', 'hand: left'));
+    assert.match(
+      messageOf(analyseFiles(wide('right', 'hand: left')), 'outside-practice'),
+      /24 deg right is unusual; seen in practice: 25 deg left\.\.20 deg right\.$/,
+    );
+    assert.notEqual(messageOf(analyseFiles(wide('left', 'hand: right')), 'outside-practice'), '');
+    // Nothing rests on a guessed hand.
+    for (const side of ['left', 'right']) assertNone('outside-practice', wide(side, 'name: Mira'));
   });
 
   it('leaves what is impossible to the other check', () => {

@@ -21,17 +21,21 @@ describe('plan-loads-injury', () => {
     });
     assert.equal(
       messageOf(analysis, 'plan-loads-injury'),
-      "Loads the lower back, which Ansa's file notes as injured: stop if it hurts. This is no medical advice; see a physician or physiotherapist.",
+      "The change of forward bend at impact loads the lower back, which Ansa's file notes as injured: stop if it hurts. This is no medical advice; see a physician or physiotherapist.",
     );
   });
 
-  it('marks a change that is for such a fault', () => {
-    assertMarked('plan-loads-injury', {
+  it('marks a change that is for such a fault, and says which', () => {
+    const analysis = assertMarked('plan-loads-injury', {
       'lesson.swing.yaml': `${head}  - change: delivery.attack
 #           ^^^^^^^^^^^^^^^ information[plan-loads-injury]
     because: [stands-up]`,
       ...files,
     });
+    assert.match(
+      messageOf(analysis, 'plan-loads-injury'),
+      /^What helps against "stands-up", which the change of attack angle is for, loads the lower back/,
+    );
   });
 
   it('says nothing of a change that has to do with none', () => {

@@ -27,6 +27,8 @@ const state = `({
   tab: document.querySelector('[role=tab][aria-selected=true]')?.id,
   slider: document.querySelector('.slider input')?.value,
   checkpoint: document.querySelector('.steps input:checked')?.value,
+  open: document.querySelectorAll('details[open]').length,
+  scroll: scrollY,
 })`;
 
 const facts = await withVSCode(setting, async (page, tools) => {
@@ -76,6 +78,15 @@ const facts = await withVSCode(setting, async (page, tools) => {
   const after = await until(({ slider }) => slider === '48');
   await tools.webviewClick('#tab-swing', 0);
   const swing = await until(({ checkpoint }) => checkpoint !== undefined);
+  await tools.webviewClick('summary', 0);
+  await tools.webviewEvaluate('scrollTo(0, 700)', 0);
+  await until(({ open, scroll }) => open === 1 && scroll === 700);
+  await reload();
+  const down = await until(({ open, scroll }) => open === 1 && scroll === 700);
+  await tools.webviewEvaluate('scrollTo(0, 0)', 0);
+  await tools.webviewClick('#tab-what-if', 0);
+  await until(({ slider }) => slider !== undefined);
+  const top = await until(({ scroll }) => scroll === 0);
   const opened = page.context().waitForEvent('page', { timeout: LIMIT_MS });
   await tools.palette('View: Move Editor into New Window');
   const heading = (await opened)
@@ -90,6 +101,9 @@ const facts = await withVSCode(setting, async (page, tools) => {
     ['on the same tab', after?.tab === 'tab-what-if'],
     ['with the quantity where it was moved to', after?.slider === '48'],
     ['at the same checkpoint', swing?.checkpoint === 'lead_arm_parallel_down'],
+    ['as far down as it was', down?.scroll === 700],
+    ['with the findings open', down?.open === 1],
+    ['another tab is not scrolled', top?.scroll === 0],
     ['the sheet is in a window of its own', moved === before?.title],
   ];
 });

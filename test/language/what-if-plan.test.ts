@@ -19,7 +19,7 @@ function written(plan: string, moves: readonly Move[], because: readonly string[
 
 function edited(text: string, moves: readonly Move[], because: readonly string[] = []): string {
   const { starts } = lineTableOf(text);
-  return whatIfEdits(analysed(text, { files: planFiles }), moves, because)
+  return (whatIfEdits(analysed(text, { files: planFiles }), moves, because) ?? [])
     .map(({ range: { start, end }, newText }) => ({
       from: starts[start.line]! + start.character,
       to: starts[end.line]! + end.character,
@@ -94,9 +94,16 @@ describe('writing what was tried as a plan', () => {
     );
   });
 
-  it('writes nothing where nothing was moved, or the plan cannot be read', () => {
+  it('tells a plan that says so already from one that nothing can be added to', () => {
+    const editsOf = (plan: string): unknown =>
+      whatIfEdits(analysed(planRecord(plan), { files: planFiles }), [path], []);
+    assert.deepEqual(editsOf(`plan:\n${pathItem}`), []);
+    assert.deepEqual(editsOf('plan: [{ change: delivery.path, to: 1 deg left }]\n'), []);
+    assert.equal(editsOf('plan: [{ change: \n'), undefined);
+  });
+
+  it('writes nothing where nothing was moved', () => {
     assert.equal(written('', []), '');
-    assert.equal(written('plan: [{ change: \n', [path]), 'plan: [{ change: \n');
   });
 });
 

@@ -105,11 +105,25 @@ describe('what if', () => {
   });
 
   it('offers what a player can change and has a number, what a fault asks to change first', () => {
-    const { levers } = asked(record);
-    assert.equal(levers[0]!.id, 'checkpoints.address.stance_width');
+    const { levers, suggested } = asked(record);
+    assert.equal(suggested[0], 'checkpoints.address.stance_width');
+    assert.deepEqual(suggested.toSorted(), levers.map(({ id }) => id).toSorted());
     assert.ok(levers.some(({ id }) => id === 'delivery.path'));
     assert.ok(levers.every(({ id }) => !id.startsWith('flight.')));
     assert.equal(new Set(levers.map(({ id }) => id)).size, levers.length);
+  });
+
+  it('lists them in the order of the registry, with the checkpoint of each', () => {
+    for (const { analysis, answer } of movedSamples()) {
+      const order = analysis.subject.registry.quantities.map(({ id }) => id);
+      const places = answer.levers.map(({ id }) => order.indexOf(id));
+      assert.deepEqual(
+        places,
+        places.toSorted((a, b) => a - b),
+      );
+    }
+    const lean = asked(record).levers.find(({ id }) => id === 'checkpoints.impact.shaft_lean')!;
+    assert.deepEqual([lean.title, lean.group], ['Shaft lean at impact', 'Impact']);
   });
 
   it('gives each a window with the present in it, and steps that keys can go', () => {
@@ -198,7 +212,9 @@ describe('what if', () => {
     const stance = { id: 'checkpoints.address.stance_width', value: 41 };
     const careful = whatIf(analysed(record, { files }), [stance])!;
     assert.match(careful.cautions[0]!, /lead knee.*stop if it hurts.*physician or physiotherapist/);
-    assert.deepEqual(careful.reasons.find(({ name }) => name === 'trail-side')!.cautions, careful.cautions);
+    assert.match(careful.cautions[0]!, /^The change of stance width at address loads the lead knee/);
+    const [helps] = careful.reasons.find(({ name }) => name === 'trail-side')!.cautions;
+    assert.match(helps!, /^What helps against "trail-side" loads the lead knee/);
     assert.deepEqual(whatIf(analysed(record, { files }), [])!.cautions, []);
     assert.deepEqual(asked(record, [stance]).cautions, []);
   });

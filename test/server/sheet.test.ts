@@ -8,8 +8,8 @@ import {
   type AnalysedParams,
   type Sheet,
   type WhatIfAnswer,
+  type WriteWhatIfResult,
 } from '../../src/server/sheet-protocol.ts';
-import type { WritePlanResult } from '../../src/server/protocol.ts';
 import { startSession, type Session } from './session.ts';
 
 const text = (path: string): string =>
@@ -71,13 +71,13 @@ describe('the server on sheets', () => {
     const answer = await session.connection.sendRequest<WhatIfAnswer>(whatIfRequest, { uri, moves });
     assert.match(answer.rows.find(({ title }) => title === 'Club path')!.then, /^0\.0 deg ± 0\.8 deg$/);
     const params = { uri, moves, because: ['heavy'] };
-    const { version, edits } = await session.connection.sendRequest<WritePlanResult>(
+    const { version, edits } = await session.connection.sendRequest<WriteWhatIfResult>(
       writeWhatIfRequest,
       params,
     );
     assert.equal(version, 1);
     assert.deepEqual(
-      edits.map(({ newText }) => newText),
+      edits?.map(({ newText }) => newText),
       [
         'plan:\n  - change: delivery.path\n    to: 0 deg\n    because: [heavy]\n    proof: delivery.path < 1 deg\n',
       ],

@@ -125,7 +125,19 @@ describe('the sheet', () => {
         document.getText().includes('plan:\n  - change: delivery.path\n    to: 1.0 deg right\n'),
       );
       assert.ok(document.getText().startsWith(text));
-      await shows(/Written into the plan/);
+      await shows(/Written into the plan\. Undo/);
+      await stage.webviewClick('button.main');
+      await shows(/The plan says so already/);
+      const planned = document.getText();
+      await stage.webviewFocus('.slider input');
+      await stage.press('ArrowLeft');
+      await stage.webviewClick('button.main');
+      await until(() => document.getText().includes('to: 0.5 deg right'));
+      await shows(/Written into the plan\. Undo/);
+      await stage.press('Control+z');
+      await shows(/Taken back out of the plan/);
+      assert.equal(document.getText(), planned);
+      assert.equal(vscode.window.activeTextEditor?.document, document);
     });
 
     it('comes back as it was after another page stood in its place', async () => {
@@ -170,6 +182,10 @@ describe('the sheet', () => {
         assert.notEqual(tab, otherTab);
         assert.notEqual(checkpoint, otherCheckpoint);
         assert.equal(tab, checkpoint);
+        assert.deepEqual(await stage.webviewFaults(), []);
+        await stage.webviewClick('#tab-what-if');
+        await shows(/What is now, as all entries together say, and what would be then/);
+        assert.deepEqual(await stage.webviewFaults(), []);
       } finally {
         await stage.forcedColours(false);
       }

@@ -1,8 +1,8 @@
 // The player down the line at a checkpoint, to scale: bend, depths and the shaft against the ground; draws what is known solid and the rest as it usually is.
 import type { Analysis } from '../analysis/result.ts';
-import { ruleBall } from '../physics/ball.ts';
 import { vector } from '../physics/vector.ts';
 import type { Checkpoint } from '../registry/quantity.ts';
+import { BallOnGround } from './ball-on-ground.tsx';
 import { cameraOf, unitsForStature } from './figure-camera.ts';
 import { fieldOf } from './figure-field.ts';
 import { marksOf } from './figure-marks.ts';
@@ -97,15 +97,7 @@ export function FigureDownTheLine({
       <Figure {...{ stand, camera, theme }} view="down_the_line" />
       <FigureWindows {...{ windows, stand, camera, theme }} view="down_the_line" picture={name} />
       {trunk && <TrunkLine {...{ stand, camera, theme }} value={trunk} />}
-      <circle
-        cx={fixed(origin.x)}
-        cy={fixed(origin.y - ruleBall.radius * scale)}
-        r={fixed(ruleBall.radius * scale)}
-        fill={theme.paper}
-        stroke={theme.ink}
-        stroke-width="1.4"
-        data-part="ball"
-      />
+      <BallOnGround at={origin} scale={scale} theme={theme} />
       <Marks {...{ marks, stand, camera, field, theme }} />
       <ScaleBar
         at={{ x: side === 1 ? 12 : field.width - 16 - 0.2 * scale, y: field.ground + 26 }}

@@ -2,9 +2,9 @@
 import type { Analysis } from '../analysis/result.ts';
 import type { StanceKey } from '../physics/pose-anchors.ts';
 import type { PoseKey } from '../physics/pose-readings.ts';
-import { ruleBall } from '../physics/ball.ts';
 import { vector } from '../physics/vector.ts';
 import type { Checkpoint } from '../registry/quantity.ts';
+import { BallOnGround } from './ball-on-ground.tsx';
 import { depthOfFeet, FeetFromAbove, planOf, type Plan } from './feet-from-above.tsx';
 import { cameraOf, unitsForStature } from './figure-camera.ts';
 import { fieldOf } from './figure-field.ts';
@@ -121,15 +121,7 @@ export function FigureFaceOn({
       <Figure {...{ stand, camera, theme }} view="face_on" />
       <FigureWindows {...{ windows, stand, camera, theme }} view="face_on" picture={name} />
       {trunk && <TrunkLine {...{ stand, camera, theme }} value={trunk} />}
-      <circle
-        cx={origin.x}
-        cy={fixed(origin.y - ruleBall.radius * scale)}
-        r={fixed(ruleBall.radius * scale)}
-        fill={theme.paper}
-        stroke={theme.ink}
-        stroke-width="1.4"
-        data-part="ball"
-      />
+      <BallOnGround at={origin} scale={scale} theme={theme} />
       <Marks {...{ marks, stand, camera, theme }} field={field} />
       <FeetFromAbove
         {...{ stand, plan, pressure, theme }}

@@ -45,7 +45,8 @@ const small = (10 * Math.PI) / 180;
 const larger = 3;
 /** No angle at the ball is drawn steeper than this, rad. */
 const steepest = (75 * Math.PI) / 180;
-const reach = { ahead: 82, back: 24, bar: 15, ball: 6, aside: 40 } as const;
+/** What the others expect reaches farther than what was entered, so that it is seen where both lie on one line. */
+const reach = { ahead: 72, expected: 84, back: 24, bar: 15, ball: 6, aside: 40 } as const;
 const y = 50;
 const column = 124;
 const middleOfBetween = 40;
@@ -67,10 +68,11 @@ export function HoverAngles({
   const ball: Place = { x: target === 1 ? 34 : card.width - 34, y };
   const along = (angle: number): number =>
     target * (Math.PI / 2 + Math.max(-steepest, Math.min(steepest, angle * factor)));
-  const end = (angle: number): Place => toward(ball, along(angle), lengthAt(angle * factor));
+  const end = ({ angle, role }: Pick<AngleLine, 'angle' | 'role'>): Place =>
+    toward(ball, along(angle), lengthAt(angle * factor, role));
   const edge = target === 1 ? card.width - 8 : 8;
   const callouts: readonly Callout[] = [
-    ...lines.map(({ text, angle }) => ({ text, end: end(angle) })),
+    ...lines.map((line) => ({ text: line.text, end: end(line) })),
     ...(between
       ? [{ text: between.text, end: toward(ball, along((between.from + between.to) / 2), middleOfBetween) }]
       : []),
@@ -80,7 +82,7 @@ export function HoverAngles({
       <path
         d={lineThrough([
           { x: ball.x - target * reach.back, y },
-          { x: ball.x + target * (reach.ahead + 2), y },
+          { x: ball.x + target * (reach.expected + 2), y },
         ])}
         {...lineStyle('rule', theme)}
       />
@@ -102,7 +104,7 @@ export function HoverAngles({
           u > 0 && (
             <path
               key={id}
-              d={ringSector(ball, [along(angle - u), along(angle + u)], [0, lengthAt(angle * factor)])}
+              d={ringSector(ball, [along(angle - u), along(angle + u)], [0, lengthAt(angle * factor, role)])}
               fill={theme.faint}
               fill-opacity="0.5"
             />
@@ -161,13 +163,13 @@ function ownLast(one: AngleLine, other: AngleLine): number {
 }
 
 /** Of a line, so that a steep one ends before the words below. */
-function lengthAt(drawn: number): number {
+function lengthAt(drawn: number, role: AngleLine['role']): number {
   const sine = Math.sin(Math.min(steepest, Math.abs(drawn)));
-  return Math.min(reach.ahead, reach.aside / Math.max(sine, 0.01));
+  return Math.min(role === 'expectation' ? reach.expected : reach.ahead, reach.aside / Math.max(sine, 0.01));
 }
 
 function Line({
-  line: { id, angle, kind, shape, role },
+  line,
   ball,
   end,
   along,
@@ -175,13 +177,14 @@ function Line({
 }: {
   readonly line: AngleLine;
   readonly ball: Place;
-  readonly end: (angle: number) => Place;
+  readonly end: (line: AngleLine) => Place;
   readonly along: (angle: number) => number;
   readonly theme: Theme;
 }): Picture {
+  const { id, angle, kind, shape, role } = line;
   const style = { ...lineStyle(kind, theme), 'stroke-width': role === 'own' ? 2.6 : 1.4 };
   const direction = along(angle);
-  const tip = end(angle);
+  const tip = end(line);
   const named = role === 'expectation' ? { 'data-part': 'others' } : { 'data-id': id };
   const degrees = fixed((angle * 180) / Math.PI);
   if (shape === 'bar') {

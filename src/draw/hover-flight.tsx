@@ -8,6 +8,7 @@ import { sceneOf, type Scene } from './flight-scene.ts';
 import { besidesSayings, numberSaying } from './flight-words.ts';
 import { card, HoverCard } from './hover-card.tsx';
 import type { HoverDrawn } from './hover-strike.tsx';
+import { Key } from './key.tsx';
 import { sayingOf, valueOf, wordsOf } from './known.ts';
 import { Label } from './label.tsx';
 import { fitted } from './lettering.ts';
@@ -77,7 +78,7 @@ function Card({
   const named = ['flight.carry', 'flight.apex', 'flight.start', 'flight.finish'];
   const values = [...new Set([id, ...named])].flatMap((one) => valueOf(analysis, one) ?? []);
   const own = valueOf(analysis, id);
-  const { computed, path, expected } = scene;
+  const { path, expected, goals } = scene;
   return (
     <HoverCard
       name={nameOf(view)}
@@ -97,11 +98,21 @@ function Card({
           theme={theme}
         />
       )}
+      {view === 'from above' && goals.length > 0 && (
+        <Key
+          items={[{ mark: 'goal', text: goals.length === 1 ? 'goal' : 'goals' }]}
+          x={card.width - 62}
+          y={16}
+          width={62}
+          picture={nameOf(view)}
+          theme={theme}
+        />
+      )}
       <Label at={{ x: 8, y: card.height - 7 }} text={view} theme={theme} />
       {(path ?? expected) && (
         <Label
           at={{ x: card.width - 8, y: card.height - 7 }}
-          text={computed.by === 'others' && expected ? `others ${numbersOf(computed)}` : 'dashed: computed'}
+          text={computedText(scene)}
           anchor="end"
           tone="expected"
           theme={theme}
@@ -109,6 +120,12 @@ function Card({
       )}
     </HoverCard>
   );
+
+  /** Whose the dashed way is, and where it leads unless that is the recorded place. */
+  function computedText({ computed: by, expected: place }: Scene): string {
+    if (place === undefined) return 'dashed: computed';
+    return `${by.by === 'others' ? 'others' : 'computed'} ${numbersOf(by)}`;
+  }
 
   /** Carry alone from the side, where nobody sees how far aside; to as many digits as wherever their uncertainty stands beside them. */
   function numbersOf({ carry, finish }: ComputedFlight): string {

@@ -1,14 +1,15 @@
 // Low point and divot as a small picture for a hover, seen from the front and to scale; draws what is known of them.
-import { ruleBall } from '../physics/ball.ts';
 import { showValue } from '../measure/show.ts';
 import type { Value } from '../model/value.ts';
-import { fixed, lineThrough, type Place } from './geometry.ts';
+import { BallOnGround } from './ball-on-ground.tsx';
+import { lineThrough, type Place } from './geometry.ts';
 import { card, HoverCard } from './hover-card.tsx';
 import { othersOf, othersSaying, type HoverDrawn } from './hover-strike.tsx';
 import { sayingOf, wordsOf } from './known.ts';
 import { Label } from './label.tsx';
 import { widthOf } from './lettering.ts';
 import { lineStyle, type Picture } from './picture.tsx';
+import type { Theme } from './theme.ts';
 import { knownOf, type CutProps } from './strike-front-rows.ts';
 import { ArcLine, Cut, LowPoint, reach, type At } from './strike-front-shapes.tsx';
 
@@ -73,20 +74,14 @@ export function HoverLowPoint({ analysis, id, theme }: HoverDrawn): Picture | un
         tone="ink"
         theme={theme}
       />
-      <circle
-        cx={origin.x}
-        cy={fixed(origin.y - ruleBall.radius * scale)}
-        r={fixed(ruleBall.radius * scale)}
-        fill={theme.paper}
-        stroke={theme.ink}
-        stroke-width="1.5"
-      />
+      <BallOnGround at={origin} scale={scale} theme={theme} />
       <Label
         at={{ x: target === 1 ? right : left, y: 16 }}
         text={target === 1 ? 'target →' : '← target'}
         anchor={target === 1 ? 'end' : 'start'}
         theme={theme}
       />
+      <Scale x={target === 1 ? right : left} anchor={target === 1 ? 'end' : 'start'} theme={theme} />
       {others && (
         <Label
           at={{ x: target === 1 ? left : right, y: card.height - 7 }}
@@ -97,6 +92,35 @@ export function HoverLowPoint({ analysis, id, theme }: HoverDrawn): Picture | un
         />
       )}
     </HoverCard>
+  );
+}
+
+/** A bar of 10 cm in the corner, with its words toward the middle. */
+function Scale({
+  x,
+  anchor,
+  theme,
+}: {
+  readonly x: number;
+  readonly anchor: 'start' | 'end';
+  readonly theme: Theme;
+}): Picture {
+  const [inward, y] = [anchor === 'end' ? -1 : 1, card.height - 10];
+  const end = x + inward * 0.1 * scale;
+  return (
+    <g>
+      <path
+        d={lineThrough([
+          { x, y: y - 4 },
+          { x, y },
+          { x: end, y },
+          { x: end, y: y - 4 },
+        ])}
+        stroke={theme.soft}
+        data-part="scale"
+      />
+      <Label at={{ x: end + inward * 6, y: y + 3 }} text="10 cm" anchor={anchor} theme={theme} />
+    </g>
   );
 }
 

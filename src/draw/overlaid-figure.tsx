@@ -1,7 +1,7 @@
 // The player of two records at one checkpoint, laid over one another to scale: the second as a body, the first as its outline; draws what both know.
+import { BallOnGround } from './ball-on-ground.tsx';
 import { checkpointsWithEntries, standOf, type Stand } from './figure-pose.ts';
 import { showValue } from '../measure/show.ts';
-import { ruleBall } from '../physics/ball.ts';
 import type { StanceKey, View } from '../physics/pose-anchors.ts';
 import { poseKeys, type PoseKey } from '../physics/pose-readings.ts';
 import { vector } from '../physics/vector.ts';
@@ -108,14 +108,7 @@ export function OverlaidFigure({
       <Ground y={ground} from={8} to={width - 8} theme={theme} />
       <SolidBody {...{ view, theme }} stand={b} camera={cameras.b} />
       <DashedBody {...{ name, view, theme }} stand={a} camera={cameras.a} />
-      <circle
-        cx={fixed(origin.x)}
-        cy={fixed(origin.y - ruleBall.radius * scale)}
-        r={fixed(ruleBall.radius * scale)}
-        fill={theme.paper}
-        stroke={theme.ink}
-        stroke-width="1.4"
-      />
+      <BallOnGround at={origin} scale={scale} theme={theme} />
       <HeadLetters {...{ a, b, cameras, theme }} />
       <ScaleBar at={{ x: hand === 'left' ? width - 90 : 12, y: ground + 24 }} scale={scale} theme={theme} />
       <g data-part="numbers">

@@ -1,6 +1,6 @@
 // The strikes of two records from the front, laid over one another: arc and low point above one ground, to scale; draws what is known of each.
 import type { Analysis } from '../analysis/result.ts';
-import { ruleBall } from '../physics/ball.ts';
+import { BallOnGround } from './ball-on-ground.tsx';
 import { fixed, lineThrough, type Place } from './geometry.ts';
 import { IntervalRows, rowsHeight } from './interval-rows.tsx';
 import { valueOf, wordsOf } from './known.ts';
@@ -62,14 +62,7 @@ export function OverlaidFront(props: OverlayProps): Picture {
         stroke={theme.ink}
         stroke-width="1.2"
       />
-      <circle
-        cx={origin.x}
-        cy={fixed(origin.y - ruleBall.radius * scale)}
-        r={fixed(ruleBall.radius * scale)}
-        fill={theme.paper}
-        stroke={theme.ink}
-        stroke-width="1.5"
-      />
+      <BallOnGround at={origin} scale={scale} theme={theme} />
       <Swing side="A" analysis={first} at={at} theme={theme} />
       <Swing side="B" analysis={second} at={at} theme={theme} />
       {/* Above the lines of both, so that no line of the other strikes a letter out. */}

@@ -1,9 +1,9 @@
 // The strike seen from the front: arc, low point, ground and divots to scale, and where on the face the ball was met; draws what is known.
 import type { Analysis } from '../analysis/result.ts';
 import type { Value } from '../model/value.ts';
-import { ruleBall } from '../physics/ball.ts';
+import { BallOnGround } from './ball-on-ground.tsx';
 import { ClubFace } from './club-face.tsx';
-import { fixed, lineThrough, type Place } from './geometry.ts';
+import { lineThrough, type Place } from './geometry.ts';
 import { IntervalRows, rowsHeight } from './interval-rows.tsx';
 import { sayingOf, valueOf, wordsOf } from './known.ts';
 import { Label, Lines, linesHeight, notKnown } from './label.tsx';
@@ -92,14 +92,11 @@ export function StrikeFromFront({
           />
         )}
       </g>
-      <circle
-        cx={origin.x}
-        cy={fixed(origin.y - ruleBall.radius * scale)}
-        r={fixed(ruleBall.radius * scale)}
-        fill={theme.paper}
-        stroke={theme.ink}
-        stroke-width="1.5"
-      />
+      <ComputedCutName starts={expectedDivot.starts} text="divot, others" at={at} theme={theme} />
+      {divot.starts?.kind !== 'entered' && (
+        <ComputedCutName starts={divot.starts} text="divot, computed" at={at} theme={theme} />
+      )}
+      <BallOnGround at={origin} scale={scale} theme={theme} />
       <ScaleBar x={target === 1 ? field.x : field.x + field.width - 0.1 * scale} theme={theme} />
       <Label
         at={{ x: target === 1 ? width - 16 : field.x, y: 20 }}
@@ -122,6 +119,32 @@ export function StrikeFromFront({
       />
       <Lines lines={lines} x={side.x} y={below + 16} theme={theme} />
     </Frame>
+  );
+}
+
+/** Below where it starts, on the side away from the target; none of what lies off the picture there. */
+function ComputedCutName({
+  starts,
+  text,
+  at,
+  theme,
+}: {
+  readonly starts: Value | undefined;
+  readonly text: string;
+  readonly at: At;
+  readonly theme: Theme;
+}): Picture | null {
+  if (starts === undefined || Math.abs(starts.value) > reach - 0.06) return null;
+  const { x, y } = at(starts.value, 0);
+  const isTargetRight = at(1, 0).x > x;
+  return (
+    <Label
+      at={{ x: x + (isTargetRight ? -5 : 5), y: y + 22 }}
+      text={text}
+      anchor={isTargetRight ? 'end' : 'start'}
+      tone="expected"
+      theme={theme}
+    />
   );
 }
 

@@ -102,6 +102,34 @@ describe('small pictures for hovers', () => {
     assert.match(svg, /Attack angle, by the other entries: /);
   });
 
+  it('draw what the others expect farther than what was entered, so that it is seen where both lie on one line', () => {
+    const svg = of(record, 'delivery.attack')!;
+    const length = (attribute: string): number => {
+      const [from, to] = places(part(svg, attribute));
+      return Math.hypot(to!.x - from!.x, to!.y - from!.y);
+    };
+    assert.ok(length('data-part="others"') > length('data-id="delivery.attack"') + 8);
+  });
+
+  it('say what is hatched, how long 10 cm are, and where the others expect the ball', () => {
+    const goal = `${record}goals: [{ finish: 5 m left..5 m right }]\n`;
+    assert.match(of(goal, 'flight.curve')!, />goal</);
+    assert.doesNotMatch(of(goal, 'flight.carry')!, />goal</);
+    const bar = places(part(of(record, 'delivery.low_point.ahead')!, 'data-part="scale"'));
+    assert.ok(Math.abs(Math.abs(bar.at(-1)!.x - bar[0]!.x) - 44) < 0.01);
+    const launched = `swing: 1
+student: mira.student.yaml
+club: hybrid
+flight: { ball_speed: 58 m/s, launch_angle: 15 deg, spin: 4200 rpm, spin_tilt: 4 deg right, start: 2 deg left, curve: 9 m right, carry: 160 m }
+`;
+    assert.match(of(launched, 'flight.curve')!, />others \d+ m, [\d.]+ m (left|right)</);
+    assert.match(of(launched, 'flight.carry')!, />others \d+ m</);
+    assert.match(
+      of(launched.replace(', carry: 160 m', ''), 'flight.curve')!,
+      />computed \d+ m, [\d.]+ m (left|right)</,
+    );
+  });
+
   it('draw a low point 6 cm ahead toward the target, which is on the left for a left-handed player', () => {
     const at = (hand: string): number =>
       Number(

@@ -46,6 +46,12 @@ describe('the strike from the front', () => {
     assert.ok(Math.abs((places(expected)[0]!.x - ball) / centimetre(svg) - 100 * value) < 0.05);
   });
 
+  it('names what the others say of the divot, on the side away from the target', () => {
+    const start = places(part(svg, 'data-part="expected-divot"'))[0]!.x;
+    const name = /<text x="([\d.]+)"[^>]*text-anchor="end"[^>]*>divot, others</.exec(svg);
+    assert.ok(name && Number(name[1]) < start && Number(name[1]) > start - 10);
+  });
+
   it('draws the spot on the face where it was struck, the toe on the left for a right-handed player', () => {
     const face = part(svg, 'data-part="face"');
     const bar = places(part(svg, 'data-part="face-scale"'));

@@ -136,7 +136,7 @@ describe('the sheet', () => {
       await shows(/Written into the plan\. Undo/);
       await stage.screenshot('what-if-written');
       await stage.press('Control+z');
-      await shows(/Taken back out of the plan/);
+      await shows(/Undone: the plan is as it was/);
       assert.equal(document.getText(), planned);
       assert.equal(vscode.window.activeTextEditor?.document, document);
     });

@@ -65,7 +65,7 @@ export function FromAbove({
       ))}
       {recorded && <Recorded landing={recorded} at={at} scale={scale} theme={theme} />}
       {expected && computedName !== undefined && (
-        <ComputedName text={computedName} spot={expected} other={recorded} at={at} theme={theme} />
+        <ComputedName {...{ at, scale, theme }} text={computedName} spot={expected} other={recorded} />
       )}
       <circle
         cx={ball.x}
@@ -171,25 +171,31 @@ function Blur({
   );
 }
 
-/** Beside the diamond, on the side away from the recorded place. */
+/** However wide an ellipse is, its name stands no further from its middle, in units of the picture. */
+const farthestName = 34;
+
+/** Outside of the ellipse, on the side away from the recorded place. */
 function ComputedName({
   text,
   spot,
   other,
   at,
+  scale,
   theme,
 }: {
   readonly text: string;
-  readonly spot: Spot;
+  readonly spot: Landing;
   readonly other: Spot | undefined;
   readonly at: At;
+  readonly scale: number;
   readonly theme: Theme;
 }): Picture {
   const { x, y } = at(spot);
+  const half = Math.min(farthestName, Math.max(8, factor95 * spot.uRight * scale));
   const isAbove = other !== undefined && at(other).y > y;
   const place = {
     x: Math.max(x + 6, at({ ahead: 0, right: 0 }).x + widthOf(text, 11)),
-    y: isAbove ? y - 10 : y + 19,
+    y: isAbove ? y - half - 4 : y + half + 12,
   };
   return <Label at={place} text={text} anchor="end" tone="expected" isBoxed theme={theme} />;
 }

@@ -12,6 +12,8 @@ import {
   type ProgressPageParams,
   type ReadRevisionParams,
 } from '../server/page-protocol.ts';
+import { lessonsRequest, type LessonsParams, type LessonState } from '../server/protocol.ts';
+import { inGroups } from './compare-order.ts';
 import type { Pages } from './pages.ts';
 import { pickRevision, readAtRevision } from './git-revisions.ts';
 
@@ -26,8 +28,8 @@ export function registerBesidePages(client: BaseLanguageClient, pages: Pages): v
       'swingwright.compareRecords',
       async (given: unknown, selected: unknown) => {
         const [one, other] = Array.isArray(selected) ? (selected as unknown[]) : [given];
-        const first = one instanceof vscode.Uri ? one : (recordInFront() ?? (await pick(undefined)));
-        const second = first && (other instanceof vscode.Uri ? other : await pick(first));
+        const first = one instanceof vscode.Uri ? one : (recordInFront() ?? (await pick(client, undefined)));
+        const second = first && (other instanceof vscode.Uri ? other : await pick(client, first));
         if (first !== undefined && second !== undefined)
           await showComparison(pages, sideOf(first), sideOf(second));
       },
@@ -80,7 +82,28 @@ export function showComparison(pages: Pages, first: PageSide, second: PageSide):
   return pages.show({ request: comparePageRequest, params }, { titled: (title) => title });
 }
 
-async function pick(except: vscode.Uri | undefined): Promise<vscode.Uri | undefined> {
+interface Choice extends vscode.QuickPickItem {
+  readonly uri?: vscode.Uri;
+}
+
+async function pick(
+  client: BaseLanguageClient,
+  except: vscode.Uri | undefined,
+): Promise<vscode.Uri | undefined> {
+  const picked = await vscode.window.showQuickPick(choicesFor(client, except), {
+    placeHolder:
+      except === undefined
+        ? vscode.l10n.t('Choose a record')
+        : vscode.l10n.t('Compare {0} with', nameOf(except)),
+    matchOnDescription: true,
+  });
+  return picked?.uri;
+}
+
+async function choicesFor(
+  client: BaseLanguageClient,
+  except: vscode.Uri | undefined,
+): Promise<readonly Choice[]> {
   const found = await vscode.workspace.findFiles(comparable, '**/{node_modules,.git}/**');
   const uris = found
     .filter(
@@ -88,16 +111,26 @@ async function pick(except: vscode.Uri | undefined): Promise<vscode.Uri | undefi
         uri.toString() !== except?.toString() && (except !== undefined || uri.path.endsWith('.swing.yaml')),
     )
     .sort((a, b) => (a.path < b.path ? -1 : 1));
-  const picked = await vscode.window.showQuickPick(
-    uris.map((uri) => ({ label: nameOf(uri), uri })),
-    {
-      placeHolder:
-        except === undefined
-          ? vscode.l10n.t('Choose a record')
-          : vscode.l10n.t('Compare {0} with', nameOf(except)),
-    },
-  );
-  return picked?.uri;
+  if (except === undefined) return uris.map((uri) => ({ label: nameOf(uri), uri }));
+  const own = except.toString();
+  const params: LessonsParams = { uri: own };
+  const lessons = await client
+    .sendRequest<readonly LessonState[] | null>(lessonsRequest, params)
+    .catch(() => null);
+  const words = {
+    'same club': vscode.l10n.t('Same student, same club'),
+    'same student': vscode.l10n.t('Same student'),
+    others: vscode.l10n.t('Others'),
+  };
+  const spelled = (lessons ?? []).map((one) => ({ ...one, uri: vscode.Uri.parse(one.uri).toString() }));
+  return inGroups(uris, String, own, spelled).flatMap(({ of, files }): Choice[] => [
+    { label: words[of], kind: vscode.QuickPickItemKind.Separator },
+    ...files.map(({ file, lesson }) => ({
+      label: nameOf(file),
+      description: [lesson?.date, lesson?.club].filter(Boolean).join(', '),
+      uri: file,
+    })),
+  ]);
 }
 
 function recordInFront(): vscode.Uri | undefined {

@@ -184,7 +184,7 @@ async function undoWritten(uri: vscode.Uri, version: number | undefined): Promis
   await vscode.commands.executeCommand('undo');
   return document.version === version
     ? vscode.l10n.t('Undo in the text editor.')
-    : vscode.l10n.t('Taken back out of the plan.');
+    : vscode.l10n.t('Undone: the plan is as it was.');
 }
 
 function rangeOf({ start, end }: TextRange): vscode.Range {

@@ -8,7 +8,7 @@ import type { Theme } from '../theme.ts';
 import { FigureChange } from './figure-change.tsx';
 import { shapeOf } from './shape-of.ts';
 import type { Speech } from './speech.ts';
-import { ArcAndGround, enlargementOf, PathAndFace, Scale } from './strike-change.tsx';
+import { ArcAndGround, enlargementOf, isEnlarged, PathAndFace, Scale } from './strike-change.tsx';
 import { TargetMark, wayToTarget } from './target-mark.tsx';
 
 const width = 330;
@@ -35,7 +35,7 @@ export function ChangePicture({
   const shape = seen === 'figure' && then === undefined ? 'scale' : seen;
   const enlargement = enlargementOf([analysis, then]);
   const note =
-    shape === 'above' && enlargement !== 1 ? say('larger', { times: speech.number(enlargement) }) : undefined;
+    isEnlarged(shape) && enlargement !== 1 ? say('larger', { times: speech.number(enlargement) }) : undefined;
   const base = { figure: 128, above: 128, front: 64, scale: 30 }[shape];
   const height = base + (note === undefined ? 44 : 62);
   const numbers = {
@@ -64,7 +64,7 @@ export function ChangePicture({
       return <FigureChange {...props} at={figureAt(quantity.key, middle, base)} size={118} picture={name} />;
     if (shape === 'above')
       return <PathAndFace {...props} {...{ enlargement }} at={{ x: middle, y: base - 36 }} />;
-    return <ArcAndGround {...props} at={{ x: middle, y: base - 24 }} />;
+    return <ArcAndGround {...props} {...{ enlargement }} at={{ x: middle, y: base - 24 }} />;
   };
   return (
     <Frame

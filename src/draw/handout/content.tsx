@@ -111,15 +111,20 @@ function furtherOf({ changes, furtherChanges: rest }: Handout, { say }: Speech):
   });
 }
 
-function wishesOf({ goals, shapes: asked }: Handout, { title, window, word }: Speech): Content['wish'] {
+function wishesOf(
+  { goals, shapes: asked }: Handout,
+  { say, title, round, window, word }: Speech,
+): Content['wish'] {
   const shapes = asked.map((shape) => word('shapes', shape));
   const numbers = goals
     .filter(({ now }) => now.wanted.key !== 'shape')
-    .map(({ now: { wanted } }) =>
-      wanted.asked === undefined
-        ? `${title(wanted.quantity)} ${window(wanted.quantity, wanted.min, wanted.max)}`
-        : word('contacts', wanted.asked),
-    );
+    .map(({ now: { wanted } }) => {
+      const { quantity, min, max, asked, single } = wanted;
+      if (asked !== undefined) return word('contacts', asked);
+      const range = window(quantity, min, max);
+      const enough = single && say('enough', { value: round(quantity, single.value), window: range });
+      return `${title(quantity)} ${enough ?? range}`;
+    });
   return [...new Set([...shapes.slice(0, 2).map((shape) => shortened(shape, most.word)), ...numbers])].slice(
     0,
     most.wishes,

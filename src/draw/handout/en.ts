@@ -8,6 +8,7 @@ export const en = {
   file: 'For the file',
   wish: 'You want',
   wishOfFile: 'Wanted',
+  enough: '{value} ({window} will do)',
   saw: 'What we saw',
   sawNothing: 'No fault is written down for this lesson.',
   sawContradicted: 'The numbers speak against what was written down.',
@@ -19,7 +20,9 @@ export const en = {
   andMore: '{names} and {count} more',
   causes: 'What causes what',
   causesNothing: 'Nothing links a fault to a miss yet.',
-  effect: '{name}: {way}',
+  /** Of something that has sides: one swing may be further over than another, and still on the other side. */
+  effect: '{name}: further {way}',
+  effectInSize: '{name}: {way}',
   more: 'more',
   less: 'less',
   noChange: 'Nothing to change is planned yet.',

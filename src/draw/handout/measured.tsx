@@ -12,7 +12,7 @@ import { shapeOf, type Shape } from './shape-of.ts';
 import { most, shortened, someOf } from './shortened.ts';
 import type { Speech } from './speech.ts';
 import type { TextKey } from './texts.ts';
-import { ArcAndGround, enlargementOf, PathAndFace } from './strike-change.tsx';
+import { ArcAndGround, enlargementOf, isEnlarged, PathAndFace } from './strike-change.tsx';
 import { isOutside } from '../../registry/registry.ts';
 import { TargetMark, wayToTarget } from './target-mark.tsx';
 
@@ -125,7 +125,7 @@ function MeasuredPicture({
 }): Picture {
   const enlargement = enlargementOf([analysis]);
   const note =
-    enlargement !== 1 && drawn.some(({ shape }) => shape === 'above')
+    enlargement !== 1 && drawn.some(({ shape }) => isEnlarged(shape))
       ? say('larger', { times: written(enlargement) })
       : undefined;
   const sentences = [...drawn.map(sentenceOf), ...(note === undefined ? [] : [note])];
@@ -148,12 +148,12 @@ function MeasuredPicture({
               <FigureChange {...props} at={{ x: middle, y: 124 }} size={112} picture={`${name}-${i}`} />
             )}
             {shape === 'above' && <PathAndFace {...props} {...{ enlargement }} at={{ x: middle, y: 90 }} />}
-            {shape === 'above' && note !== undefined && (
+            {isEnlarged(shape) && note !== undefined && (
               <text x={middle} y={cell.height - 41} text-anchor="middle" font-size="9.5" fill={theme.soft}>
                 {fitted(note, cell.width - 4, 9.5)}
               </text>
             )}
-            {shape === 'front' && <ArcAndGround {...props} at={{ x: middle, y: 104 }} />}
+            {shape === 'front' && <ArcAndGround {...props} {...{ enlargement }} at={{ x: middle, y: 92 }} />}
             <TargetMark
               way={way}
               at={

@@ -114,7 +114,7 @@ function chainsOf(handout: Handout, speech: Speech): Seen['chains'] {
   return [...chains, ...others].slice(0, most.chains);
 }
 
-/** "Low point behind": the first thing that the fault is believed to do, as this player sees left and right. */
+/** "Low point: further behind": the first thing that the fault is believed to do, as this player sees left and right. */
 function effectTo(fault: Fault, { analysis }: Handout, { say, title, word }: Speech): string | undefined {
   const effect = fault.tendsTo.find(({ quantity, sign }) => quantity !== undefined && sign !== undefined);
   const { quantity, sign } = effect ?? {};
@@ -124,6 +124,8 @@ function effectTo(fault: Fault, { analysis }: Handout, { say, title, word }: Spe
   const own = quantity.directions.find(
     ({ sign: way, bearing }) => bearing === undefined && way === Math.sign(turned),
   );
-  const way = own === undefined ? say(turned > 0 ? 'more' : 'less') : word('directions', own.word);
-  return say('effect', { name: title(quantity), way });
+  const name = title(quantity);
+  return own === undefined
+    ? say('effectInSize', { name, way: say(turned > 0 ? 'more' : 'less') })
+    : say('effect', { name, way: word('directions', own.word) });
 }

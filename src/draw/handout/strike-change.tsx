@@ -23,8 +23,15 @@ const steepest = (80 * Math.PI) / 180;
 
 /** The same for all pictures that are seen beside one another: one that is drawn true beside one that is not would mislead. */
 export function enlargementOf(analyses: readonly (Analysis | undefined)[]): number {
-  const angles = analyses.flatMap((one) => (one === undefined ? [] : Object.values(anglesIn(one))));
+  const angles = analyses.flatMap((one) =>
+    one === undefined ? [] : [...Object.values(anglesIn(one)), valueOf(one, 'delivery.attack')?.value],
+  );
   return angles.every((angle) => angle === undefined || Math.abs(angle) <= small) ? larger : 1;
+}
+
+/** Whether a picture of this shape shows angles that may be enlarged. */
+export function isEnlarged(shape: string): boolean {
+  return shape === 'above' || shape === 'front';
 }
 
 function anglesIn(analysis: Analysis): Readonly<Record<'path' | 'face', number | undefined>> {
@@ -111,25 +118,70 @@ function Arrow({
   );
 }
 
+/** Units of the picture for a centimetre along the ground, and the furthest that it shows to each side and upward. */
+const arc = { unit: 5, side: 58, most: 52, height: 34 } as const;
+/** Of the head's way, m, where the record does not tell it; judgement. */
+const usualRadius = 1.3;
+/** Where the head meets the ball, in units above the ground: at its foot on the way down, in its middle on the way up, as from a tee. */
+const meets = { down: 1, up: 9 } as const;
+
+/** The head's way along the ground: how high, in units, so many units toward the target, and where it is lowest; undefined where nothing tells. */
+function wayIn(analysis: Analysis, enlargement: number) {
+  const [low, attack, radius = usualRadius] = [
+    'delivery.low_point.ahead',
+    'delivery.attack',
+    'delivery.arc.radius',
+  ].map((id) => valueOf(analysis, id)?.value);
+  // On a circle the head is lowest where it goes level.
+  const ahead = low ?? (attack === undefined ? undefined : -radius * Math.sin(attack));
+  if (ahead === undefined) return undefined;
+  const lowest = Math.max(-arc.most, Math.min(arc.most, 100 * arc.unit * ahead));
+  const slope =
+    attack === undefined
+      ? (-enlargement * ahead) / radius
+      : Math.tan(Math.max(-steepest, Math.min(steepest, enlargement * attack)));
+  // The parabola that is lowest there and has this slope at the ball; of two that do not go together, as bent as usual.
+  const fitting = -slope / (2 * lowest);
+  const bend = fitting > 0 && Number.isFinite(fitting) ? fitting : enlargement / (200 * arc.unit * radius);
+  const atBall = slope > 0 ? meets.up : meets.down;
+  const bottom = atBall - bend * lowest ** 2;
+  return { lowest, height: (along: number): number => bottom + bend * (along - lowest) ** 2 };
+}
+
 /** The head's way over the ground, the target to the right (to the left for a left-handed player, as seen face-on). */
-export function ArcAndGround({ analysis, at, kind, theme }: StrikeProps): Picture {
+export function ArcAndGround({
+  analysis,
+  at,
+  kind,
+  enlargement,
+  theme,
+}: StrikeProps & { readonly enlargement: number }): Picture {
   const hand = analysis.subject.student?.document.hand?.value;
   const sign = hand === 'left' ? -1 : 1;
-  const low = valueOf(analysis, 'delivery.low_point.ahead')?.value;
-  const attack = valueOf(analysis, 'delivery.attack')?.value;
-  // 4 cm ahead are 20 units; without a low point the attack stands for it, as 1 deg for 1 cm.
-  const cm = low === undefined ? -((attack ?? 0) * 180) / Math.PI : low * 100;
-  const x = at.x + sign * 5 * Math.max(-11, Math.min(11, cm));
+  const way = wayIn(analysis, enlargement);
   const colour = kind === 'aim' ? theme.goal : theme.ink;
+  const place = (along: number): Place => ({ x: at.x + sign * along, y: at.y - way!.height(along) });
+  const steps = Array.from({ length: 2 * arc.side + 1 }, (_, i) => i - arc.side);
   return (
     <g>
-      <path d={`M ${at.x - 72} ${at.y} L ${at.x + 72} ${at.y}`} stroke={theme.soft} stroke-width="1.6" />
-      <path
-        d={`M ${fixed(x - 66)} ${at.y - 30} Q ${fixed(x)} ${at.y + 38} ${fixed(x + 66)} ${at.y - 30}`}
-        stroke={colour}
-        stroke-width="2.4"
-      />
-      <circle cx={fixed(x)} cy={fixed(at.y + 4)} r="4" fill={colour} data-part="low-point" />
+      <path d={`M ${at.x - 62} ${at.y} L ${at.x + 62} ${at.y}`} stroke={theme.soft} stroke-width="1.6" />
+      {way && (
+        <>
+          <path
+            d={lineThrough(steps.filter((along) => way.height(along) <= arc.height).map(place))}
+            stroke={colour}
+            stroke-width="2.4"
+            data-part="way"
+          />
+          <circle
+            cx={fixed(place(way.lowest).x)}
+            cy={fixed(place(way.lowest).y)}
+            r="4"
+            fill={colour}
+            data-part="low-point"
+          />
+        </>
+      )}
       <circle cx={at.x} cy={at.y - 9} r="8" fill={theme.paper} stroke={theme.ink} stroke-width="1.4" />
     </g>
   );

@@ -47,6 +47,53 @@ describe('path and face on a handout', () => {
   });
 });
 
+describe('the way of the head on a handout', () => {
+  /** Degrees by which each way rises toward the target where it meets the ball, and how far it goes below the ground, in units. */
+  const waysOf = (attack: string, to: string, hand: string) => {
+    const handout = handoutOfFiles({
+      'lesson.swing.yaml': `swing: 1
+student: a.student.yaml
+delivery: { attack: ${attack} }
+plan: [{ change: delivery.attack, to: ${to} }]
+`,
+      'a.student.yaml': `student: 1\nhand: ${hand}\n`,
+    });
+    const svg = svgOf(contentOf(handout, 'student').cards[0]!.picture!(themes.light));
+    assert.match(svg, />angles drawn 2\.5 times as large</);
+    const ball = [...svg.matchAll(/<circle cx="([\d.]+)" cy="([\d.]+)" r="8"/g)];
+    return [...svg.matchAll(/<path [^>]*data-part="way"[^>]*>/g)].map(([way], i) => {
+      const [x, ground] = [Number(ball[i]![1]), Number(ball[i]![2]) + 9];
+      const [before, after] = [-1, 1].map((by) => places(way).find((place) => place.x === x + by)!);
+      const toTarget = hand === 'left' ? -1 : 1;
+      const rise = (before!.y - after!.y) / (after!.x - before!.x);
+      return {
+        slope: (Math.atan(toTarget * rise) * 180) / Math.PI,
+        below: Math.max(...places(way).map(({ y }) => y)) - ground,
+      };
+    });
+  };
+
+  it('rises and falls at the ball as the attack does, 2.5 times as steeply', () => {
+    for (const hand of ['right', 'left']) {
+      const [now, aim] = waysOf('3 deg down', '6 deg down', hand);
+      assert.ok(
+        Math.abs(now!.slope + 7.5) < 0.5 && Math.abs(aim!.slope + 15) < 0.5,
+        JSON.stringify([now, aim]),
+      );
+      assert.ok(aim!.below > 0);
+    }
+  });
+
+  it('does not dig where the club comes up into the ball', () => {
+    const [now, aim] = waysOf('2.2 deg up', '4 deg up', 'right');
+    assert.ok(
+      Math.abs(now!.slope - 5.5) < 0.5 && Math.abs(aim!.slope - 10) < 0.5,
+      JSON.stringify([now, aim]),
+    );
+    assert.ok(now!.below <= 0 && aim!.below <= 0);
+  });
+});
+
 describe('a small picture on a handout', () => {
   const marksOf = (change: string, hand: string, language = 'en'): readonly string[] => {
     const handout = handoutOfFiles(

@@ -21,7 +21,7 @@ describe('a handout as a page', () => {
       'Lesson of 14 May 2026 · hybrid',
       'You want: Landing beside the target line 5 m left to 5 m right',
       'Hangs back (at the strike) The weight stays behind.',
-      'Hangs back → Lowest point of the swing, from the ball: behind → heavy',
+      'Hangs back → Lowest point of the swing, from the ball: further behind → heavy',
       'Three things to change',
       'from 47 cm to 41 cm',
       'from 9° forward to 6 to 8° forward',
@@ -30,7 +30,7 @@ describe('a handout as a page', () => {
       'The record plans 4 changes. This page shows 3 of them, the first in the record, and what that leads to; one more stands in the record.',
       'Pressure in the lead foot, at the strike: over 70 %',
       'Club up or down into the ball: over 2° down',
-      'Where the face points, seen along the way of the club: under 4° right',
+      'Face against the way of the club: under 4° right',
       'Changes 1, 2, 3 load: lead knee, lower back. Stop if it hurts.',
       'see a physician or physiotherapist first.',
     ])

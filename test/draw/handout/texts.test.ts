@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { contentOf } from '../../../src/draw/handout/content.tsx';
 import { plain } from '../../../src/draw/handout/plain.ts';
 import { most } from '../../../src/draw/handout/shortened.ts';
 import { speechIn } from '../../../src/draw/handout/speech.ts';
@@ -9,6 +10,7 @@ import { filled, terms, texts, type TextKey } from '../../../src/draw/handout/te
 import { bodyParts, contacts, methods, misses, quantities, shapes } from '../../../src/registry/generated.ts';
 import { languages } from '../../../src/registry/language.ts';
 import { builtIn, findQuantity } from '../../../src/registry/registry.ts';
+import { handoutOfFiles, lesson } from '../../analysis/handouts.ts';
 
 const folders = ['src/draw/handout', 'src/print'].map((folder) =>
   resolve(import.meta.dirname, '../../..', folder),
@@ -125,5 +127,16 @@ describe('the words of a handout', () => {
     );
     assert.equal(proof('delivery.pth > 2', builtIn), 'delivery.pth > 2');
     assert.equal(proof('delivery.attack < 0 deg', builtIn), 'Attack angle: down');
+  });
+
+  it('says a goal that is one number as it is written, and what will do', () => {
+    const files = {
+      ...lesson,
+      'lesson.swing.yaml': lesson['lesson.swing.yaml']!.replace(/^goals:.*$/m, 'goals: [{ carry: 171 m }]'),
+    };
+    assert.match(
+      contentOf(handoutOfFiles(files), 'student').wish.join(' · '),
+      /^Carry 171 m \(165 to 177 m will do\)$/,
+    );
   });
 });

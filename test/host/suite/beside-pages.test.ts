@@ -121,6 +121,17 @@ describe('pages beside one another', () => {
       await until(() => pages().length === 1);
     });
 
+    it('offer the last lesson before with the same club first', async () => {
+      await vscode.window.showTextDocument(await vscode.workspace.openTextDocument(at('d.swing.yaml')));
+      const chosen = vscode.commands.executeCommand('swingwright.compareRecords');
+      const rows = '.quick-input-widget .monaco-list-row';
+      await until(async () => /b\.swing\.yaml.*2026-06-02, hybrid/s.test((await stage.texts(rows))[0] ?? ''));
+      await stage.screenshot('compare-choice', 'light');
+      await stage.press('Enter');
+      await chosen;
+      await until(() => pages().some(({ label }) => /d\.swing\.yaml.*b\.swing\.yaml/.test(label)));
+    });
+
     it('say what differs', async () => {
       await vscode.commands.executeCommand('swingwright.compareRecords', at('a.swing.yaml'), [
         at('a.swing.yaml'),

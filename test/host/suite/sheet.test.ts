@@ -132,10 +132,11 @@ describe('the sheet', () => {
       await stage.webviewFocus('.slider input');
       await stage.press('ArrowLeft');
       await stage.webviewClick('button.main');
-      await until(() => document.getText().includes('to: 0.5 deg right'));
+      await until(() => document.getText() !== planned);
       await shows(/Written into the plan\. Undo/);
+      await stage.screenshot('what-if-written');
       await stage.press('Control+z');
-      await shows(/Taken back out of the plan/);
+      await shows(/Undone: the plan is as it was/);
       assert.equal(document.getText(), planned);
       assert.equal(vscode.window.activeTextEditor?.document, document);
     });

@@ -9,7 +9,7 @@ import type { Camera } from './figure-shape.ts';
 import { anchorWords } from './figure-words.ts';
 import { fixed, lineThrough, type Place } from './geometry.ts';
 import { kindOf } from './known.ts';
-import { Label } from './label.tsx';
+import { Label, prose } from './label.tsx';
 import { wrapped } from './lettering.ts';
 import { EdgeArrow, offScale, type Way } from './off-scale.tsx';
 import { lineStyle, type Picture } from './picture.tsx';
@@ -198,7 +198,7 @@ export function footerOf(
   words: readonly string[],
   width: number,
 ): { readonly lines: readonly string[]; readonly height: number } {
-  const lines = words.flatMap((one) => wrapped(`${one}.`, width, 12, 6));
+  const lines = words.flatMap((one) => wrapped(`${one}.`, prose * width, 12, 6));
   return { lines, height: 16 + lineHeight * lines.length };
 }
 

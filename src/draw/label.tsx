@@ -113,7 +113,7 @@ export function Callouts({
 
 const lineHeight = 15;
 /** Of the width that lines of small words have, for letters of some systems that are wider than is reckoned with: judgement. */
-const prose = 0.92;
+export const prose = 0.92;
 
 /** In as many lines as it takes. */
 export function notKnown(missing: readonly string[], width: number): readonly string[] {

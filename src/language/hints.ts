@@ -41,7 +41,7 @@ export function findHints(analysis: Analysis, range: TextRange, switches: HintSw
     ...(switches.units ? unitHints(analysis.document, table) : []),
     ...(switches.faceToPath ? faceToPathHints(analysis, table) : []),
     ...(switches.lowPoint ? lowPointHints(analysis, table) : []),
-    ...(switches.flight ? flightHints(analysis, table) : []),
+    ...(switches.flight ? flightHints(analysis, table, range) : []),
     ...(switches.shots ? shotHints(analysis, table) : []),
     ...(switches.windows ? windowHints(analysis, table) : []),
     ...(switches.faults ? faultHints(analysis, table) : []),
@@ -116,15 +116,18 @@ function lowPointHints(analysis: Analysis, table: LineTable): InlayHint[] {
 }
 
 /** Carry and finish from one computation, as the picture has them: what the others say of an entered carry, else what nobody entered. */
-function flightHints(analysis: Analysis, table: LineTable): InlayHint[] {
+function flightHints(analysis: Analysis, table: LineTable, range: TextRange): InlayHint[] {
   const key = analysis.document.outline.find(({ name }) => name === 'flight');
+  if (key === undefined) return [];
+  const { line } = positionAt(table, key.nameSpan.start);
+  // What the others say takes a fit of its own: none for a line that nobody sees.
+  if (line < range.start.line || line > range.end.line) return [];
   const { by, carry, finish } = computedFlightOf(analysis);
   const known = [carry, finish].flatMap((value) => (value && value.kind !== 'entered' ? [value] : []));
-  if (key === undefined || known.length === 0) return [];
+  if (known.length === 0) return [];
   const { registry } = analysis.subject;
   const numbers = known.map((value) => `${value === carry ? 'carry' : 'finish'} ${short(value, registry)}`);
   const label = `${by === 'others' ? 'the others say' : 'expected'} ${numbers.join(', ')}`;
-  const line = positionAt(table, key.nameSpan.start).line;
   const without = by === 'others' ? ['Without the carry, curve and finish that were entered.'] : [];
   return hintAtEnd(line, table, label, known, registry, without);
 }

@@ -1,9 +1,9 @@
 // The flight that a record's numbers give, for who draws or tells it: one way through the air, and one carry and finish where it ends.
-import { accountOf, type Account } from '../model/account.ts';
+import { accountWithout, type Account, type OthersAccount } from '../model/account.ts';
 import { contextOf } from '../model/context.ts';
 import { flightInputs, meanPath } from '../model/flights.ts';
 import { mirroredNumber, mirroredSituation } from '../model/mirror.ts';
-import { extended } from '../model/reconciliation.ts';
+import { extended, type Reconciliation } from '../model/reconciliation.ts';
 import type { Situation, Value } from '../model/value.ts';
 import type { Analysis } from './result.ts';
 
@@ -19,60 +19,57 @@ export interface ComputedFlight {
   readonly by: 'others' | 'all';
   readonly carry: Value | undefined;
   readonly finish: Value | undefined;
-  /** Where the numbers come from; undefined of a record that the model was not asked about. */
-  readonly account: Account | undefined;
+  /** How the ball is launched; undefined of a record that the model was not asked about. */
+  readonly launch: Launch | undefined;
+}
+
+interface Launch {
+  readonly situation: Situation;
+  /** The fit that stands behind the numbers, with every step. */
+  readonly at: () => Reconciliation;
+  readonly values: ReadonlyMap<string, Value>;
 }
 
 /** What says where the ball comes down. */
 const landing: ReadonlySet<string> = new Set(['flight.carry', 'flight.curve', 'flight.finish']);
 
-const othersOf = new WeakMap<Account, Account>();
+const othersOf = new WeakMap<Account, OthersAccount | undefined>();
 
 /** Carry and finish come from one and the same computation. */
 export function computedFlightOf({ account, derivation }: Analysis): ComputedFlight {
   const others = account?.situation.observations.has('flight.carry') ? withoutLanding(account) : undefined;
-  const [by, from] = others?.derivation.values.has('flight.carry')
-    ? (['others', others] as const)
-    : (['all', account] as const);
-  const values = by === 'others' ? others?.derivation.values : derivation?.values;
+  const isByOthers = others?.values.has('flight.carry') === true;
+  const values = isByOthers ? others.values : derivation?.values;
   const [carry, finish] = ['flight.carry', 'flight.finish'].map((id) => values?.get(id));
-  return { by, carry, finish, account: from };
+  const by = isByOthers ? 'others' : 'all';
+  if (account?.outcome === undefined || values === undefined) return { by, carry, finish, launch: undefined };
+  const { situation, outcome } = account;
+  const at = isByOthers ? () => others.at : () => extended(outcome.last);
+  return { by, carry, finish, launch: { situation, at, values } };
 }
 
 /**
  * It ends where carry and finish say; undefined where nothing says how far the ball flies, or too little how it is launched.
  */
-export function flightPathOf({ carry, finish, account }: ComputedFlight): FlightPath | undefined {
-  const path = carry && account && launchedPath(account);
+export function flightPathOf({ carry, finish, launch }: ComputedFlight): FlightPath | undefined {
+  const path = carry && launch && launchedPath(launch);
   return path && ledTo(carry, finish, path);
 }
 
-function withoutLanding(account: Account): Account {
-  const before = othersOf.get(account);
-  if (before !== undefined) return before;
-  const { observations, readings, ...rest } = account.situation;
-  const others: Situation = {
-    ...rest,
-    observations: withoutThose(observations),
-    ...(readings && { readings: withoutThose(readings) }),
-  };
-  const found = accountOf(others);
+function withoutLanding(account: Account): OthersAccount | undefined {
+  if (othersOf.has(account)) return othersOf.get(account);
+  const found = accountWithout(account, landing, ['flight.carry', 'flight.finish', ...flightInputs]);
   othersOf.set(account, found);
   return found;
 }
 
-function withoutThose<T>(all: ReadonlyMap<string, T>): ReadonlyMap<string, T> {
-  return new Map([...all].filter(([id]) => !landing.has(id)));
-}
-
-function launchedPath({ situation, derivation, outcome }: Account): FlightPath | undefined {
-  if (outcome === undefined) return undefined;
-  const { forward, values } = extended(outcome.last);
+function launchedPath({ situation, at, values }: Launch): FlightPath | undefined {
+  const { forward, values: fitted } = at();
   const inputs = flightInputs.map((id) => {
-    const value = derivation.values.get(id);
+    const value = values.get(id);
     if (value !== undefined) return mirroredNumber(id, value.value, situation);
     // The weather that nobody wrote down is what the model has taken for it.
-    return id.startsWith('conditions.') ? values[forward.nodeOf.get(id) ?? -1] : undefined;
+    return id.startsWith('conditions.') ? fitted[forward.nodeOf.get(id) ?? -1] : undefined;
   });
   if (!inputs.every((input) => input !== undefined)) return undefined;
   const path = meanPath(inputs, contextOf(mirroredSituation(situation)));

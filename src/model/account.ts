@@ -6,8 +6,8 @@ import { derive } from './derive.ts';
 import { leastRedundancy, type Outcome } from './elimination.ts';
 import { mirroredNumber, type Player } from './mirror.ts';
 import { isPossible } from './own-model.ts';
-import { mostOfWindows } from './posterior.ts';
-import type { Reconciliation } from './reconciliation.ts';
+import { mostOfWindows, posteriorOf } from './posterior.ts';
+import { extended, refit, type Reconciliation } from './reconciliation.ts';
 import { denseRow, rowDot } from './rows.ts';
 import { findRule } from './rules.ts';
 import { sharesOf, type Share } from './shares.ts';
@@ -60,6 +60,35 @@ export function accountOf(situation: Situation): Account {
     }
   for (const id of values.keys()) missing.delete(id);
   return { situation, derivation: { values, expected, missing }, agreement, outcome };
+}
+
+/** What the entries say of these quantities without some of them, and the fit that says so. */
+export interface OthersAccount {
+  readonly at: Reconciliation;
+  readonly values: ReadonlyMap<string, Value>;
+}
+
+/**
+ * Of the quantities `wanted`, led on from the fit of all entries, which is quicker than an account of its own; what is out of that fit
+ * stays out. Undefined where there is no fit.
+ */
+export function accountWithout(
+  { situation, outcome }: Account,
+  without: ReadonlySet<string>,
+  wanted: readonly string[],
+): OthersAccount | undefined {
+  if (outcome === undefined) return undefined;
+  const { problem, measured, readings } = outcome.last;
+  const us = problem.measurements.map(({ u }, i) => (without.has(readings[measured[i]!]!.id) ? Infinity : u));
+  const led = refit(outcome.last, us);
+  if (led === undefined) return undefined;
+  const at = extended(led);
+  const values = new Map<string, Value>();
+  for (const [id, known] of posteriorOf(at, situation, wanted)) {
+    const value = fittedValue(at, known, id, situation);
+    if (value !== undefined && isPossible(value, situation)) values.set(id, value);
+  }
+  return { at, values };
 }
 
 /** Whether the number that follows from entries alone says all that there is to say. */

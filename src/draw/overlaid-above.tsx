@@ -16,6 +16,7 @@ import {
   type Side,
 } from './overlaid.tsx';
 import { Frame, lineStyle, type Picture } from './picture.tsx';
+import { betweenIn } from './strike-above-notes.ts';
 import type { Theme } from './theme.ts';
 
 const name = 'overlaid-strike-from-above';
@@ -38,7 +39,13 @@ export function OverlaidAbove(props: OverlayProps): Picture {
     'deg',
   );
   const missing = missingWords(ids, props);
-  const notes = sidesWords(props);
+  const notes = [
+    ...sidesWords(props),
+    ...(['first', 'second'] as const).flatMap((one) => {
+      const note = betweenIn(props[one]);
+      return note === undefined ? [] : [`${one === 'first' ? 'A' : 'B'}: ${note}`];
+    }),
+  ];
   const lines = [
     ...notKnown(missing, besideWidth),
     ...notes.flatMap((note) => wrapped(`${note}.`, besideWidth, 11)),

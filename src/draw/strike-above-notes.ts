@@ -34,7 +34,7 @@ function togetherIn(analysis: Analysis): string | undefined {
  * Face to path is what all entries together say, path and face are drawn as entered: where the two are apart by more than one
  * standard uncertainty, nobody could tell why the numbers do not add up.
  */
-function betweenIn(analysis: Analysis): string | undefined {
+export function betweenIn(analysis: Analysis): string | undefined {
   const [path, face, between] = ['delivery.path', 'delivery.face', 'delivery.face_to_path'].map((id) =>
     valueOf(analysis, id),
   );

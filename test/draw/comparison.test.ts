@@ -43,6 +43,15 @@ describe('two records laid over one another', () => {
     assertKept('overlaid-strike-from-above', svg);
   });
 
+  it('says of which record face to path is not what path and face as entered make it', () => {
+    const torn = `${head}delivery: { club_speed: 38 m/s by radar, path: 4 deg right by eye, face: 3 deg left by eye }
+flight: { start: 1 deg left by radar, curve: 8 m right by radar, carry: 120 m by radar }
+`;
+    const words = svgOf(OverlaidAbove({ first: nothing, second: analysed(torn, { files }), theme }));
+    assert.match(words, /B: Face to path is what all entries together say; .* would make it 7 deg left/);
+    assert.doesNotMatch(words, /A: Face to path is what all entries/);
+  });
+
   it('draws faces square to their directions, and balls that leave in theirs, to half a degree', () => {
     const svg = svgOf(OverlaidAbove({ first, second, theme }));
     for (const side of ['A', 'B']) {

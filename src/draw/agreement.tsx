@@ -11,7 +11,7 @@ import type { Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
 import { fixed, lineThrough } from './geometry.ts';
 import { EdgeArrow } from './off-scale.tsx';
-import { Lines, linesHeight } from './label.tsx';
+import { Lines, linesHeight, prose } from './label.tsx';
 import { fitted, wrapped } from './lettering.ts';
 import { Frame, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
@@ -63,7 +63,7 @@ export function Agreement({
     ...(unchecked === undefined
       ? []
       : [`${unchecked}; the others say too little to call that right or wrong`]),
-  ].flatMap((words) => wrapped(words, width - 28, 11, 3));
+  ].flatMap((words) => wrapped(words, prose * (width - 28), 11, 3));
   const bottom = head + shown.length * rowHeight;
   const words = [
     ...checked.map(

@@ -5,7 +5,7 @@ import { verdictWords, placeWords } from '../checks/verdict-words.ts';
 import type { Judgement } from '../judgement/judgement.ts';
 import { findMiss } from '../registry/registry.ts';
 import { fixed, lineThrough, type Place } from './geometry.ts';
-import { Label, Lines, linesHeight, notKnown } from './label.tsx';
+import { Label, Lines, linesHeight, prose } from './label.tsx';
 import { widthOf, wrapped } from './lettering.ts';
 import { Frame, type Picture } from './picture.tsx';
 import type { Theme } from './theme.ts';
@@ -39,10 +39,10 @@ export function Causes({ analysis, theme }: { readonly analysis: Analysis; reado
   const { judgement } = analysis.subject;
   const boxes = judgement === undefined ? [] : boxesOf(judgement);
   const arrows = judgement === undefined ? [] : arrowsOf(judgement);
-  const missing = boxes.length === 0 ? ['stated faults and misses with a fault book'] : [];
+  const without = boxes.length === 0 ? withoutWords(judgement) : undefined;
   const placed = placedIn(boxes, arrows);
   const width = Math.max(leastWidth, placed.width + 2 * margin);
-  const lines = notKnown(missing, width - 2 * margin);
+  const lines = without === undefined ? [] : wrapped(without, prose * (width - 2 * margin), 11);
   const shift = { x: (width - placed.width) / 2, y: 34 };
   const bottom = shift.y + placed.height + 14;
   const titled = new Map(boxes.map((box) => [box.key, box.lines.join(' ')]));
@@ -52,7 +52,7 @@ export function Causes({ analysis, theme }: { readonly analysis: Analysis; reado
       (arrow) =>
         `${titled.get(arrow.from)} ${arrow.isDoubtful ? 'would lead' : 'leads'} to ${titled.get(arrow.to)}${arrow.words === '' ? '' : ` through ${arrow.words}`}${arrow.isDoubtful ? ', against the numbers' : ''}.`,
     ),
-    ...(missing.length === 0 ? [] : [`Not known: ${missing.join()}.`]),
+    ...(without === undefined ? [] : [`${without}.`]),
   ].join(' ');
   return (
     <Frame
@@ -84,6 +84,13 @@ export function Causes({ analysis, theme }: { readonly analysis: Analysis; reado
       <Lines lines={lines} x={margin} y={bottom + 12} theme={theme} />
     </Frame>
   );
+}
+
+/** Why there is nothing to show. */
+function withoutWords(judgement: Judgement | undefined): string {
+  return judgement !== undefined && judgement.faults.size > 0
+    ? 'No fault of the book and no miss is stated'
+    : 'Not known: stated faults and misses with a fault book';
 }
 
 function boxesOf({ stated, misses }: Judgement): readonly Box[] {

@@ -2,7 +2,7 @@
 import { curveMonotoneX, line } from 'd3-shape';
 import { factor95, type Landing, type Scene, type Spot, type Zone } from './flight-scene.ts';
 import { fixed, lineThrough, type Place } from './geometry.ts';
-import { Cross, Dot } from './key.tsx';
+import { Cross, Dot, Ring } from './key.tsx';
 import { Label } from './label.tsx';
 import { widthOf } from './lettering.ts';
 import { areaStyle, lineStyle, type Picture } from './picture.tsx';
@@ -60,9 +60,13 @@ export function FromAbove({
           data-part="spread"
         />
       )}
-      {shots.map((shot, i) => (
-        <Cross key={i} at={at(shot)} theme={theme} />
-      ))}
+      {shots.map((shot, i) =>
+        shot.isFar ? (
+          <Ring key={i} at={at(shot)} theme={theme} />
+        ) : (
+          <Cross key={i} at={at(shot)} theme={theme} />
+        ),
+      )}
       {recorded && <Recorded landing={recorded} at={at} scale={scale} theme={theme} />}
       {expected && computedName !== undefined && (
         <ComputedName {...{ at, scale, theme }} text={computedName} spot={expected} other={recorded} />

@@ -27,6 +27,11 @@ export interface Spot {
   readonly right: number;
 }
 
+export interface ShotSpot extends Spot {
+  /** Far from the others: not among those that the ellipse goes by. */
+  readonly isFar: boolean;
+}
+
 export interface Landing extends Spot {
   readonly uAhead: number;
   readonly uRight: number;
@@ -52,7 +57,7 @@ export interface Scene {
   readonly launch: Value | undefined;
   readonly apex: Value | undefined;
   readonly descent: Value | undefined;
-  readonly shots: readonly Spot[];
+  readonly shots: readonly ShotSpot[];
   readonly ellipse: Ellipse | undefined;
   /** Each goal for itself: what one asks of the carry and another of the finish is no place that anybody wants. */
   readonly goals: readonly Zone[];
@@ -83,11 +88,12 @@ export function sceneOf(analysis: Analysis): Scene {
   ].map((id) => possible(valueOf(analysis, id), analysis));
   const recorded = carry?.kind === 'entered' ? landingAt(carry, finish) : undefined;
   const expected = computed.by === 'all' && recorded ? undefined : expectedLanding(computed, path, analysis);
-  const shots = landingsOf(
-    (listed?.shots ?? []).map(
-      ({ measures }) => new Map([...measures].map(([id, { value }]) => [id, value] as const)),
+  const far = new Set(listed?.summary?.outliers);
+  const shots = (listed?.shots ?? []).flatMap(({ measures }, place) =>
+    landingsOf([new Map([...measures].map(([id, { value }]) => [id, value] as const))]).map(
+      ([ahead, right]): ShotSpot => ({ ahead, right, isFar: far.has(place) }),
     ),
-  ).map(([ahead, right]): Spot => ({ ahead, right }));
+  );
   const wanted = zonesOf(analysis);
   const bearing = analysis.account?.situation.windBearing;
   const known = {

@@ -58,10 +58,16 @@ export function besidesSayings(scene: Scene, { subject: { registry } }: Analysis
       name: name === undefined ? 'Goal, hatched' : `Goal, hatched, ${name}`,
       number: [...interval('flight.carry', carry), ...interval('flight.finish', finish)].join(', '),
     })),
-    ...(shots.length === 0 ? [] : [{ name: 'Shots drawn', number: String(shots.length) }]),
+    ...(shots.length === 0 ? [] : [{ name: 'Shots drawn', number: shotsWords(shots) }]),
     ...(ellipse ? [{ name: 'Ellipse', number: spreadWords(ellipse) }] : []),
     ...(wind ? [{ name: 'Arrow', number: windWords(wind, registry) }] : []),
   ];
+}
+
+/** "12, 1 of them left out: far from the others". */
+function shotsWords(shots: Scene['shots']): string {
+  const far = shots.filter(({ isFar }) => isFar).length;
+  return far === 0 ? String(shots.length) : `${shots.length}, ${far} of them left out: far from the others`;
 }
 
 export function spreadWords({ count }: NonNullable<Scene['ellipse']>): string {

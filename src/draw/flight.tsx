@@ -261,7 +261,9 @@ function keyOf({ recorded, expected, path, shots, ellipse, goals, computed }: Sc
   if (expected) items.push({ mark: 'expected', text: `computed ${whose(computed)}, 95 % of it` });
   else if (path) items.push({ mark: 'expected', text: `computed ${whose(computed)}` });
   if (goals.length > 0) items.push({ mark: 'goal', text: goals.length === 1 ? 'the goal' : 'the goals' });
-  if (shots.length > 0) items.push({ mark: 'shot', text: 'a shot' });
+  if (shots.some(({ isFar }) => !isFar)) items.push({ mark: 'shot', text: 'a shot' });
+  if (shots.some(({ isFar }) => isFar))
+    items.push({ mark: 'far shot', text: 'left out: far from the others' });
   if (ellipse) items.push({ mark: 'spread', text: spreadWords(ellipse) });
   return items;
 }

@@ -5,7 +5,7 @@ import { areaStyle, lineStyle, type Hatched, type Picture } from './picture.tsx'
 import type { Theme } from './theme.ts';
 
 export interface KeyItem {
-  readonly mark: 'entered' | 'expected' | 'shot' | 'spread' | Hatched;
+  readonly mark: 'entered' | 'expected' | 'shot' | 'far shot' | 'spread' | Hatched;
   readonly text: string;
 }
 
@@ -69,6 +69,7 @@ function Glyph({
       </g>
     );
   if (mark === 'shot') return <Cross at={{ x: 9, y: -4 }} theme={theme} />;
+  if (mark === 'far shot') return <Ring at={{ x: 9, y: -4 }} theme={theme} />;
   if (mark === 'spread')
     return <ellipse cx="9" cy="-4" rx="9" ry="4.5" stroke={theme.ink} stroke-width="1.2" />;
   return <rect x="0" y="-9" width="18" height="10" {...areaStyle(mark, picture, theme)} />;
@@ -102,6 +103,21 @@ export function Cross({ at: { x, y }, theme }: { readonly at: Place; readonly th
       stroke={theme.ink}
       stroke-width="1.2"
       data-part="shot"
+    />
+  );
+}
+
+/** One shot that lies far from the others. */
+export function Ring({ at, theme }: { readonly at: Place; readonly theme: Theme }): Picture {
+  return (
+    <circle
+      cx={fixed(at.x)}
+      cy={fixed(at.y)}
+      r="3.5"
+      fill="none"
+      stroke={theme.ink}
+      stroke-width="1.2"
+      data-part="far-shot"
     />
   );
 }

@@ -27,7 +27,8 @@ export function ProofRows({
 }): Picture {
   const x = placeOfDay(span);
   const judged = held.filter(({ decided, outcome }) => decided === undefined && outcome.proofs.length > 0);
-  const highest = Math.max(1, ...judged.map(({ outcome }) => Math.min(mostMarks, outcome.proofs.length)));
+  const days = daysOf(judged, conflicts);
+  const highest = Math.max(1, ...days.map(({ states }) => Math.min(mostMarks, states.length)));
   const proofs = { top: row.top, bottom: row.top + highest * step };
   const counts = proofs.bottom + row.gap;
   const axis = counts + row.counts;
@@ -54,43 +55,58 @@ export function ProofRows({
           stroke-width="0.8"
         />
       ))}
-      {judged.map(({ lesson, outcome }) => (
-        <g key={lesson.uri} data-day={lesson.date} data-part="proofs">
-          {outcome.proofs.slice(0, mostMarks).map(({ state }, i) => (
-            <Mark
-              key={i}
-              state={state}
-              x={x(lesson.date!)}
-              y={proofs.bottom - (i + 0.5) * step}
-              theme={theme}
-            />
-          ))}
-          {outcome.proofs.length > mostMarks && (
-            <text x={fixed(x(lesson.date!) + 9)} y={proofs.top + 8} fill={theme.soft} font-size="10">
-              {`+${outcome.proofs.length - mostMarks}`}
-            </text>
-          )}
-        </g>
-      ))}
-      {conflicts.map(({ lesson, count }) => (
+      {days
+        .filter(({ states }) => states.length > 0)
+        .map(({ day, states }) => (
+          <g key={day} data-day={day} data-part="proofs">
+            {states.slice(0, mostMarks).map((state, i) => (
+              <Mark key={i} state={state} x={x(day)} y={proofs.bottom - (i + 0.5) * step} theme={theme} />
+            ))}
+            {states.length > mostMarks && (
+              <text x={fixed(x(day) + 9)} y={proofs.top + 8} fill={theme.soft} font-size="10">
+                {`+${states.length - mostMarks}`}
+              </text>
+            )}
+          </g>
+        ))}
+      {days.map(({ day, counts: found }) => (
         <text
-          key={lesson.uri}
-          x={fixed(x(lesson.date!))}
+          key={day}
+          x={fixed(x(day))}
           y={counts + 14}
           text-anchor="middle"
-          fill={count > 0 ? theme.alert : theme.soft}
-          font-weight={count > 0 ? 600 : 400}
+          fill={found.some((count) => count > 0) ? theme.alert : theme.soft}
+          font-weight={found.some((count) => count > 0) ? 600 : 400}
           font-size="12"
-          data-day={lesson.date}
+          data-day={day}
           data-part="conflicts"
         >
-          {count}
+          {found.join(', ')}
         </text>
       ))}
-      <DayTicks days={conflicts.map(({ lesson }) => lesson.date!)} x={x} y={axis} theme={theme} />
+      <DayTicks days={days.map(({ day }) => day)} x={x} y={axis} theme={theme} />
       <MarkKey y={axis + 38} theme={theme} />
     </Frame>
   );
+}
+
+/** Lessons of one day stand at one place: their proofs above one another, their conflicts side by side. */
+function daysOf(
+  judged: readonly HeldPoint[],
+  conflicts: ClubProgress['conflicts'],
+): readonly {
+  readonly day: string;
+  readonly states: readonly ProofState[];
+  readonly counts: readonly number[];
+}[] {
+  const all = [...new Set(conflicts.map(({ lesson }) => lesson.date!))];
+  return all.map((day) => ({
+    day,
+    states: judged
+      .filter(({ lesson }) => lesson.date === day)
+      .flatMap(({ outcome }) => outcome.proofs.map(({ state }) => state)),
+    counts: conflicts.filter(({ lesson }) => lesson.date === day).map(({ count }) => count),
+  }));
 }
 
 function RowName({

@@ -193,6 +193,20 @@ describe('the progress of a student', () => {
     assert.equal(counts.length, 3);
   });
 
+  it('has one place for all lessons of a day', async () => {
+    const { 'a.swing.yaml': a, 'b.swing.yaml': b } = three;
+    const off = b.replace('path: 4', 'face: 4 deg right, face_to_path: 20 deg left, path: 4');
+    const lessons = await lessonsOf({ 'a.swing.yaml': a, 'b1.swing.yaml': b, 'b2.swing.yaml': off });
+    const [club] = progressOf(lessons, everything);
+    const svg = svgOf(
+      ProofRows({ club: club!, span: ['2026-05-01', '2026-05-15'], name: 'proofs', theme: themes.light }),
+    );
+    const counts = [...svg.matchAll(/data-day="([\d-]+)" data-part="conflicts"[^>]*>([^<]+)</g)];
+    const said = counts.map(([, day, count]) => `${day}: ${count}`).join('; ');
+    assert.match(said, /^2026-05-01: 0; 2026-05-15: 0, [1-9]$/);
+    assert.equal([...svg.matchAll(/data-part="proofs"/g)].length, 1);
+  });
+
   it('has goals stand by what all entries say, as a plan does, and says so', async () => {
     const lessons = await lessonsOf(three);
     const [club] = progressOf(lessons, everything);

@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import { analysed } from '../language/analysed.ts';
 import { assertKept, assertSound, drawn, numberAt, part } from './drawn.ts';
+import { boxesOf, sizeOf } from './words-on.ts';
 
 const record = `swing: 1
 delivery:
@@ -56,6 +57,16 @@ describe('the picture of the agreement', () => {
       /Unchecked: 1 entry and 2 numbers of the student('|&#39;)s file;/,
     );
   });
+
+  it('breaks what it says below well inside the edge', () => {
+    const files = { 'ansa.student.yaml': 'student: 1\nhand: right\nstature: 170 cm\nmass: 64 kg\n' };
+    const path = 'swing: 1\nstudent: ansa.student.yaml\ndelivery: { path: 2 deg right }\n';
+    const below = drawn('agreement', analysed(path, { files }));
+    const [told, rest] = boxesOf(below).filter(({ text }) => /Unchecked|right or wrong/.test(text));
+    assert.match(rest!.text, /right or wrong$/);
+    for (const { right } of [told!, rest!]) assert.ok(right < sizeOf(below).width - 48, `${right}`);
+  });
+
   it('says what is not known', () => {
     const empty = drawn('agreement', analysed('swing: 1\n'));
     assert.match(empty, /Not known: any entry/);

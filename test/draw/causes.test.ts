@@ -65,6 +65,12 @@ describe('the graph of causes', () => {
     assert.match(part(svg, 'data-node="fault stays-back"'), /data-id="stays-back"/);
   });
 
+  it('says that nothing is stated where a book is there', () => {
+    const none = drawn('causes', analysed(record.replace(/faults: \[.*/s, ''), { files }));
+    assert.match(none, />No fault of the book and no miss is stated\.?</);
+    assert.doesNotMatch(none, /Not known/);
+  });
+
   it('breaks a long title into lines', () => {
     assert.ok((part(svg, 'data-node="fault stays-back"').match(/<text/g) ?? []).length >= 3);
   });

@@ -81,6 +81,18 @@ describe('the flight', () => {
     assert.ok(Math.abs(numberAt(spread, 'ry') / scale - factor * short) < 0.05);
   });
 
+  it('draws a shot hollow that the spread leaves out, and says so', () => {
+    const near = [150, 152, 154, 156, 158, 160].map((m, i) => `  - { carry: ${m} m, finish: ${i} m left }\n`);
+    const listed = `shots:\n${near.join('')}  - { carry: 60 m, finish: 1 m left }\n`;
+    const picture = drawn(name, analysed(`swing: 1\n${listed}`));
+    const above = part(picture, 'data-part="above"');
+    assert.equal(above.split('data-part="shot"').length - 1, 6);
+    assert.equal(above.split('data-part="far-shot"').length - 1, 1);
+    assert.match(picture, />left out: far from the others</);
+    assert.match(picture, />95 % of shots that spread as these 6</);
+    assert.match(picture, /Shots drawn: 7, 1 of them left out: far from the others\./);
+  });
+
   it('hatches the goal where it is', () => {
     const zone = part(svg, 'data-part="goal"');
     assert.ok(zone.includes('hatch-goal'));

@@ -2,6 +2,7 @@
 import { createCache } from '../../src/analysis/cache.ts';
 import { analyse } from '../../src/analysis/analyse.ts';
 import type { Analysis, FileState } from '../../src/analysis/result.ts';
+import { computedFlightOf } from '../../src/analysis/flight-path.ts';
 import { flightWindowsOf } from '../../src/analysis/windows.ts';
 import { sheetOf, whatIf } from '../../src/language/index.ts';
 import type { Sheet } from '../../src/language/sheet.ts';
@@ -24,13 +25,22 @@ function analysed(turn: number): Analysis {
 const pictures = ({ sections, checkpoints }: Sheet): readonly string[] =>
   [...sections, ...checkpoints].flatMap((one) => one.pictures.map(({ svg }) => svg));
 
-const parts: Record<string, number[]> = { windows: [], sheet: [], json: [], compare: [], whatIf: [] };
+const parts: Record<string, number[]> = {
+  windows: [],
+  flight: [],
+  sheet: [],
+  json: [],
+  compare: [],
+  whatIf: [],
+};
 let last: Sheet | undefined;
 let [size, changed] = [0, 0];
 for (let turn = 0; turn < 60; turn++) {
   const analysis = analysed(turn);
   const asking = performance.now();
   flightWindowsOf(analysis);
+  const wondering = performance.now();
+  computedFlightOf(analysis);
   const start = performance.now();
   const sheet = sheetOf(analysis)!;
   const drawn = performance.now();
@@ -44,7 +54,8 @@ for (let turn = 0; turn < 60; turn++) {
   const asked = performance.now();
   [last, size] = [read, text.length];
   if (turn < 20) continue;
-  parts['windows']!.push(start - asking);
+  parts['windows']!.push(wondering - asking);
+  parts['flight']!.push(start - wondering);
   parts['sheet']!.push(drawn - start);
   parts['json']!.push(sent - drawn);
   parts['compare']!.push(compared - sent);
@@ -52,10 +63,15 @@ for (let turn = 0; turn < 60; turn++) {
 }
 
 const middle = (times: readonly number[]): number => times.toSorted((a, b) => a - b)[times.length >> 1]!;
-const [windows, sheet, json, compare, first] = ['windows', 'sheet', 'json', 'compare', 'whatIf'].map((part) =>
-  middle(parts[part]!),
-);
+const [windows, flight, sheet, json, compare, first] = [
+  'windows',
+  'flight',
+  'sheet',
+  'json',
+  'compare',
+  'whatIf',
+].map((part) => middle(parts[part]!));
 console.log(
   `sheet of a full record, ${Object.keys(last!.things).length} values, ${pictures(last!).length} pictures (${changed} changed), ${(size / 1000).toFixed(0)} kB\n` +
-    `  ${(sheet! + json! + compare!).toFixed(1)} ms after the analysis: ${sheet!.toFixed(1)} ms words and pictures, ${json!.toFixed(1)} ms there and back as JSON, ${compare!.toFixed(2)} ms to compare; beside that ${windows!.toFixed(1)} ms for the windows of the flight, which hints ask for too and which are kept; what if, the first time in a record: ${first!.toFixed(1)} ms`,
+    `  ${(sheet! + json! + compare!).toFixed(1)} ms after the analysis: ${sheet!.toFixed(1)} ms words and pictures, ${json!.toFixed(1)} ms there and back as JSON, ${compare!.toFixed(2)} ms to compare; beside that ${windows!.toFixed(1)} ms for the windows of the flight and ${flight!.toFixed(1)} ms for what the others say of it, which hints ask for too and which are kept; what if, the first time in a record: ${first!.toFixed(1)} ms`,
 );

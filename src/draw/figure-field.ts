@@ -22,11 +22,14 @@ const round = { above: 42, aside: 30 };
 /** So that what stands below the figure has room. */
 const leastWidth = 270;
 
-/** Round the figures at all checkpoints with entries, and at this one. */
+/** Round the figures at all checkpoints by their entries, and round this one as it stands. */
 export function fieldOf(analysis: Analysis, view: View, checkpoint: Checkpoint): Field {
-  const steps = new Set<Checkpoint>(['address', checkpoint, ...checkpointsWithEntries(analysis)]);
-  const places = [...steps].flatMap((step) => {
-    const { pose, stature, hand } = standOf(analysis, step);
+  const steps = new Set<Checkpoint>(['address', ...checkpointsWithEntries(analysis)]);
+  const stands = [
+    standOf(analysis, checkpoint),
+    ...[...steps].map((step) => standOf(analysis, step, 'entered')),
+  ];
+  const places = stands.flatMap(({ pose, stature, hand }) => {
     const { see } = cameraOf(view, { origin: { x: 0, y: 0 }, scale: unitsForStature / stature, hand });
     return [vector(0, 0, 0), ...Object.values(pose.skeleton.joints)].map(see);
   });

@@ -34,14 +34,18 @@ const stanceKeys: readonly StanceKey[] = [
   'stance_direction',
 ];
 
-const kept = new WeakMap<Analysis, Map<Checkpoint, Stand>>();
+/** `entered`: by entries alone, which changes only where somebody types at that checkpoint. */
+type Basis = 'all' | 'entered';
+
+const kept = new WeakMap<Analysis, Map<string, Stand>>();
 
 /** The same for the same analysis, since both views ask for it, and every checkpoint for the address. */
-export function standOf(analysis: Analysis, checkpoint: Checkpoint): Stand {
-  const known = kept.get(analysis) ?? new Map<Checkpoint, Stand>();
+export function standOf(analysis: Analysis, checkpoint: Checkpoint, by: Basis = 'all'): Stand {
+  const known = kept.get(analysis) ?? new Map<string, Stand>();
   kept.set(analysis, known);
-  const stand = known.get(checkpoint) ?? standAt(analysis, checkpoint);
-  known.set(checkpoint, stand);
+  const key = `${checkpoint} ${by}`;
+  const stand = known.get(key) ?? standAt(analysis, checkpoint, by);
+  known.set(key, stand);
   return stand;
 }
 
@@ -54,7 +58,7 @@ export function checkpointsWithEntries({ document }: Analysis): readonly Checkpo
   return checkpoints.filter((at) => ids.some((id) => id.startsWith(`checkpoints.${at}.`)));
 }
 
-function standAt(analysis: Analysis, checkpoint: Checkpoint): Stand {
+function standAt(analysis: Analysis, checkpoint: Checkpoint, by: Basis): Stand {
   const { registry, student } = analysis.subject;
   const said = student?.document.hand?.value;
   const hand = said ?? 'right';
@@ -63,7 +67,7 @@ function standAt(analysis: Analysis, checkpoint: Checkpoint): Stand {
     const taken = new Map<K, Known>();
     for (const key of keys) {
       const value = valueOf(analysis, `checkpoints.${at}.${key}`);
-      if (value === undefined) continue;
+      if (value === undefined || (by === 'entered' && value.kind !== 'entered')) continue;
       values.set(key, value);
       taken.set(key, {
         value: mirroredNumber(value.id, value.value, { hand, registry }),
@@ -77,7 +81,7 @@ function standAt(analysis: Analysis, checkpoint: Checkpoint): Stand {
     checkpoint,
     known: take(poseKeys, checkpoint),
     stance: take(stanceKeys, 'address'),
-    address: checkpoint === 'address' ? undefined : standOf(analysis, 'address').pose,
+    address: checkpoint === 'address' ? undefined : standOf(analysis, 'address', by).pose,
   };
   const [stature, length, lie] = ['student.stature', 'club.length', 'club.lie'].map(
     (id) => valueOf(analysis, id)?.value,
@@ -105,8 +109,8 @@ function standAt(analysis: Analysis, checkpoint: Checkpoint): Stand {
   };
 }
 
-/** Much of a record can change without a posture, whose fit takes a few milliseconds; as many as two open records have. */
-const poses = rememberedByText<Pose>(2 * checkpoints.length);
+/** Much of a record can change without a posture, whose fit takes a few milliseconds; as many as two open records have, by all and by entries. */
+const poses = rememberedByText<Pose>(4 * checkpoints.length);
 
 /** The posture at address hangs on what was known there alone. */
 function textOf(player: Player, { checkpoint, known, stance, address }: Posture): string {

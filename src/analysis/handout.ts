@@ -11,6 +11,7 @@ import { isMinorOn } from '../record/date.ts';
 import { meets } from '../registry/body.ts';
 import { languages, isLanguage, type Language } from '../registry/language.ts';
 import type { Quantity } from '../registry/quantity.ts';
+import { asAllSay } from './as-all-say.ts';
 import type { Lesson } from './lessons.ts';
 import { nextEntriesOf, type NextEntry } from './next-entries.ts';
 import { askedFor, forecastOf, goalsOf, mostChangesIn } from './plan.ts';
@@ -26,7 +27,8 @@ type Now = Pick<Value, 'value' | 'u'>;
 export interface HandoutChange {
   readonly planned: PlannedChange;
   readonly quantity: Quantity;
-  readonly now: Value | undefined;
+  /** As entered; what all entries together say, from where predictions start, where the two are apart. */
+  readonly now: Now | undefined;
   /** SI; the same where the plan names one number. Undefined where it names none. */
   readonly aim: { readonly from: number; readonly to: number } | undefined;
   /** The faults that it is for, or else those that name it among what helps. */
@@ -35,6 +37,8 @@ export interface HandoutChange {
   readonly drills: readonly string[];
   /** Parts of the body that these faults' changes and drills load, whatever the student's file says of them. */
   readonly loads: readonly Caution[];
+  /** The record as `now` has it, for pictures. */
+  readonly present: Analysis;
   /** The record with this change made, for pictures. */
   readonly then: Analysis | undefined;
 }
@@ -171,7 +175,7 @@ function changeOf(planned: PlannedChange, analysis: Analysis): HandoutChange | u
   return {
     planned,
     quantity,
-    now: analysis.derivation?.values.get(quantity.id),
+    ...nowOf(quantity, analysis),
     aim,
     faults,
     feel: planned.feel ?? feelOf(quantity, faults),
@@ -179,6 +183,19 @@ function changeOf(planned: PlannedChange, analysis: Analysis): HandoutChange | u
     loads: loads.filter(({ part }, i) => loads.findIndex((one) => one.part.value === part.value) === i),
     then: aim && whatIfOf(analysis, [{ id: quantity.id, to: (aim.from + aim.to) / 2 }])?.then,
   };
+}
+
+/** Apart is more than one standard uncertainty of the entry, which that of the difference never exceeds, for what all say holds the entry too. */
+function nowOf({ id }: Quantity, analysis: Analysis): Pick<HandoutChange, 'now' | 'present'> {
+  const { account, derivation } = analysis;
+  const entry = derivation?.values.get(id);
+  const all = account && standingNumber(id, account);
+  const isApart =
+    account !== undefined &&
+    entry?.kind === 'entered' &&
+    all !== undefined &&
+    Math.abs(all.value - entry.value) > (entry.u ?? Infinity);
+  return isApart ? { now: all, present: asAllSay(analysis, account) } : { now: entry, present: analysis };
 }
 
 /** Of this very change where the book has it; else of the first one that helps against the same fault. */

@@ -26,6 +26,9 @@ const mostRows = 20;
 /** What lies further stands at the end, with an arrow. */
 const farthest = 6;
 
+/** Such an entry stood out before the ones beside it were taken out too, and putting them back brings misfits back. */
+const insideWords = 'a cross inside the shade: taken out since the entries did not fit together with it';
+
 interface Row {
   readonly entry: JudgedReading;
   readonly quantity: Quantity;
@@ -55,10 +58,12 @@ export function Agreement({
   const shown = checked.slice(0, mostRows);
   const left = checked.length - shown.length;
   const threshold = Math.min(farthest, agreement?.threshold ?? farthest);
+  const isInside = shown.some(({ entry }) => entry.verdict === 'conflict' && Math.abs(entry.w!) < threshold);
   const x = scaleLinear([-farthest, farthest], [column.scale, column.end]).clamp(true);
   const remarks = [
     ...(rows.length === 0 ? ['Not known: any entry that the model has to do with'] : []),
     ...(shown.length === 0 ? [] : ['shaded: as far apart as honest entries come to be']),
+    ...(isInside ? [insideWords] : []),
     ...(left === 0 ? [] : [`and ${left} more that are nearer`]),
     ...(unchecked === undefined
       ? []
@@ -70,6 +75,7 @@ export function Agreement({
       ({ title, entry, quantity }) =>
         `${title}: entered ${showValue(quantity, entry.value, entry.u)}, the others say ${impliedWords(entry, quantity)}; ${apartWords(entry)}${entry.verdict === 'conflict' ? ', does not fit' : ''}.`,
     ),
+    ...(isInside ? [`${upperFirst(insideWords)}.`] : []),
     ...(unchecked === undefined ? [] : [`${unchecked}.`]),
     ...(rows.length === 0 ? ['No entry that the model has to do with.'] : []),
   ].join(' ');

@@ -46,6 +46,25 @@ describe('a handout', () => {
     for (const [one, other] of both) assert.ok(Math.abs(one! - other!) < 1e-9);
   });
 
+  it('starts each change from the entry, but from what all entries say where the two are apart', () => {
+    const torn = `swing: 1
+student: ansa.student.yaml
+club: hybrid
+delivery: { club_speed: 38 m/s by radar, path: 4 deg right by eye, face: 3 deg left by eye }
+flight: { start: 1 deg left by radar, curve: 8 m right by radar, carry: 120 m by radar }
+plan: [{ change: delivery.path, to: 0 deg }]
+`;
+    const startOf = (record: string): readonly (number | undefined)[] => {
+      const [change] = handoutOfFiles({ ...lesson, 'lesson.swing.yaml': record }).changes;
+      const drawn = change?.present.derivation?.values.get('delivery.path');
+      return [change?.now?.value, drawn?.value].map((angle) => angle && (angle * 180) / Math.PI);
+    };
+    const [said, drawn] = startOf(torn);
+    assert.ok(said! < 0 && said === drawn, `${said} ${drawn}`);
+    const [entered] = startOf(torn.replace(/^flight.*\n/m, ''));
+    assert.ok(Math.abs(entered! - 4) < 1e-9, `${entered}`);
+  });
+
   it('has fewer where the workspace says so', () => {
     const files = { ...lesson, 'swingwright.yaml': 'swingwright: 1\nmost_changes: 1\n' };
     assert.equal(handoutOfFiles(files).changes.length, 1);

@@ -67,6 +67,17 @@ describe('the picture of the agreement', () => {
     for (const { right } of [told!, rest!]) assert.ok(right < sizeOf(below).width - 48, `${right}`);
   });
 
+  it('says why a cross may stand inside the shade', () => {
+    assert.doesNotMatch(svg, /cross inside the shade/);
+    const worst = Math.max(
+      ...analysis.agreement!.conflicts.map(({ w }) => Math.abs(w)).filter((w) => w < farthest),
+    );
+    assert.ok(worst > 0);
+    const wide = { ...analysis, agreement: { ...analysis.agreement!, threshold: worst + 0.1 } };
+    assert.match(drawn('agreement', wide), />a cross inside the shade: taken out since/);
+    assert.match(drawn('agreement', wide), /<desc[^<]*A cross inside the shade/);
+  });
+
   it('says what is not known', () => {
     const empty = drawn('agreement', analysed('swing: 1\n'));
     assert.match(empty, /Not known: any entry/);

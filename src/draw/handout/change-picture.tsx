@@ -14,7 +14,9 @@ import { TargetMark, wayToTarget } from './target-mark.tsx';
 const width = 330;
 const half = width / 2;
 /** Of the numbers: as large as both of them have room for. */
-const letters = { least: 10, most: 15 } as const;
+const letters = { least: 10, inTwo: 12, most: 15 } as const;
+/** How much wider letters are in bold: judgement, of usual fonts. */
+const bold = 1.12;
 
 export function ChangePicture({
   change,
@@ -37,14 +39,21 @@ export function ChangePicture({
   const note =
     isEnlarged(shape) && enlargement !== 1 ? say('larger', { times: speech.number(enlargement) }) : undefined;
   const base = { figure: 128, above: 128, front: 64, scale: 30 }[shape];
-  const height = base + (note === undefined ? 44 : 62);
   const numbers = {
     now: now === undefined ? say('unknown') : round(quantity, now.value),
     aim: aim === undefined ? say('unknown') : window(quantity, aim.from, aim.to),
   };
   const sentenceOf = (kind: 'now' | 'aim'): string => `${say(kind)} ${numbers[kind]}`;
-  const widest = Math.max(widthOf(sentenceOf('now'), 1), widthOf(sentenceOf('aim'), 1));
-  const size = fixed(Math.max(letters.least, Math.min(letters.most, (half - 8) / widest)));
+  const fitting = (now: string, aim: string): number =>
+    (half - 8) / Math.max(widthOf(now, 1), bold * widthOf(aim, 1));
+  const inLine = fitting(sentenceOf('now'), sentenceOf('aim'));
+  const isWhole = inLine >= letters.least;
+  const linesOf = (kind: 'now' | 'aim'): readonly string[] =>
+    isWhole ? [sentenceOf(kind)] : [say(kind), numbers[kind]];
+  const wanted = isWhole ? inLine : fitting(numbers.now, numbers.aim);
+  const size = fixed(Math.max(letters.least, Math.min(isWhole ? letters.most : letters.inTwo, wanted)));
+  const below = isWhole ? 0 : letters.inTwo + 2;
+  const height = base + (note === undefined ? 44 : 62) + below;
   const side = (kind: 'now' | 'aim'): Picture | null => {
     const middle = kind === 'now' ? half / 2 : half + half / 2;
     const whose = kind === 'now' ? analysis : then;
@@ -96,23 +105,25 @@ export function ChangePicture({
         stroke-width="2.4"
       />
       {note !== undefined && (
-        <text x={half} y={height - 32} text-anchor="middle" font-size="12" fill={theme.soft}>
+        <text x={half} y={height - 32 - below} text-anchor="middle" font-size="12" fill={theme.soft}>
           {fitted(note, width, 12)}
         </text>
       )}
-      {(['now', 'aim'] as const).map((kind) => (
-        <text
-          key={kind}
-          x={kind === 'now' ? half / 2 : half + half / 2}
-          y={height - 8}
-          text-anchor="middle"
-          font-size={size}
-          font-weight={kind === 'aim' ? 600 : 400}
-          fill={kind === 'aim' ? theme.goal : theme.ink}
-        >
-          {fitted(sentenceOf(kind), half - 6, size)}
-        </text>
-      ))}
+      {(['now', 'aim'] as const).flatMap((kind) =>
+        linesOf(kind).map((line, i) => (
+          <text
+            key={`${kind} ${i}`}
+            x={kind === 'now' ? half / 2 : half + half / 2}
+            y={height - 8 - (i === 0 ? below : 0)}
+            text-anchor="middle"
+            font-size={size}
+            font-weight={kind === 'aim' ? 600 : 400}
+            fill={kind === 'aim' ? theme.goal : theme.ink}
+          >
+            {fitted(line, (half - 6) / (kind === 'aim' ? bold : 1), size)}
+          </text>
+        )),
+      )}
     </Frame>
   );
 }

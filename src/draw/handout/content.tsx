@@ -134,11 +134,11 @@ function wishesOf(
 function cardOf(
   change: HandoutChange,
   number: number,
-  { analysis, verdicts }: Handout,
+  { verdicts }: Handout,
   audience: Audience,
   speech: Speech,
 ): Card {
-  const { quantity, now, aim, feel, drills } = change;
+  const { quantity, now, present: analysis, aim, feel, drills } = change;
   const isDrawable = [now?.value, aim?.from, aim?.to].every(
     (value) => value === undefined || !isOutside(value, quantity.bounds),
   );

@@ -11,7 +11,7 @@ function pictureOf(face: number, to: number, language = 'en'): string {
     {
       'lesson.swing.yaml': `swing: 1
 student: a.student.yaml
-delivery: { face: ${face} deg right, path: 0 deg }
+delivery: { face: ${face} deg right ± 0.5 deg, path: 0 deg }
 plan: [{ change: delivery.face, to: ${to} deg right }]
 `,
       'a.student.yaml': 'student: 1\nhand: right\n',
@@ -139,5 +139,18 @@ ${change === '' ? '' : `plan: [{ change: ${change} }]\n`}`,
     const svg = svgOf(contentOf(handout, 'student').cards[0]!.picture!(themes.light));
     assert.match(svg, />jetzt 3 cm zum Ziel hin</);
     assert.match(svg, />Soll 12 cm zum Ziel hin</);
+  });
+
+  it('has its numbers on a line of their own where they and their words are too long for one', () => {
+    const handout = handoutOfFiles(
+      {
+        'lesson.swing.yaml':
+          'swing: 1\nplan: [{ change: checkpoints.address.ball_position, to: 9..12 cm behind }]\n',
+      },
+      { language: 'de' },
+    );
+    const svg = svgOf(contentOf(handout, 'student').cards[0]!.picture!(themes.light));
+    const words = [...svg.matchAll(/<text[^>]*>([^<]*)</g)].map(([, said]) => said).slice(-4);
+    assert.deepEqual(words, ['jetzt', 'nicht bekannt', 'Soll', '9 bis 12 cm vom Ziel weg']);
   });
 });

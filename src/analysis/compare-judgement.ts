@@ -3,6 +3,7 @@ import { standingOf, wantedOf, type Standing } from '../judgement/goal-standing.
 import { proofAsks } from '../judgement/proof.ts';
 import { proofText } from '../checks/proof-words.ts';
 import { beliefAsItStands } from '../judgement/standing-number.ts';
+import { collapseSpaces } from '../measure/quote.ts';
 import { showValue, showWindow } from '../measure/show.ts';
 import type { OutlineNode, PlannedChange } from '../record/document.ts';
 import type {
@@ -180,7 +181,6 @@ function plannedInShort(
       : to.target.kind === 'window'
         ? showWindow(quantity, to.target.from, to.target.to)
         : showValue(quantity, to.target.value, to.target.stated);
-  const squeezed = (text: string): string => text.replace(/\s+/g, ' ').trim();
   return [
     ...(target === undefined ? [] : [`to ${target}`]),
     ...(because.length === 0
@@ -192,7 +192,7 @@ function plannedInShort(
             .join(', ')}`,
         ]),
     ...(proof === undefined ? [] : [`proof ${proofText(proofAsks(proof.value, registry))}`]),
-    ...(note === undefined ? [] : [squeezed(note)]),
+    ...(note === undefined ? [] : [collapseSpaces(note)]),
   ].join(', ');
 }
 

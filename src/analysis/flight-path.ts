@@ -3,7 +3,8 @@ import { accountWithout, type Account, type OthersAccount } from '../model/accou
 import { contextOf } from '../model/context.ts';
 import { flightInputs, meanPath } from '../model/flights.ts';
 import { mirroredNumber, mirroredSituation } from '../model/mirror.ts';
-import { extended, type Reconciliation } from '../model/reconciliation.ts';
+import { reachOf } from '../model/intervention.ts';
+import type { Reconciliation } from '../model/reconciliation.ts';
 import type { Situation, Value } from '../model/value.ts';
 import type { Analysis } from './result.ts';
 
@@ -44,7 +45,7 @@ export function computedFlightOf({ account, derivation }: Analysis): ComputedFli
   const by = isByOthers ? 'others' : 'all';
   if (account?.outcome === undefined || values === undefined) return { by, carry, finish, launch: undefined };
   const { situation, outcome } = account;
-  const at = isByOthers ? () => others.at : () => extended(outcome.last);
+  const at = isByOthers ? () => others.at : () => reachOf(outcome.last);
   return { by, carry, finish, launch: { situation, at, values } };
 }
 

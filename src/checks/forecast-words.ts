@@ -7,6 +7,7 @@ import type { FaceNeed } from '../judgement/face-need.ts';
 import type { GoalForecast } from '../judgement/forecast.ts';
 import type { SpeedNeed } from '../judgement/speed-need.ts';
 import { lowerFirst } from '../measure/quote.ts';
+import { hasSides } from '../judgement/proof.ts';
 
 /** Of 95 % of a normal distribution, in standard uncertainties. */
 export const coverage95 = 1.959964;
@@ -65,9 +66,9 @@ export function spreadOf(quantity: Outlook['quantity'], value: number, u: number
 }
 
 export function movedWords(quantity: Outlook['quantity'], difference: number, u: number | null): string {
-  const hasSides = quantity.directions.some(({ bearing }) => bearing === undefined);
-  const shown = inPoints(showValue(quantity, hasSides ? difference : Math.abs(difference), u));
-  return hasSides ? shown : `${shown} ${difference < 0 ? 'less' : 'more'}`;
+  const isSided = hasSides(quantity);
+  const shown = inPoints(showValue(quantity, isSided ? difference : Math.abs(difference), u));
+  return isSided ? shown : `${shown} ${difference < 0 ? 'less' : 'more'}`;
 }
 
 /** "carry 176..180 m: now 171 m ± 3 m (4 %), then 174 m ± 4 m (20 %)"; of a single number also what is taken for it. */

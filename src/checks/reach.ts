@@ -1,7 +1,7 @@
 // Finds the readings and targets that lie outside a range of their quantity; the range is the caller's.
 import type { Span } from '../measure/measure.ts';
 import type { Box } from '../judgement/walk.ts';
-import type { practiceFor } from '../judgement/room.ts';
+import type { Reader } from '../judgement/room.ts';
 import { isOutside } from '../registry/registry.ts';
 import type { Quantity, Range } from '../registry/quantity.ts';
 import { clubKindAimedWith, clubKindOf, entriesOf, targetsOf } from './entries.ts';
@@ -14,9 +14,6 @@ export interface Outlier {
   readonly value: number;
   readonly span: Span;
 }
-
-/** A player as far as a range may hang on hand and club. */
-export type Reader = Parameters<typeof practiceFor>[1];
 
 /** Fault books and templates are as for a right-handed player; a window of a record or a student's file as this one sees it. */
 export function readerOf(subject: Subject, clubKind: string | undefined): Reader {

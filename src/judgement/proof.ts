@@ -2,6 +2,7 @@
 import type { Problem } from '../measure/measure.ts';
 import { collapseSpaces } from '../measure/quote.ts';
 import { parseMeasure } from '../measure/parse.ts';
+import { signWord } from '../measure/show.ts';
 import type { Located, SwingRecord } from '../record/document.ts';
 import type { Quantity } from '../registry/quantity.ts';
 import type { Registry } from '../registry/registry.ts';
@@ -38,7 +39,7 @@ const comparison = /^([\w.]+)\s*(<=|>=|<|>)\s*(-?\s*[\d.]+\s*[^\s<>=()]*)$/;
 const turnedComparison = /^(-?\s*[\d.]+\s*[^\s<>=()]*?)\s*(<=|>=|<|>)\s*([\w.]+)$/;
 /** What has a name of its own. */
 const difference = /delivery\.face\s*-\s*delivery\.path(?![\w.])/;
-const turned = { '>': '<', '>=': '<=', '<': '>', '<=': '>=' } as const;
+export const turned = { '>': '<', '>=': '<=', '<': '>', '<=': '>=' } as const;
 
 export function proofAsks(text: string, registry: Registry): ProofAsks {
   const { expression } = compileExpression(text, registry);
@@ -72,18 +73,16 @@ export function byItsSide({ quantity, sign, value }: NonNullable<ProofAsks['limi
 export function sideOf({ quantity, sign, value }: NonNullable<ProofAsks['limit']>): string | undefined {
   if (value !== 0) return undefined;
   const wanted = sign.startsWith('>') ? 1 : -1;
-  return quantity.directions.find((one) => one.bearing === undefined && one.sign === wanted)?.word;
+  return signWord(quantity, wanted)?.word;
 }
 
 /** The words for plus and minus of all that is asked for, each pair once. */
 export function signsIn({
   quantities,
 }: Pick<ProofAsks, 'quantities'>): readonly (readonly [plus: string, minus: string])[] {
-  const pairs = quantities.flatMap(({ directions }) => {
-    const word = (sign: 1 | -1): string =>
-      directions.find((one) => one.bearing === undefined && one.sign === sign)?.word ?? '';
-    const [plus, minus] = [word(1), word(-1)];
-    return plus === '' || minus === '' ? [] : [[plus, minus] as const];
+  const pairs = quantities.flatMap((quantity) => {
+    const [plus, minus] = [signWord(quantity, 1), signWord(quantity, -1)];
+    return plus === undefined || minus === undefined ? [] : [[plus.word, minus.word] as const];
   });
   return [...new Map(pairs.map((pair) => [pair.join(), pair])).values()];
 }

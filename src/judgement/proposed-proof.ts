@@ -11,10 +11,10 @@ import type { Foreseer, Made } from './foreseer.ts';
 import type { Standing } from './goal-standing.ts';
 import { enough } from './nearness.ts';
 import type { Prediction } from './prediction.ts';
+import { turned, type Comparing } from './proof.ts';
 import { standsAt } from './standing-number.ts';
 
 const opposite: Readonly<Record<string, string>> = { '<': '>=', '<=': '>', '>': '<=', '>=': '<' };
-const turned: Readonly<Record<string, string>> = { '<': '>', '<=': '>=', '>': '<', '>=': '<=' };
 
 /**
  * That the first evidence of the fault that is one quantity against one number holds no longer: what is measured before what is not.
@@ -46,7 +46,7 @@ export function proofAgainst(
     return [
       {
         isMeasured: now.length > 0,
-        text: `${id} ${isTurned ? turned[proved]! : proved} ${side}${number.trim()}`,
+        text: `${id} ${isTurned ? turned[proved as Comparing] : proved} ${side}${number.trim()}`,
       },
     ];
   });

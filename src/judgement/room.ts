@@ -10,7 +10,8 @@ export type Windows = ReadonlyMap<string, { readonly from: number; readonly to: 
 /** SI, as this player sees left and right. */
 export type Room = Pick<Range, 'min' | 'max'>;
 
-type Club = Player & Pick<Situation, 'clubKind'>;
+/** A player as far as a range may hang on hand and club. */
+export type Reader = Player & Pick<Situation, 'clubKind'>;
 
 /**
  * A ball that lies on the turf is not hit upward on purpose, and no club with the head ahead of the hands (common practice, no
@@ -28,7 +29,7 @@ export function leastAhead({ clubKind }: Situation): number | undefined {
 }
 
 /** What is seen in practice with this kind of club; the registry says it as for a right-handed player. */
-export function practiceFor(quantity: Quantity, player: Club): Range | undefined {
+export function practiceFor(quantity: Quantity, player: Reader): Range | undefined {
   const usual = practiceWith(quantity, player.clubKind);
   return usual && seenBy(quantity, usual, player);
 }

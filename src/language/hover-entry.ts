@@ -1,7 +1,8 @@
 // The hover on a measured entry: its value, what it means, how sure it is, and what the other entries say of it.
 import type { Analysis } from '../analysis/result.ts';
 import { clubKindOf } from '../checks/entries.ts';
-import { readerOf, type Reader } from '../checks/reach.ts';
+import { readerOf } from '../checks/reach.ts';
+import type { Reader } from '../judgement/room.ts';
 import { standingWords, templateStandings, windowWords } from '../checks/template-words.ts';
 import { practiceFor } from '../judgement/room.ts';
 import { withArticle } from '../measure/article.ts';

@@ -1,4 +1,4 @@
-// The hover on a planned change, a proof and a prediction: what became of it in the next lesson; computes nothing itself.
+// The hover on a planned change, a proof and a prediction: what became of it in the next lesson, and what a proof asks for; computes nothing itself.
 import { courseOf, type HeldPlan } from '../analysis/courses.ts';
 import type { Lesson } from '../analysis/lessons.ts';
 import { changeWords, dayOf, predictionWords, proofWords } from '../analysis/outcome-words.ts';

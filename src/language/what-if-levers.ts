@@ -6,7 +6,7 @@ import { nameWithin } from '../checks/agreement.ts';
 import { withClub } from '../checks/forecast-words.ts';
 import { standingNumber } from '../judgement/standing-number.ts';
 import { upperFirst } from '../measure/quote.ts';
-import { showSize, showValue, showWindow } from '../measure/show.ts';
+import { showSize, showValue, showWindow, signWord } from '../measure/show.ts';
 import { findUnit, fromSI } from '../measure/units.ts';
 import type { Quantity } from '../registry/quantity.ts';
 
@@ -55,15 +55,13 @@ export function leversIn(
     if (now === undefined) return [];
     const reach = reachOf(quantity, now.value);
     const unit = unitOf(quantity);
-    const side = (sign: 1 | -1): string =>
-      quantity.directions.find((word) => word.bearing === undefined && word.sign === sign)?.word ?? '';
     return [
       {
         id: quantity.id,
         title: upperFirst(nameWithin(quantity)),
         group: upperFirst(quantity.checkpoint?.replaceAll('_', ' ') ?? quantity.section),
         unit,
-        sides: [side(1), side(-1)],
+        sides: [signWord(quantity, 1)?.word ?? '', signWord(quantity, -1)?.word ?? ''],
         ...trackOf(quantity, reach, unit),
         now: fromSI(now.value, unit),
         nowWords: showValue(quantity, now.value, now.u),
@@ -87,6 +85,7 @@ function trackOf(
   const [low, high] = inOrder(min, max, unit);
   const [least, most] = inOrder(bounds.min, bounds.max, unit);
   const step = stepOf(high - low, written);
+  // 0.3 is log10 of 2: steps of 2 and 5 need the decimals of the power of ten below them.
   const decimals = Math.max(0, Math.round(-Math.log10(step) + 0.3));
   const onStep = (steps: number): number => Number((steps * step).toFixed(decimals));
   // What lies on a step but for its last binary digit draws no end a whole step farther.

@@ -35,6 +35,7 @@ export function whatIfEdits(
   const planned = (one: Wanted): PlannedChange | undefined =>
     document.plan.find(({ change }) => change?.value === one.quantity.id);
   const open = wanted.filter((one) => !isAlready(planned(one), one));
+  if (open.length === 0) return [];
   const edits = [
     ...open.flatMap((one) => {
       const before = planned(one);
@@ -47,7 +48,6 @@ export function whatIfEdits(
       document,
     ),
   ];
-  if (open.length === 0) return [];
   if (edits.length === 0 || !isPlanned(analysis, edits, wanted)) return undefined;
   const table = lineTableOf(document.text);
   return edits.map(({ span, text }) => ({ range: rangeOf(table, span), newText: text }));

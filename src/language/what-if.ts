@@ -63,14 +63,15 @@ export function whatIf(analysis: Analysis, moves: readonly Move[]): WhatIfAnswer
   const found = whatIfOf(analysis, settingsOf(analysis, moves));
   if (found === undefined || suggested.length === 0) return null;
   const { registry } = analysis.subject;
-  const isLever = new Set(suggested.map(({ id }) => id));
+  const ids = suggested.map(({ id }) => id);
+  const isLever = new Set(ids);
   return {
     levers: leversIn(
       analysis,
       registry.quantities.filter(({ id }) => isLever.has(id)),
       found,
     ),
-    suggested: [...isLever],
+    suggested: ids,
     mostMoves: mostChangesIn(analysis.subject),
     reasons: reasonsOf(analysis, found),
     cautions: [...new Set(found.made.flatMap(({ quantity }) => cautionsIn(analysis, quantity.id, [])))],

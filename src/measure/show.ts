@@ -118,8 +118,8 @@ function showSide(notation: Notation, value: number, decimals: number): Side | u
   return { number: word === undefined && value < 0 ? `-${size}` : size, word };
 }
 
-/** A bearing cannot be told from a sign, so its words are not used. */
-function signWord(notation: Notation, value: number): DirectionWord | undefined {
+/** The word for the sign of a value, or for 1 or -1; a bearing cannot be told from a sign, so its words are not used. */
+export function signWord(notation: Notation, value: number): DirectionWord | undefined {
   return notation.directions.find(
     (direction) => direction.bearing === undefined && direction.sign === Math.sign(value),
   );

@@ -34,6 +34,7 @@ export interface WriteWhatIfParams extends WhatIfParams {
   /** Stated faults, misses and goals, as a plan names them. */
   readonly because: readonly string[];
 }
+
 export interface WriteWhatIfResult extends Pick<WritePlanResult, 'version'> {
   /** None where the plan says so already; null where it is written in a way that nothing can be added to. */
   readonly edits: WritePlanResult['edits'] | null;
